@@ -1,0 +1,1 @@
+create table trial (id text primary key);
