@@ -1,0 +1,8 @@
+/** The headless commands. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake", "audit"})
+package drylap.cli;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,41 @@
+package drylap.planning;
+
+import drylap.crews.Crew;
+import drylap.crews.Shift;
+import drylap.crews.TravelTimes;
+import drylap.kernel.Rules;
+import drylap.sites.Facade;
+import drylap.sites.Opening;
+import drylap.sites.Site;
+import drylap.weather.Forecast;
+import java.util.List;
+
+/**
+ * Everything that one planning run is told: the job folder of the contract, checked and linked. Every reference in it
+ * resolves, a crew has at most one shift a date, and lists keep the order of their files.
+ */
+public record JobFolder(
+        List<Site> sites,
+        List<Facade> facades,
+        List<Opening> openings,
+        List<Crew> crews,
+        List<Shift> shifts,
+        TravelTimes travel,
+        List<Forecast> forecasts,
+        LabourTable labour,
+        Rules rules,
+        List<PublishedVisit> published) {
+    public JobFolder {
+        sites = List.copyOf(sites);
+        facades = List.copyOf(facades);
+        openings = List.copyOf(openings);
+        crews = List.copyOf(crews);
+        shifts = List.copyOf(shifts);
+        forecasts = List.copyOf(forecasts);
+        published = List.copyOf(published);
+    }
+
+    public JobFolder withPublished(List<PublishedVisit> visits) {
+        return new JobFolder(sites, facades, openings, crews, shifts, travel, forecasts, labour, rules, visits);
+    }
+}

@@ -1,0 +1,7 @@
+/** Job folders in, plans out: labour, rules of the plan, the planner and what it publishes. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "persistence", "platform"})
+package drylap.planning;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,63 @@
+package drylap.sites;
+
+import drylap.assembly.Approach;
+import drylap.assembly.Frame;
+import drylap.assembly.Method;
+import drylap.assembly.SecondLayer;
+import drylap.assembly.StepList;
+import drylap.kernel.Course;
+import drylap.kernel.FacadeId;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Task;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An opening as designed, and how far its install had come when it was imported.
+ *
+ * @param deliveredOn the first date on which the window may be set
+ * @param priority 0 is ordinary; each step up makes leaving it unplanned costlier
+ * @param done the number of the last line done of its {@link StepList}; 0 is none
+ * @param doneAt when that line was done, where known
+ */
+public record Opening(
+        OpeningId id,
+        FacadeId facade,
+        int level,
+        int widthMm,
+        int heightMm,
+        Frame frame,
+        Method method,
+        Approach approach,
+        SecondLayer secondLayer,
+        LocalDate deliveredOn,
+        boolean waterTest,
+        int priority,
+        int done,
+        @Nullable Instant doneAt) {
+
+    public Course course() {
+        return new Course(facade, level);
+    }
+
+    public StepList stepList() {
+        return StepList.of(method, approach);
+    }
+
+    public boolean installed() {
+        return stepList().complete(done);
+    }
+
+    /** What remains to be planned for this opening, in the order in which it is done. */
+    public List<Task> tasks() {
+        List<Task> tasks = new ArrayList<>();
+        if (!installed()) tasks.add(Task.INSTALL);
+        if (waterTest) tasks.add(Task.TEST);
+        if (!method.barrierFirst() || secondLayer != SecondLayer.NONE) tasks.add(Task.WRAP);
+        tasks.add(Task.CLAD);
+        return List.copyOf(tasks);
+    }
+}

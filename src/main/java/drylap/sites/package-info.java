@@ -1,0 +1,7 @@
+/** Sites, facades and openings as designed. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "assembly", "persistence"})
+package drylap.sites;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** The page: week sheet, facades, laps, unplanned work. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake"})
+package drylap.ui;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
