@@ -1,0 +1,13 @@
+package drylap.cli;
+
+import java.util.Objects;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version that the build wrote into the jar. */
+final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+        String built = Version.class.getPackage().getImplementationVersion();
+        return new String[] {"Drylap " + Objects.requireNonNullElse(built, "(not from a jar)")};
+    }
+}
