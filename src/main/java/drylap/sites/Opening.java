@@ -53,8 +53,15 @@ public record Opening(
 
     /** What remains to be planned for this opening, in the order in which it is done. */
     public List<Task> tasks() {
+        return designedTasks().stream()
+                .filter(task -> task != Task.INSTALL || !installed())
+                .toList();
+    }
+
+    /** Every task that the opening needs from bare wall to cladding, done or not, in order. */
+    public List<Task> designedTasks() {
         List<Task> tasks = new ArrayList<>();
-        if (!installed()) tasks.add(Task.INSTALL);
+        tasks.add(Task.INSTALL);
         if (waterTest) tasks.add(Task.TEST);
         if (!method.barrierFirst() || secondLayer != SecondLayer.NONE) tasks.add(Task.WRAP);
         tasks.add(Task.CLAD);

@@ -18,4 +18,10 @@ public record ForecastHour(
         double gustMs,
         double windFromDeg,
         double temperatureC,
-        double relativeHumidity) {}
+        double relativeHumidity) {
+    /** The same weather in the hour from {@code otherStart}. */
+    public ForecastHour at(Instant otherStart) {
+        return new ForecastHour(
+                otherStart, rainMm, rainProbability, windMs, gustMs, windFromDeg, temperatureC, relativeHumidity);
+    }
+}

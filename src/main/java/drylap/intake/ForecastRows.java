@@ -1,0 +1,96 @@
+package drylap.intake;
+
+import drylap.intake.csv.Lines;
+import drylap.intake.csv.Row;
+import drylap.intake.csv.Table;
+import drylap.kernel.SiteId;
+import drylap.sites.Site;
+import drylap.weather.Forecast;
+import drylap.weather.ForecastHour;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The rows of {@code forecast.csv}, sorted by hour within each site. */
+final class ForecastRows {
+    private record Told(int line, ForecastHour hour) {}
+
+    private static final Duration HOUR = Duration.ofHours(1);
+
+    private ForecastRows() {}
+
+    /** One forecast for each site, in the order of the sites; none where a site has no rows. */
+    static List<Forecast> read(Table table, List<Site> sites, Known known) {
+        Map<SiteId, List<Told>> told = new HashMap<>();
+        table.each(row -> {
+            SiteId site = new SiteId(row.text("site"));
+            known.sites.require(row, "site", site);
+            ForecastHour hour = hour(row);
+            if (row.sound()) told.computeIfAbsent(site, _ -> new ArrayList<>()).add(new Told(row.line(), hour));
+        });
+        for (List<Told> hours : told.values())
+            hours.sort(Comparator.comparing((Told each) -> each.hour().start()).thenComparingInt(Told::line));
+        if (table.sound())
+            sites.forEach(site -> checkSteps(table, told.getOrDefault(site.id(), List.of()), site.zone()));
+        if (!table.sound()) return List.of();
+        return sites.stream().map(site -> forecast(site.id(), told)).toList();
+    }
+
+    private static ForecastHour hour(Row row) {
+        return new ForecastHour(
+                row.instant("hour_start"),
+                row.number("rain_mm", "mm", 0, 500),
+                row.number("rain_probability", "", 0, 1),
+                row.number("wind_m_s", "m/s", 0, 150),
+                row.number("gust_m_s", "m/s", 0, 150),
+                row.number("wind_from_deg", "degrees", 0, 360),
+                row.number("temperature_c", "°C", -90, 70),
+                row.number("relative_humidity", "percent", 0, 100));
+    }
+
+    private static void checkSteps(Table table, List<Told> hours, ZoneId zone) {
+        for (int i = 1; i < hours.size(); i++) {
+            Instant expected = hours.get(i - 1).hour().start().plus(HOUR);
+            Told told = hours.get(i);
+            Instant start = told.hour().start();
+            if (start.equals(expected)) continue;
+            String value = String.valueOf(Lines.time(start, zone));
+            String wrong = !start.isBefore(expected)
+                    ? "leaves a gap in the site's hours"
+                    : start.plus(HOUR).equals(expected)
+                            ? "stands for an hour of line %d already"
+                                    .formatted(hours.get(i - 1).line())
+                            : "overlaps the hour of line %d"
+                                    .formatted(hours.get(i - 1).line());
+            table.report(told.line(), "hour_start", wrong, value, "the hour from " + Lines.time(expected, zone));
+        }
+    }
+
+    private static Forecast forecast(SiteId site, Map<SiteId, List<Told>> told) {
+        return new Forecast(
+                site,
+                told.getOrDefault(site, List.of()).stream().map(Told::hour).toList());
+    }
+
+    static Lines write(List<Forecast> forecasts, Zones zones) {
+        Lines lines = new Lines(ContractFiles.FORECAST);
+        for (Forecast forecast : forecasts)
+            for (ForecastHour hour : forecast.hours())
+                lines.add(
+                        forecast.site(),
+                        Lines.time(hour.start(), zones.of(forecast.site())),
+                        Lines.number(hour.rainMm()),
+                        Lines.number(hour.rainProbability()),
+                        Lines.number(hour.windMs()),
+                        Lines.number(hour.gustMs()),
+                        Lines.number(hour.windFromDeg()),
+                        Lines.number(hour.temperatureC()),
+                        Lines.number(hour.relativeHumidity()));
+        return lines;
+    }
+}

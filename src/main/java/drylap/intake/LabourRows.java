@@ -1,0 +1,97 @@
+package drylap.intake;
+
+import drylap.assembly.Method;
+import drylap.intake.csv.Lines;
+import drylap.intake.csv.Row;
+import drylap.intake.csv.Table;
+import drylap.kernel.Coded;
+import drylap.kernel.Task;
+import drylap.planning.LabourRow;
+import drylap.planning.LabourTable;
+import drylap.sites.Opening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** The rows of {@code labour.csv}. */
+final class LabourRows {
+    private static final String ANY = "*";
+    private static final int MOST_MIN = 10_000;
+
+    private record Key(Task task, @Nullable Method method) {}
+
+    private LabourRows() {}
+
+    static LabourTable read(Table table) {
+        List<LabourRow> rows = new ArrayList<>();
+        Ids<Key> keys = new Ids<>("row of this task and method", ContractFiles.LABOUR);
+        table.each(row -> {
+            LabourRow labour = labour(row);
+            if (row.sound()
+                    && labour.fixedMin().signum() == 0
+                    && labour.perM2Min().signum() == 0)
+                row.wrong("fixed_min", "makes a task that takes no time, with per_m2_min 0", "a task that takes time");
+            if (row.sound()) keys.claim(row, "method", new Key(labour.task(), labour.method()));
+            if (row.sound()) rows.add(labour);
+        });
+        return new LabourTable(rows);
+    }
+
+    private static LabourRow labour(Row row) {
+        return new LabourRow(
+                row.coded("task", Task.class),
+                method(row),
+                row.decimal("fixed_min", "minutes", 0, MOST_MIN),
+                row.decimal("per_m2_min", "minutes", 0, MOST_MIN),
+                row.decimal("pan_min", "minutes", 0, MOST_MIN),
+                row.whole("setup_site_min", "minutes", 0, MOST_MIN),
+                row.whole("setup_facade_min", "minutes", 0, MOST_MIN),
+                row.whole("setup_level_min", "minutes", 0, MOST_MIN));
+    }
+
+    private static @Nullable Method method(Row row) {
+        String code = row.raw("method");
+        if (code.equals(ANY)) return null;
+        Method method = Coded.parse(Method.class, code).orElse(null);
+        if (method == null)
+            row.wrong(
+                    "method",
+                    row.blank("method") ? "is blank" : "is unknown",
+                    "one of %s or * for any".formatted(Coded.codes(Method.class)));
+        return method;
+    }
+
+    /** Every task that some opening needs must have its minutes; tests have a default. */
+    static void checkServed(Table table, LabourTable labour, List<Opening> openings) {
+        Set<String> missing = new TreeSet<>();
+        for (Opening opening : openings)
+            for (Task task : opening.tasks())
+                if (task != Task.TEST && !serves(labour, task, opening.method()))
+                    missing.add("%s of method %s"
+                            .formatted(task.code(), opening.method().code()));
+        for (String need : missing)
+            table.report(0, "", "has no row for " + need, "", "a row of that task and method, or of method *,");
+    }
+
+    private static boolean serves(LabourTable labour, Task task, Method method) {
+        return labour.rows().stream()
+                .anyMatch(row -> row.task() == task && (row.method() == null || row.method() == method));
+    }
+
+    static Lines write(LabourTable labour) {
+        Lines lines = new Lines(ContractFiles.LABOUR);
+        for (LabourRow row : labour.rows())
+            lines.add(
+                    row.task().code(),
+                    row.method() == null ? ANY : row.method().code(),
+                    row.fixedMin().toPlainString(),
+                    row.perM2Min().toPlainString(),
+                    row.panMin().toPlainString(),
+                    row.setupSiteMin(),
+                    row.setupFacadeMin(),
+                    row.setupLevelMin());
+        return lines;
+    }
+}

@@ -1,0 +1,85 @@
+package drylap.intake;
+
+import drylap.crews.Crew;
+import drylap.crews.Shift;
+import drylap.intake.csv.Header;
+import drylap.intake.csv.Lines;
+import drylap.intake.csv.Row;
+import drylap.intake.csv.Table;
+import drylap.kernel.CrewId;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The rows of {@code shifts.csv}. */
+final class ShiftRows {
+    private record CrewDate(CrewId crew, LocalDate date) {}
+
+    private ShiftRows() {}
+
+    static List<Shift> read(Table table, Known known) {
+        List<Shift> shifts = new ArrayList<>();
+        Header home = ContractFiles.SHIFTS;
+        Ids<CrewDate> taken = new Ids<>("shift of this crew and date", home);
+        table.each(row -> {
+            Shift shift = shift(row, known);
+            if (row.sound()) check(row, shift);
+            if (row.sound()) taken.claim(row, "date", new CrewDate(shift.crew(), shift.date()));
+            if (row.sound()) shifts.add(shift);
+        });
+        return shifts;
+    }
+
+    private static Shift shift(Row row, Known known) {
+        CrewId id = new CrewId(row.text("crew"));
+        known.crews.require(row, "crew", id);
+        Crew crew = known.crewById.get(id);
+        ZoneId zone = crew == null ? ZoneOffset.UTC : crew.zone();
+        return new Shift(
+                id,
+                row.date("date"),
+                row.clock("start"),
+                row.clock("end"),
+                row.optional("break_start", row::clock),
+                row.optional("break_end", row::clock),
+                row.optional("overtime_until", row::clock),
+                zone);
+    }
+
+    private static void check(Row row, Shift shift) {
+        if (!shift.end().isAfter(shift.start()) || !shift.endsAt().isAfter(shift.startsAt()))
+            row.wrong("end", "is not after the start", "a time after " + shift.start());
+        else if (shift.overtimeUntil() != null && shift.overtimeUntil().isBefore(shift.end()))
+            row.wrong("overtime_until", "is before the end", "blank, or a time from " + shift.end() + " on");
+        else checkBreak(row, shift);
+    }
+
+    private static void checkBreak(Row row, Shift shift) {
+        LocalTime from = shift.breakStart();
+        LocalTime until = shift.breakEnd();
+        if (from == null && until == null) return;
+        String within = "a break within %s to %s".formatted(shift.start(), shift.end());
+        if (from == null) row.wrong("break_start", "is blank though the break has an end", within);
+        else if (until == null) row.wrong("break_end", "is blank though the break has a start", within);
+        else if (!until.isAfter(from)) row.wrong("break_end", "is not after the break's start", within);
+        else if (from.isBefore(shift.start())) row.wrong("break_start", "is before the shift", within);
+        else if (until.isAfter(shift.end())) row.wrong("break_end", "is after the shift", within);
+    }
+
+    static Lines write(List<Shift> shifts) {
+        Lines lines = new Lines(ContractFiles.SHIFTS);
+        for (Shift shift : shifts)
+            lines.add(
+                    shift.crew(),
+                    shift.date(),
+                    shift.start(),
+                    shift.end(),
+                    shift.breakStart(),
+                    shift.breakEnd(),
+                    shift.overtimeUntil());
+        return lines;
+    }
+}

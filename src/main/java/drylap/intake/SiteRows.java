@@ -1,0 +1,52 @@
+package drylap.intake;
+
+import drylap.intake.csv.Lines;
+import drylap.intake.csv.Row;
+import drylap.intake.csv.Table;
+import drylap.kernel.GeoPoint;
+import drylap.kernel.SiteId;
+import drylap.sites.Site;
+import drylap.sites.Terrain;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The rows of {@code sites.csv}. */
+final class SiteRows {
+    private SiteRows() {}
+
+    static List<Site> read(Table table, Known known) {
+        List<Site> sites = new ArrayList<>();
+        table.each(row -> {
+            Site site = site(row);
+            known.sites.claim(row, "site", site.id());
+            if (row.sound()) sites.add(site);
+        });
+        return sites;
+    }
+
+    private static Site site(Row row) {
+        return new Site(
+                new SiteId(row.text("site")),
+                row.text("name"),
+                place(row),
+                row.zone("time_zone"),
+                row.blank("terrain") ? Terrain.III : row.coded("terrain", Terrain.class));
+    }
+
+    static GeoPoint place(Row row) {
+        return new GeoPoint(row.number("latitude", "degrees", -90, 90), row.number("longitude", "degrees", -180, 180));
+    }
+
+    static Lines write(List<Site> sites) {
+        Lines lines = new Lines(ContractFiles.SITES);
+        for (Site site : sites)
+            lines.add(
+                    site.id(),
+                    site.name(),
+                    Lines.number(site.place().latitude()),
+                    Lines.number(site.place().longitude()),
+                    site.zone().getId(),
+                    site.terrain().code());
+        return lines;
+    }
+}

@@ -1,0 +1,66 @@
+package drylap.intake.csv;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** How dates, times and names stand in a cell; each reader answers null where the cell is something else. */
+final class Cell {
+    static final String TEXT = "a name of 1 to 100 characters without spaces around it";
+    static final String DATE = "a date such as 2026-04-13, from the year 2000 to 2099,";
+    static final String CLOCK = "a time such as 07:30, from 00:00 to 23:59,";
+    static final String INSTANT = "a time such as 2026-04-13T07:00-07:00, from the year 2000 to 2099,";
+    static final String ZONE = "an IANA time zone such as America/Los_Angeles";
+
+    private static final int LONGEST_TEXT = 100;
+    private static final Pattern DATE_SHAPE = Pattern.compile("20\\d\\d-\\d\\d-\\d\\d");
+    private static final Pattern CLOCK_SHAPE = Pattern.compile("\\d\\d:\\d\\d");
+    private static final Pattern INSTANT_SHAPE =
+            Pattern.compile("20\\d\\d-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d{1,9})?)?(Z|[+-]\\d\\d:\\d\\d)");
+
+    private Cell() {}
+
+    static @Nullable String faultOfText(String value) {
+        if (value.isBlank()) return "is blank";
+        if (!value.strip().equals(value)) return "has spaces around it";
+        if (value.codePoints().anyMatch(Character::isISOControl)) return "holds a control character";
+        return value.length() > LONGEST_TEXT ? "is too long" : null;
+    }
+
+    static @Nullable LocalDate date(String value) {
+        if (!DATE_SHAPE.matcher(value).matches()) return null;
+        try {
+            return LocalDate.parse(value);
+        } catch (DateTimeException e) {
+            return null;
+        }
+    }
+
+    static @Nullable LocalTime clock(String value) {
+        if (!CLOCK_SHAPE.matcher(value).matches()) return null;
+        try {
+            return LocalTime.parse(value, DateTimeFormatter.ISO_LOCAL_TIME);
+        } catch (DateTimeException e) {
+            return null;
+        }
+    }
+
+    static @Nullable Instant instant(String value) {
+        if (!INSTANT_SHAPE.matcher(value).matches()) return null;
+        try {
+            return OffsetDateTime.parse(value).toInstant();
+        } catch (DateTimeException e) {
+            return null;
+        }
+    }
+
+    static @Nullable ZoneId zone(String value) {
+        return ZoneId.getAvailableZoneIds().contains(value) ? ZoneId.of(value) : null;
+    }
+}
