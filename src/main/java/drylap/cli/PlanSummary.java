@@ -1,0 +1,43 @@
+package drylap.cli;
+
+import drylap.planning.Ledger;
+import drylap.planning.Plan;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+
+/** What a person wants to know of a plan before opening its files. */
+final class PlanSummary {
+    private PlanSummary() {}
+
+    static void print(Plan plan, Path where, PrintWriter out) {
+        out.printf(
+                "%d visits planned, %d tasks not planned, %d openings to cover now.%n",
+                plan.visits().size(), plan.unplanned().size(), plan.coverNow().size());
+        plan.unplanned().stream()
+                .collect(Collectors.groupingBy(
+                        task -> task.reason().code(), java.util.TreeMap::new, Collectors.counting()))
+                .forEach((reason, count) -> out.printf("  not planned, %s: %d%n", reason, count));
+        plan.coverNow()
+                .forEach(cover -> out.printf(
+                        "  cover now: %s, rain from %s, %d min to close%n",
+                        cover.opening(), cover.nextRain(), cover.minutesToClose()));
+        ledger(plan.ledger(), out);
+        out.printf("Written to %s%n", where);
+        out.println(Commands.NOT_A_SAFETY_STATEMENT);
+    }
+
+    private static void ledger(Ledger ledger, PrintWriter out) {
+        for (Ledger.Line line : ledger.lines())
+            out.printf(
+                    "  %-14s %,10d  x %,5d = %,13d   %s%n",
+                    line.term().code(),
+                    line.amount(),
+                    line.weight(),
+                    line.cost(),
+                    line.term().meaning());
+        out.printf(
+                "  cost %,d (soft), %,d for work left out (medium), %d broken rules (hard)%n",
+                ledger.soft(), ledger.medium(), ledger.hard());
+    }
+}

@@ -1,0 +1,106 @@
+package drylap.planning.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.NullUnmarked;
+import org.optaplanner.core.api.domain.constraintweight.ConstraintConfigurationProvider;
+import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
+import org.optaplanner.core.api.domain.solution.PlanningScore;
+import org.optaplanner.core.api.domain.solution.PlanningSolution;
+import org.optaplanner.core.api.domain.solution.ProblemFactCollectionProperty;
+import org.optaplanner.core.api.domain.solution.cloner.SolutionCloner;
+import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+
+/**
+ * What the search changes: who does which units in which order, and for each unit the moment before which it waits. The
+ * waiting is a second gene because the decoder starts everything as early as it can, and a crew-day is sometimes saved by
+ * not starting yet.
+ */
+@NullUnmarked
+@PlanningSolution(solutionCloner = CrewLists.Cloner.class)
+public class CrewLists {
+    private Problem problem;
+    private List<Unit> units;
+    private List<Route> routes;
+    /** By unit; minute 0 and before: no waiting. Changed only together with an announced change of the unit's route. */
+    int[] notBefore;
+    /** Set by the score calculator that works on this solution; where each unit is, for moves. */
+    Positions positions;
+    /** Likewise; a hint only, since an undone move shows in it when the next is scored. */
+    Schedule working;
+
+    Meter meter;
+
+    @PlanningScore
+    private HardMediumSoftLongScore score;
+
+    /** For the solver only. */
+    public CrewLists() {}
+
+    CrewLists(Problem problem, List<Route> routes, int[] notBefore, Meter meter) {
+        this.problem = problem;
+        this.units = problem.units();
+        this.routes = routes;
+        this.notBefore = notBefore;
+        this.meter = meter;
+    }
+
+    Problem problem() {
+        return problem;
+    }
+
+    @ValueRangeProvider(id = "units")
+    @ProblemFactCollectionProperty
+    public List<Unit> getUnits() {
+        return units;
+    }
+
+    @PlanningEntityCollectionProperty
+    public List<Route> getRoutes() {
+        return routes;
+    }
+
+    @ConstraintConfigurationProvider
+    public PlanWeights getWeights() {
+        return PlanWeights.of(problem);
+    }
+
+    /** The stops that these lists decode to, for the constraint streams. */
+    @ProblemFactCollectionProperty
+    public List<Stop> getStops() {
+        return Stops.of(schedule());
+    }
+
+    public HardMediumSoftLongScore getScore() {
+        return score;
+    }
+
+    public void setScore(HardMediumSoftLongScore score) {
+        this.score = score;
+    }
+
+    /** Decodes the lists from nothing. */
+    Schedule schedule() {
+        Schedule schedule = new Schedule(problem);
+        schedule.bind(routes, notBefore);
+        schedule.settle();
+        return schedule;
+    }
+
+    /** Copies what the search changes; units and the problem are shared. */
+    public static class Cloner implements SolutionCloner<CrewLists> {
+        @Override
+        public CrewLists cloneSolution(CrewLists original) {
+            List<Route> routes = new ArrayList<>(original.routes.size());
+            for (Route route : original.routes) routes.add(new Route(route.crew(), new ArrayList<>(route.getUnits())));
+            CrewLists clone = new CrewLists(original.problem, routes, original.notBefore.clone(), original.meter);
+            clone.score = original.score;
+            return clone;
+        }
+    }
+
+    static HardMediumSoftLongScore scoreOf(Tally tally) {
+        return HardMediumSoftLongScore.of(0, -tally.medium(), -tally.soft());
+    }
+}

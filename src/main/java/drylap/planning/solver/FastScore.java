@@ -1,0 +1,53 @@
+package drylap.planning.solver;
+
+import org.jspecify.annotations.NullUnmarked;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
+
+/** The fast path of the score: decodes only what a move touched. Tests hold it equal to the constraint streams. */
+@NullUnmarked
+public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMediumSoftLongScore> {
+    private CrewLists lists;
+    private Schedule schedule;
+
+    @Override
+    public void resetWorkingSolution(CrewLists workingSolution) {
+        lists = workingSolution;
+        schedule = new Schedule(lists.problem());
+        schedule.bind(lists.getRoutes(), lists.notBefore);
+        lists.working = schedule;
+        lists.positions = new Positions(lists.getRoutes(), lists.getUnits().size());
+    }
+
+    @Override
+    public void afterListVariableChanged(Object entity, String variableName, int fromIndex, int toIndex) {
+        Route route = (Route) entity;
+        schedule.listChanged(route.crew());
+        lists.positions.refresh(route, fromIndex, toIndex);
+    }
+
+    @Override
+    public HardMediumSoftLongScore calculateScore() {
+        schedule.settle();
+        lists.meter.count();
+        return CrewLists.scoreOf(schedule.tally);
+    }
+
+    @Override
+    public void beforeEntityAdded(Object entity) {}
+
+    @Override
+    public void afterEntityAdded(Object entity) {}
+
+    @Override
+    public void beforeVariableChanged(Object entity, String variableName) {}
+
+    @Override
+    public void afterVariableChanged(Object entity, String variableName) {}
+
+    @Override
+    public void beforeEntityRemoved(Object entity) {}
+
+    @Override
+    public void afterEntityRemoved(Object entity) {}
+}

@@ -1,0 +1,266 @@
+package drylap.planning.solver;
+
+import drylap.kernel.Task;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * The decoder: turns crew lists into a schedule that is legal whatever the lists say. Each crew's list is walked and each task
+ * put at its first legal start; a task without one stays unplanned and the crew's clock stands. Trades depend one way, so they
+ * are decoded in order of the tasks. Within wrap and siding a course waits for the one below it; should crews wait for each
+ * other in a ring, the first of them leaves its unit unplanned. The answer depends on the lists alone: what was decoded before
+ * is only remembered (see {@link UnitMemo}).
+ */
+final class Schedule {
+    private final Problem problem;
+    private final Finder finder;
+    private final CrewState[] states;
+    private final UnitMemo[] memos;
+    private final int[] pendingUnits;
+    private final boolean[] listChanged = new boolean[Task.values().length];
+    private final boolean[][] courseChanged;
+    private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
+    private int[] notBefore = new int[0];
+
+    /** By task: start in minutes (NEVER: unplanned), crew and the crew's day. */
+    final int[] start;
+
+    final int[] crew;
+    final int[] day;
+    final CourseEnds ends;
+    final Tally tally;
+
+    Schedule(Problem problem) {
+        this.problem = problem;
+        finder = new Finder(problem.travel());
+        states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
+        memos = problem.units().stream()
+                .map(unit -> new UnitMemo(unit.tasks.length))
+                .toArray(UnitMemo[]::new);
+        int tasks = problem.tasks().size();
+        start = new int[tasks];
+        crew = new int[tasks];
+        day = new int[tasks];
+        Arrays.fill(start, TimeAxis.NEVER);
+        Arrays.fill(crew, -1);
+        pendingUnits = new int[problem.courses().size()];
+        courseChanged = new boolean[Task.values().length][problem.courses().size()];
+        ends = new CourseEnds(problem.courses().size());
+        tally = new Tally(problem, this);
+        placePinned();
+        for (CourseWork course : problem.courses()) for (Task kind : Task.values()) ends.recompute(course, kind, start);
+        tally.fresh();
+    }
+
+    private void placePinned() {
+        for (WorkTask task : problem.tasks()) {
+            if (!task.pinned) continue;
+            start[task.index] = task.pinnedStart;
+            crew[task.index] = task.pinnedCrew;
+            day[task.index] = task.pinnedDay;
+        }
+    }
+
+    Problem problem() {
+        return problem;
+    }
+
+    void bind(List<Route> routes, int[] notBefore) {
+        this.notBefore = notBefore;
+        for (Route route : routes) {
+            states[route.crew().index].units = route.getUnits();
+            listChanged(route.crew());
+        }
+    }
+
+    void listChanged(CrewCalendar crew) {
+        listChanged[Task.of(crew.crew.trade()).ordinal()] = true;
+    }
+
+    /** The crew's units as bound; live. */
+    List<Unit> units(CrewCalendar crew) {
+        return states[crew.index].units;
+    }
+
+    /** Brings the schedule and its tally up to date with the lists. */
+    void settle() {
+        boolean upstream = false;
+        for (Task kind : Task.values()) {
+            if (listChanged[kind.ordinal()] || upstream) upstream |= pass(kind);
+            listChanged[kind.ordinal()] = false;
+        }
+    }
+
+    private boolean pass(Task kind) {
+        List<CrewCalendar> crews = problem.crews(kind);
+        for (CrewCalendar one : crews) states[one.index].restart();
+        for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
+        while (!sweep(crews)) breakRing(crews);
+        for (CrewCalendar one : crews) if (states[one.index].changed) tally.crewChanged(states[one.index]);
+        boolean any = !changedCourses.isEmpty();
+        while (!changedCourses.isEmpty()) courseThrough(changedCourses.pop(), kind);
+        return any;
+    }
+
+    /** Walks every list as far as it goes; true when all are at their end, false when the rest wait for each other. */
+    private boolean sweep(List<CrewCalendar> crews) {
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            boolean finished = true;
+            for (CrewCalendar one : crews) {
+                CrewState state = states[one.index];
+                while (!state.finished() && !waits(state.units.get(state.position))) {
+                    decode(state, state.units.get(state.position++));
+                    moved = true;
+                }
+                finished &= state.finished();
+            }
+            if (finished) return true;
+        }
+        return false;
+    }
+
+    private boolean waits(Unit unit) {
+        CourseWork below = problem.below(unit.course, unit.kind);
+        return below != null && pendingUnits[below.index] > 0;
+    }
+
+    private void breakRing(List<CrewCalendar> crews) {
+        for (CrewCalendar one : crews) {
+            CrewState state = states[one.index];
+            if (state.finished()) continue;
+            Unit unit = state.units.get(state.position++);
+            memos[unit.index].valid = false;
+            for (WorkTask task : unit.tasks) put(state, task, TimeAxis.NEVER, -1);
+            decided(unit);
+            return;
+        }
+    }
+
+    private void decode(CrewState state, Unit unit) {
+        UnitMemo memo = memos[unit.index];
+        if (!remembered(state, unit, memo)) place(state, unit, memo);
+        state.day = memo.outDay;
+        state.clock = memo.outClock;
+        state.before = memo.outBefore;
+        decided(unit);
+    }
+
+    private boolean remembered(CrewState state, Unit unit, UnitMemo memo) {
+        boolean same = memo.valid
+                && memo.crew == state.crew.index
+                && memo.inBefore == state.before
+                && memo.inDay == state.day
+                && memo.inClock == state.clock
+                && memo.notBefore == notBefore[unit.index];
+        for (int i = 0; i < unit.tasks.length; i++) {
+            int earliest = earliest(unit.tasks[i]);
+            int latestEnd = latestEnd(unit.tasks[i]);
+            same &= memo.earliest[i] == earliest && memo.latestEnd[i] == latestEnd;
+            memo.earliest[i] = earliest;
+            memo.latestEnd[i] = latestEnd;
+        }
+        return same;
+    }
+
+    private void place(CrewState state, Unit unit, UnitMemo memo) {
+        memo.valid = true;
+        memo.crew = state.crew.index;
+        memo.inBefore = state.before;
+        memo.inDay = state.day;
+        memo.inClock = state.clock;
+        memo.notBefore = notBefore[unit.index];
+        state.changed = true;
+        for (int i = 0; i < unit.tasks.length; i++) placeOne(state, unit.tasks[i], memo, i);
+        memo.outDay = state.day;
+        memo.outClock = state.clock;
+        memo.outBefore = state.before;
+    }
+
+    private void placeOne(CrewState state, WorkTask task, UnitMemo memo, int i) {
+        int earliest = Math.max(memo.earliest[i], memo.notBefore);
+        boolean found = memo.earliest[i] != TimeAxis.NEVER
+                && finder.find(state.crew, state.day, state.clock, state.before, task, earliest, memo.latestEnd[i]);
+        put(state, task, found ? finder.start : TimeAxis.NEVER, found ? finder.day : -1);
+        if (!found) return;
+        state.day = finder.day;
+        state.clock = finder.start + task.minutes;
+        state.before = task;
+    }
+
+    private void put(CrewState state, WorkTask task, int at, int onDay) {
+        int i = task.index;
+        int by = at == TimeAxis.NEVER ? -1 : state.crew.index;
+        if (start[i] == at && crew[i] == by && day[i] == onDay) return;
+        if (crew[i] >= 0 && crew[i] != by) states[crew[i]].changed = true;
+        state.changed = true;
+        boolean moved = start[i] != at;
+        start[i] = at;
+        crew[i] = by;
+        day[i] = onDay;
+        tally.taskChanged(task);
+        if (moved) courseChanged(task.course, task.kind);
+    }
+
+    private void courseChanged(CourseWork course, Task kind) {
+        if (courseChanged[kind.ordinal()][course.index]) return;
+        courseChanged[kind.ordinal()][course.index] = true;
+        changedCourses.push(course);
+    }
+
+    private void decided(Unit unit) {
+        CourseWork course = unit.course;
+        if (--pendingUnits[course.index] == 0 && courseChanged[unit.kind.ordinal()][course.index])
+            ends.recompute(course, unit.kind, start);
+    }
+
+    private void courseThrough(CourseWork course, Task kind) {
+        courseChanged[kind.ordinal()][course.index] = false;
+        ends.recompute(course, kind, start);
+        tally.courseChanged(course, kind);
+    }
+
+    /** When what must come first has ended; NEVER while a part of that is unplanned. */
+    int earliest(WorkTask task) {
+        return switch (task.kind) {
+            case INSTALL -> task.earliest;
+            case TEST -> tested(task);
+            case WRAP -> Math.max(ends.ready(task.course), endBelow(task));
+            case CLAD -> Math.max(readyToClad(task.course), endBelow(task));
+        };
+    }
+
+    private int tested(WorkTask task) {
+        WorkTask install = task.install;
+        if (install == null) return task.earliest;
+        int at = start[install.index];
+        return at == TimeAxis.NEVER ? at : at + install.minutes + problem.cureMinutes();
+    }
+
+    private int readyToClad(CourseWork course) {
+        return course.tasks(Task.WRAP).isEmpty() ? ends.ready(course) : ends.through(course, Task.WRAP);
+    }
+
+    private int endBelow(WorkTask task) {
+        CourseWork below = problem.below(task.course, task.kind);
+        return below == null ? -TimeAxis.NEVER : ends.through(below, task.kind);
+    }
+
+    /** By when a wrap must have ended, so that no apron and no bare opening waits too long. */
+    int latestEnd(WorkTask task) {
+        if (task.kind != Task.WRAP) return task.latestEnd;
+        int apron = ends.firstInstall[task.course.index] + problem.apronMinutes();
+        return Math.min(task.latestEnd, Math.min(apron, bareUntil(task)));
+    }
+
+    private int bareUntil(WorkTask task) {
+        if (task.opening.method().barrierFirst()) return TimeAxis.NEVER;
+        WorkTask install = task.install;
+        if (install == null) return task.ownInstalledEnd + problem.bareMinutes();
+        int at = start[install.index];
+        return at == TimeAxis.NEVER ? TimeAxis.NEVER : at + install.minutes + problem.bareMinutes();
+    }
+}

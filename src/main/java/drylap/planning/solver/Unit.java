@@ -1,0 +1,35 @@
+package drylap.planning.solver;
+
+import drylap.kernel.Task;
+import java.util.BitSet;
+import java.util.List;
+
+/** Neighbouring openings of one course for one task kind, done in this order by one crew; each is placed by itself. */
+public final class Unit {
+    final int index;
+    final Task kind;
+    final CourseWork course;
+    final WorkTask[] tasks;
+    private final BitSet crews;
+
+    Unit(int index, List<WorkTask> tasks, BitSet crews) {
+        this.index = index;
+        this.tasks = tasks.toArray(WorkTask[]::new);
+        this.kind = this.tasks[0].kind;
+        this.course = this.tasks[0].course;
+        this.crews = crews;
+    }
+
+    boolean fits(CrewCalendar crew) {
+        return crews.get(crew.index);
+    }
+
+    BitSet crews() {
+        return crews;
+    }
+
+    @Override
+    public String toString() {
+        return kind.code() + " " + tasks[0].opening.id() + (tasks.length > 1 ? "+" + (tasks.length - 1) : "");
+    }
+}
