@@ -1,1 +1,0 @@
-create table trial (id text primary key);

@@ -1,0 +1,61 @@
+package drylap.crews;
+
+import static drylap.persistence.jooq.Tables.CREW;
+
+import drylap.assembly.Method;
+import drylap.kernel.Coded;
+import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.kernel.GeoPoint;
+import drylap.kernel.Trade;
+import drylap.persistence.jooq.tables.records.CrewRecord;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Repository;
+
+/** The crews of each job folder, as stored. */
+@Repository
+public final class Crews {
+    private final DSLContext db;
+
+    Crews(DSLContext db) {
+        this.db = db;
+    }
+
+    public void saveAll(FolderId folder, List<Crew> crews) {
+        List<CrewRecord> rows = new ArrayList<>(crews.size());
+        for (Crew crew : crews)
+            rows.add(new CrewRecord(
+                    folder.value(),
+                    crew.id().value(),
+                    rows.size(),
+                    crew.trade().code(),
+                    crew.methods().stream().sorted().map(Method::code).toArray(String[]::new),
+                    crew.base().latitude(),
+                    crew.base().longitude(),
+                    crew.zone().getId()));
+        db.batchInsert(rows).execute();
+    }
+
+    public List<Crew> of(FolderId folder) {
+        return db.selectFrom(CREW)
+                .where(CREW.FOLDER_ID.eq(folder.value()))
+                .orderBy(CREW.ROW_NO)
+                .fetch(Crews::crew);
+    }
+
+    private static Crew crew(CrewRecord row) {
+        return new Crew(
+                new CrewId(row.getCrew()),
+                Coded.of(Trade.class, row.getTrade()),
+                Arrays.stream(row.getMethods())
+                        .map(code -> Coded.of(Method.class, code))
+                        .collect(Collectors.toSet()),
+                new GeoPoint(row.getLatitude(), row.getLongitude()),
+                ZoneId.of(row.getTimeZone()));
+    }
+}

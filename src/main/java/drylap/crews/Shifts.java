@@ -1,0 +1,61 @@
+package drylap.crews;
+
+import static drylap.persistence.jooq.Tables.CREW;
+import static drylap.persistence.jooq.Tables.SHIFT;
+
+import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.persistence.jooq.tables.records.ShiftRecord;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Repository;
+
+/** The shifts of each job folder, as stored; a shift's zone is its crew's, so the crews are saved first. */
+@Repository
+public final class Shifts {
+    private final DSLContext db;
+
+    Shifts(DSLContext db) {
+        this.db = db;
+    }
+
+    public void saveAll(FolderId folder, List<Shift> shifts) {
+        List<ShiftRecord> rows = new ArrayList<>(shifts.size());
+        for (Shift shift : shifts)
+            rows.add(new ShiftRecord(
+                    folder.value(),
+                    shift.crew().value(),
+                    shift.date(),
+                    rows.size(),
+                    shift.start(),
+                    shift.end(),
+                    shift.breakStart(),
+                    shift.breakEnd(),
+                    shift.overtimeUntil()));
+        db.batchInsert(rows).execute();
+    }
+
+    public List<Shift> of(FolderId folder) {
+        return db.select(SHIFT, CREW.TIME_ZONE)
+                .from(SHIFT)
+                .join(CREW)
+                .on(CREW.FOLDER_ID.eq(SHIFT.FOLDER_ID), CREW.CREW_.eq(SHIFT.CREW))
+                .where(SHIFT.FOLDER_ID.eq(folder.value()))
+                .orderBy(SHIFT.ROW_NO)
+                .fetch(row -> shift(row.value1(), ZoneId.of(row.value2())));
+    }
+
+    private static Shift shift(ShiftRecord row, ZoneId zone) {
+        return new Shift(
+                new CrewId(row.getCrew()),
+                row.getDate(),
+                row.getStartTime(),
+                row.getEndTime(),
+                row.getBreakStart(),
+                row.getBreakEnd(),
+                row.getOvertimeUntil(),
+                zone);
+    }
+}

@@ -1,0 +1,119 @@
+package drylap.planning;
+
+import static drylap.persistence.jooq.Tables.JOB_FOLDER;
+import static drylap.persistence.jooq.Tables.OPENING;
+import static drylap.persistence.jooq.Tables.SITE;
+import static org.jooq.impl.DSL.field;
+import static org.jooq.impl.DSL.selectCount;
+
+import drylap.crews.Crews;
+import drylap.crews.Shifts;
+import drylap.crews.TravelLegs;
+import drylap.kernel.FolderId;
+import drylap.sites.Facades;
+import drylap.sites.Openings;
+import drylap.sites.Sites;
+import drylap.weather.Forecasts;
+import java.time.Clock;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.jooq.Records;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** The job folders in the database. A stored folder never changes: newer files make a newer folder. */
+@Service
+public final class JobFolders {
+    private final DSLContext db;
+    private final TransactionTemplate transaction;
+    private final Clock clock;
+    private final Parts parts;
+
+    JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts) {
+        this.db = db;
+        this.transaction = transaction;
+        this.clock = clock;
+        this.parts = parts;
+    }
+
+    /** Stores the folder whole, or, where anything fails, nothing of it. Instants are kept to the microsecond. */
+    public FolderId save(String name, JobFolder folder) {
+        return transaction.execute(_ -> {
+            FolderId id = open(name);
+            parts.save(id, folder);
+            return id;
+        });
+    }
+
+    /**
+     * The folder as it was saved, rows in their order.
+     *
+     * @throws UnknownFolder where there is none of that number
+     */
+    public JobFolder load(FolderId id) {
+        if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
+        return parts.load(id);
+    }
+
+    /** Newest first. */
+    public List<StoredFolder> list() {
+        return db.select(
+                        JOB_FOLDER.ID.convertFrom(FolderId::new),
+                        JOB_FOLDER.NAME,
+                        JOB_FOLDER.IMPORTED_AT,
+                        field(selectCount().from(SITE).where(SITE.FOLDER_ID.eq(JOB_FOLDER.ID))),
+                        field(selectCount().from(OPENING).where(OPENING.FOLDER_ID.eq(JOB_FOLDER.ID))))
+                .from(JOB_FOLDER)
+                .orderBy(JOB_FOLDER.ID.desc())
+                .fetch(Records.mapping(StoredFolder::new));
+    }
+
+    private FolderId open(String name) {
+        return new FolderId(db.insertInto(JOB_FOLDER)
+                .set(JOB_FOLDER.NAME, name)
+                .set(JOB_FOLDER.IMPORTED_AT, clock.instant())
+                .returning(JOB_FOLDER.ID)
+                .fetchSingle(JOB_FOLDER.ID));
+    }
+
+    /** What a folder is made of, in the order in which one part refers to another. */
+    @Service
+    record Parts(
+            Sites sites,
+            Facades facades,
+            Openings openings,
+            Crews crews,
+            Shifts shifts,
+            TravelLegs legs,
+            Forecasts forecasts,
+            LabourRows labour,
+            RuleValues rules,
+            PublishedVisits published) {
+        void save(FolderId id, JobFolder folder) {
+            sites.saveAll(id, folder.sites());
+            facades.saveAll(id, folder.facades());
+            openings.saveAll(id, folder.openings());
+            crews.saveAll(id, folder.crews());
+            shifts.saveAll(id, folder.shifts());
+            legs.save(id, folder.travel());
+            forecasts.saveAll(id, folder.forecasts());
+            labour.save(id, folder.labour());
+            rules.save(id, folder.rules());
+            published.saveAll(id, folder.published());
+        }
+
+        JobFolder load(FolderId id) {
+            return new JobFolder(
+                    sites.of(id),
+                    facades.of(id),
+                    openings.of(id),
+                    crews.of(id),
+                    shifts.of(id),
+                    legs.of(id),
+                    forecasts.of(id),
+                    labour.of(id),
+                    rules.of(id),
+                    published.of(id));
+        }
+    }
+}

@@ -1,0 +1,4 @@
+package drylap.planning;
+
+/** A stored plan. */
+public record PlanId(long value) {}

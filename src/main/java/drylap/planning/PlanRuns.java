@@ -1,0 +1,75 @@
+package drylap.planning;
+
+import static drylap.persistence.jooq.Tables.JOB_FOLDER;
+
+import drylap.kernel.FolderId;
+import drylap.platform.BackgroundWork;
+import drylap.platform.JobId;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Planning in the background: it outlives the page that asked for it and the process that does it. */
+@Service
+public final class PlanRuns {
+    private final DSLContext db;
+    private final TransactionTemplate transaction;
+    private final BackgroundWork work;
+    private final PlanningRuns runs;
+    private final RunWatch watch;
+
+    PlanRuns(DSLContext db, TransactionTemplate transaction, BackgroundWork work, PlanningRuns runs, RunWatch watch) {
+        this.db = db;
+        this.transaction = transaction;
+        this.work = work;
+        this.runs = runs;
+        this.watch = watch;
+    }
+
+    /**
+     * Queues a run. The newest request counts: an earlier run of the folder that is still under way ends without a word
+     * more; plans that it has saved stay.
+     *
+     * @throws UnknownFolder where there is no such folder
+     */
+    public RunId request(FolderId folder, PlanRequest request) {
+        return transaction.execute(_ -> {
+            lock(folder);
+            runs.underWay(folder).forEach(work::withdraw);
+            JobId job = work.ask(PlanningJob.KIND, Long.toString(folder.value()));
+            runs.open(job, folder, request);
+            return new RunId(job.value());
+        });
+    }
+
+    /** Asks the folder's run to end now; its best plan so far is kept. Nothing happens where none is under way. */
+    public void stop(FolderId folder) {
+        runs.underWay(folder).forEach(work::stop);
+    }
+
+    /** The folder's newest run. */
+    public Optional<RunState> state(FolderId folder) {
+        return Optional.ofNullable(runs.newest(Set.of(folder)).get(folder));
+    }
+
+    /**
+     * Tells the listener, on a thread of its own, how the folder's newest run stands: now, and then at most four times a
+     * second when something changed, whichever node does the work. A listener that throws is told no more.
+     */
+    public Subscription watch(FolderId folder, Consumer<RunState> listener) {
+        return watch.add(folder, listener);
+    }
+
+    /** Two requests at once take turns, so that the later one sees the earlier. */
+    private void lock(FolderId folder) {
+        boolean there = db.selectFrom(JOB_FOLDER)
+                .where(JOB_FOLDER.ID.eq(folder.value()))
+                .forUpdate()
+                .fetchOptional()
+                .isPresent();
+        if (!there) throw new UnknownFolder(folder);
+    }
+}

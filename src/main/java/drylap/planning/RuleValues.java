@@ -1,0 +1,35 @@
+package drylap.planning;
+
+import static drylap.persistence.jooq.Tables.RULE_VALUE;
+
+import drylap.kernel.Coded;
+import drylap.kernel.FolderId;
+import drylap.kernel.Rule;
+import drylap.kernel.Rules;
+import drylap.persistence.jooq.tables.records.RuleValueRecord;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Repository;
+
+/** The contractor's own numbers of each job folder, as stored. */
+@Repository
+final class RuleValues {
+    private final DSLContext db;
+
+    RuleValues(DSLContext db) {
+        this.db = db;
+    }
+
+    void save(FolderId folder, Rules rules) {
+        db.batchInsert(rules.own().entrySet().stream()
+                        .map(own ->
+                                new RuleValueRecord(folder.value(), own.getKey().code(), own.getValue()))
+                        .toList())
+                .execute();
+    }
+
+    Rules of(FolderId folder) {
+        return new Rules(db.selectFrom(RULE_VALUE)
+                .where(RULE_VALUE.FOLDER_ID.eq(folder.value()))
+                .fetchMap(row -> Coded.of(Rule.class, row.getRule()), RuleValueRecord::getValue));
+    }
+}

@@ -1,0 +1,4 @@
+package drylap.planning;
+
+/** A planning run. */
+public record RunId(long value) {}

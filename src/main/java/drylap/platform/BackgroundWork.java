@@ -1,0 +1,67 @@
+package drylap.platform;
+
+import static drylap.persistence.jooq.Tables.JOB;
+import static org.jooq.impl.DSL.val;
+import static org.jooq.impl.DSL.when;
+
+import com.github.kagkarlsson.scheduler.SchedulerClient;
+import java.time.Clock;
+import java.time.Instant;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Long work, asked for here and done by whichever node is free. Joins the caller's transaction: no commit, no job. */
+@Service
+public final class BackgroundWork {
+    private static final Condition WAITS = JOB.STATE.eq(JobStatus.QUEUED.code());
+    private static final Condition UNDER_WAY = WAITS.or(JOB.STATE.eq(JobStatus.RUNNING.code()));
+
+    private final DSLContext db;
+    private final TransactionTemplate transaction;
+    private final Clock clock;
+    private final SchedulerClient claims;
+
+    BackgroundWork(DSLContext db, TransactionTemplate transaction, Clock clock, SchedulerClient claims) {
+        this.db = db;
+        this.transaction = transaction;
+        this.clock = clock;
+        this.claims = claims;
+    }
+
+    /** Queues a job; {@code payload} is all that its handler is told. */
+    public JobId ask(String kind, String payload) {
+        return transaction.execute(_ -> {
+            Instant now = clock.instant();
+            JobId id = new JobId(db.insertInto(JOB)
+                    .set(JOB.KIND, kind)
+                    .set(JOB.PAYLOAD, payload)
+                    .set(JOB.ASKED_AT, now)
+                    .returning(JOB.ID)
+                    .fetchSingle(JOB.ID));
+            claims.schedule(JobTask.instance(id), now);
+            return id;
+        });
+    }
+
+    /** Asks a running job to end early with what it has; one that still waits ends at once. Ended jobs stay as they are. */
+    public void stop(JobId id) {
+        db.update(JOB)
+                .set(JOB.STOP_ASKED, true)
+                .set(JOB.STATE, when(WAITS, val(JobStatus.STOPPED.code())).else_(JOB.STATE))
+                .set(JOB.ENDED_AT, when(WAITS, val(clock.instant())).else_(JOB.ENDED_AT))
+                .where(JOB.ID.eq(id.value()), UNDER_WAY)
+                .execute();
+    }
+
+    /** Ends a job at once; whatever it still wants to write is refused. Ended jobs stay as they are. */
+    public void withdraw(JobId id) {
+        db.update(JOB)
+                .set(JOB.STOP_ASKED, true)
+                .set(JOB.STATE, JobStatus.STOPPED.code())
+                .set(JOB.ENDED_AT, clock.instant())
+                .where(JOB.ID.eq(id.value()), UNDER_WAY)
+                .execute();
+    }
+}

@@ -1,0 +1,17 @@
+package drylap.platform;
+
+/** A job in the hands of its handler. */
+public interface Job {
+    JobId id();
+
+    String payload();
+
+    /** Yes once the job should end early: someone stopped it, this node goes down, or another node has it. Cheap to ask. */
+    boolean halted();
+
+    /**
+     * Makes the change in one transaction with the proof that the job is still this attempt's; otherwise does nothing and
+     * answers no.
+     */
+    boolean write(Runnable change);
+}

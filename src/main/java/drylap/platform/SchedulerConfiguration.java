@@ -1,0 +1,66 @@
+package drylap.platform;
+
+import static drylap.persistence.jooq.Tables.SCHEDULED_TASKS;
+
+import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.SchedulerClient;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import javax.sql.DataSource;
+import org.jooq.DSLContext;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.event.EventListener;
+import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
+
+/** db-scheduler, wired by hand: its own starter is for an older Spring Boot and stays silent with this one. */
+@Configuration(proxyBeanMethods = false)
+class SchedulerConfiguration {
+    private static final Duration POLL_EVERY = Duration.ofMillis(500);
+    private static final Duration SHUTDOWN_WAIT = Duration.ofSeconds(15);
+    private static final int MISSED_HEARTBEATS = 4;
+
+    /** Joins the caller's transaction, so that a job and what it is about are committed together. */
+    @Bean
+    SchedulerClient schedulerClient(DataSource dataSource) {
+        return SchedulerClient.Builder.create(new TransactionAwareDataSourceProxy(dataSource))
+                .build();
+    }
+
+    @Bean(destroyMethod = "stop")
+    Scheduler scheduler(DataSource dataSource, JobRuns runs, Clock clock, PlatformSettings settings) {
+        return Scheduler.create(dataSource, List.of(JobTask.of(runs)))
+                .clock(clock::instant)
+                .threads(settings.work().threads())
+                .pollingInterval(POLL_EVERY)
+                .heartbeatInterval(Duration.ofSeconds(settings.work().heartbeatSeconds()))
+                .missedHeartbeatsLimit(MISSED_HEARTBEATS)
+                .shutdownMaxWait(SHUTDOWN_WAIT)
+                .build();
+    }
+
+    @Bean
+    SchedulerStart schedulerStart(Scheduler scheduler, Database database, DSLContext db) {
+        return new SchedulerStart(scheduler, database, db);
+    }
+
+    record SchedulerStart(Scheduler scheduler, Database database, DSLContext db) {
+        @EventListener(ApplicationReadyEvent.class)
+        void start() {
+            if (!database.shared()) releaseClaims();
+            scheduler.start();
+        }
+
+        /** Nobody else works on a database of our own: whoever held these claims is dead, and we need not wait to be sure. */
+        private void releaseClaims() {
+            db.update(SCHEDULED_TASKS)
+                    .set(SCHEDULED_TASKS.PICKED, false)
+                    .setNull(SCHEDULED_TASKS.PICKED_BY)
+                    .setNull(SCHEDULED_TASKS.LAST_HEARTBEAT)
+                    .where(SCHEDULED_TASKS.PICKED)
+                    .execute();
+        }
+    }
+}

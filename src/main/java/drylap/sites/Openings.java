@@ -1,0 +1,80 @@
+package drylap.sites;
+
+import static drylap.persistence.jooq.Tables.OPENING;
+
+import drylap.assembly.Approach;
+import drylap.assembly.Frame;
+import drylap.assembly.Method;
+import drylap.assembly.SecondLayer;
+import drylap.kernel.Coded;
+import drylap.kernel.FacadeId;
+import drylap.kernel.FolderId;
+import drylap.kernel.OpeningId;
+import drylap.kernel.SiteId;
+import drylap.persistence.jooq.tables.records.OpeningRecord;
+import java.util.ArrayList;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Repository;
+
+/** The openings of each job folder, as stored; their facades are saved first. */
+@Repository
+public final class Openings {
+    private final DSLContext db;
+
+    Openings(DSLContext db) {
+        this.db = db;
+    }
+
+    public void saveAll(FolderId folder, List<Opening> openings) {
+        List<OpeningRecord> rows = new ArrayList<>(openings.size());
+        for (Opening opening : openings) rows.add(row(folder, rows.size(), opening));
+        db.batchInsert(rows).execute();
+    }
+
+    public List<Opening> of(FolderId folder) {
+        return db.selectFrom(OPENING)
+                .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .orderBy(OPENING.ROW_NO)
+                .fetch(Openings::opening);
+    }
+
+    private static OpeningRecord row(FolderId folder, int rowNo, Opening opening) {
+        return new OpeningRecord(
+                folder.value(),
+                opening.id().value(),
+                rowNo,
+                opening.facade().site().value(),
+                opening.facade().facade(),
+                opening.level(),
+                opening.widthMm(),
+                opening.heightMm(),
+                opening.frame().code(),
+                opening.method().code(),
+                opening.approach().code(),
+                opening.secondLayer().code(),
+                opening.deliveredOn(),
+                opening.waterTest(),
+                opening.priority(),
+                opening.done(),
+                opening.doneAt());
+    }
+
+    private static Opening opening(OpeningRecord row) {
+        return new Opening(
+                new OpeningId(row.getOpening()),
+                new FacadeId(new SiteId(row.getSite()), row.getFacade()),
+                row.getLevel(),
+                row.getWidthMm(),
+                row.getHeightMm(),
+                Coded.of(Frame.class, row.getFrame()),
+                Coded.of(Method.class, row.getMethod()),
+                Coded.of(Approach.class, row.getApproach()),
+                Coded.of(SecondLayer.class, row.getSecondLayer()),
+                row.getDeliveredOn(),
+                row.getWaterTest(),
+                row.getPriority(),
+                row.getDone(),
+                row.getDoneAt());
+    }
+}

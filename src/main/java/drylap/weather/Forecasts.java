@@ -1,0 +1,72 @@
+package drylap.weather;
+
+import static drylap.persistence.jooq.Tables.FORECAST;
+import static drylap.persistence.jooq.Tables.FORECAST_HOUR;
+
+import drylap.kernel.FolderId;
+import drylap.kernel.SiteId;
+import drylap.persistence.jooq.tables.records.ForecastHourRecord;
+import drylap.persistence.jooq.tables.records.ForecastRecord;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Repository;
+
+/** The forecasts of each job folder, as stored; their sites are saved first. */
+@Repository
+public final class Forecasts {
+    private final DSLContext db;
+
+    Forecasts(DSLContext db) {
+        this.db = db;
+    }
+
+    public void saveAll(FolderId folder, List<Forecast> forecasts) {
+        List<ForecastRecord> rows = new ArrayList<>(forecasts.size());
+        for (Forecast forecast : forecasts)
+            rows.add(new ForecastRecord(folder.value(), forecast.site().value(), rows.size()));
+        db.batchInsert(rows).execute();
+        db.batchInsert(forecasts.stream()
+                        .flatMap(forecast -> forecast.hours().stream().map(hour -> row(folder, forecast.site(), hour)))
+                        .toList())
+                .execute();
+    }
+
+    public List<Forecast> of(FolderId folder) {
+        Map<String, List<ForecastHour>> hours = db.selectFrom(FORECAST_HOUR)
+                .where(FORECAST_HOUR.FOLDER_ID.eq(folder.value()))
+                .orderBy(FORECAST_HOUR.SITE, FORECAST_HOUR.HOUR_START)
+                .fetchGroups(ForecastHourRecord::getSite, Forecasts::hour);
+        return db.selectFrom(FORECAST)
+                .where(FORECAST.FOLDER_ID.eq(folder.value()))
+                .orderBy(FORECAST.ROW_NO)
+                .fetch(row -> new Forecast(new SiteId(row.getSite()), hours.getOrDefault(row.getSite(), List.of())));
+    }
+
+    private static ForecastHourRecord row(FolderId folder, SiteId site, ForecastHour hour) {
+        return new ForecastHourRecord(
+                folder.value(),
+                site.value(),
+                hour.start(),
+                hour.rainMm(),
+                hour.rainProbability(),
+                hour.windMs(),
+                hour.gustMs(),
+                hour.windFromDeg(),
+                hour.temperatureC(),
+                hour.relativeHumidity());
+    }
+
+    private static ForecastHour hour(ForecastHourRecord row) {
+        return new ForecastHour(
+                row.getHourStart(),
+                row.getRainMm(),
+                row.getRainProbability(),
+                row.getWindMS(),
+                row.getGustMS(),
+                row.getWindFromDeg(),
+                row.getTemperatureC(),
+                row.getRelativeHumidity());
+    }
+}
