@@ -10,6 +10,7 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.kernel.TimeWindow;
+import drylap.persistence.TableCopy;
 import drylap.persistence.jooq.tables.records.OpenWindowRecord;
 import drylap.persistence.jooq.tables.records.VisitRecord;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class PlanSheets {
     void save(PlanId plan, Plan made) {
         List<VisitRecord> visits = new ArrayList<>();
         for (Visit visit : made.visits()) visits.add(row(plan, visits.size(), visit));
-        db.batchInsert(visits).execute();
+        TableCopy.add(db, visits);
         List<OpenWindowRecord> windows = new ArrayList<>();
         for (OpenWindow window : made.openHours())
             windows.add(new OpenWindowRecord(
@@ -40,7 +41,7 @@ final class PlanSheets {
                     window.task().code(),
                     window.when().from(),
                     window.when().until()));
-        db.batchInsert(windows).execute();
+        TableCopy.add(db, windows);
     }
 
     List<Visit> visits(PlanId plan) {

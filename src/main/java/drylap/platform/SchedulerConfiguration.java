@@ -12,6 +12,7 @@ import org.jooq.DSLContext;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Primary;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 
@@ -24,6 +25,7 @@ class SchedulerConfiguration {
 
     /** Joins the caller's transaction, so that a job and what it is about are committed together. */
     @Bean
+    @Primary
     SchedulerClient schedulerClient(DataSource dataSource) {
         return SchedulerClient.Builder.create(new TransactionAwareDataSourceProxy(dataSource))
                 .build();

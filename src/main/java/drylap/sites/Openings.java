@@ -11,6 +11,7 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
+import drylap.persistence.TableCopy;
 import drylap.persistence.jooq.tables.records.OpeningRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ public final class Openings {
     public void saveAll(FolderId folder, List<Opening> openings) {
         List<OpeningRecord> rows = new ArrayList<>(openings.size());
         for (Opening opening : openings) rows.add(row(folder, rows.size(), opening));
-        db.batchInsert(rows).execute();
+        TableCopy.add(db, rows);
     }
 
     public List<Opening> of(FolderId folder) {

@@ -5,6 +5,7 @@ import static drylap.persistence.jooq.Tables.FORECAST_HOUR;
 
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
+import drylap.persistence.TableCopy;
 import drylap.persistence.jooq.tables.records.ForecastHourRecord;
 import drylap.persistence.jooq.tables.records.ForecastRecord;
 import java.util.ArrayList;
@@ -27,10 +28,11 @@ public final class Forecasts {
         for (Forecast forecast : forecasts)
             rows.add(new ForecastRecord(folder.value(), forecast.site().value(), rows.size()));
         db.batchInsert(rows).execute();
-        db.batchInsert(forecasts.stream()
+        TableCopy.add(
+                db,
+                forecasts.stream()
                         .flatMap(forecast -> forecast.hours().stream().map(hour -> row(folder, forecast.site(), hour)))
-                        .toList())
-                .execute();
+                        .toList());
     }
 
     public List<Forecast> of(FolderId folder) {

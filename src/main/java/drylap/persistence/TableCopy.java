@@ -1,0 +1,43 @@
+package drylap.persistence;
+
+import java.io.StringReader;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.TableRecord;
+import org.jspecify.annotations.Nullable;
+import org.postgresql.PGConnection;
+
+/**
+ * Adds many rows to a table through PostgreSQL's COPY, within the caller's transaction: a season has tens of thousands of
+ * forecast hours, and COPY takes them several times as fast as batched inserts. Text, numbers, dates and times only.
+ */
+public final class TableCopy {
+    private TableCopy() {}
+
+    public static void add(DSLContext db, List<? extends TableRecord<?>> rows) {
+        if (rows.isEmpty()) return;
+        TableRecord<?> first = rows.getFirst();
+        String columns = Arrays.stream(first.fields()).map(Field::getName).collect(Collectors.joining(", "));
+        String statement = "copy %s (%s) from stdin".formatted(first.getTable().getName(), columns);
+        String text = rows.stream().map(TableCopy::line).collect(Collectors.joining());
+        db.connection(connection ->
+                connection.unwrap(PGConnection.class).getCopyAPI().copyIn(statement, new StringReader(text)));
+    }
+
+    private static String line(TableRecord<?> row) {
+        return Arrays.stream(row.intoArray()).map(TableCopy::value).collect(Collectors.joining("\t", "", "\n"));
+    }
+
+    /** COPY's text format: backslash, tab and line ends are escaped, and a bare \N is null. */
+    private static String value(@Nullable Object value) {
+        if (value == null) return "\\N";
+        return value.toString()
+                .replace("\\", "\\\\")
+                .replace("\t", "\\t")
+                .replace("\n", "\\n")
+                .replace("\r", "\\r");
+    }
+}
