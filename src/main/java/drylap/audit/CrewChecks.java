@@ -1,0 +1,87 @@
+package drylap.audit;
+
+import drylap.crews.Crew;
+import drylap.kernel.Trade;
+import drylap.planning.Visit;
+import drylap.sites.Opening;
+import java.time.Duration;
+import java.util.List;
+
+/** Who does a task and for how long (section 2, rules 3.1 and 3.3), and when the plan may begin. */
+record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings findings) {
+    void run() {
+        WorkMinutes minutes = new WorkMinutes(book.folder().labour().rows());
+        for (Visit visit : timetable.visits()) {
+            Opening opening = book.opened(visit.opening());
+            trade(visit, book.crew(visit.crew()).orElseThrow(), opening);
+            duration(visit, minutes.of(opening, visit.task()));
+            delivery(visit, opening);
+            start(visit);
+        }
+        timetable.byCrew().values().forEach(this::oneAtATime);
+    }
+
+    private void trade(Visit visit, Crew crew, Opening opening) {
+        if (crew.trade() != visit.task().trade())
+            findings.add(
+                    ContractRule.TRADE,
+                    visit,
+                    "crew %s is a %s crew; %s needs %s",
+                    crew.id(),
+                    crew.trade().code(),
+                    visit.task().code(),
+                    visit.task().trade().code());
+        else if (crew.trade() == Trade.WINDOW
+                && !crew.methods().isEmpty()
+                && !crew.methods().contains(opening.method()))
+            findings.add(
+                    ContractRule.TRAINED,
+                    visit,
+                    "crew %s is not trained for method %s",
+                    crew.id(),
+                    opening.method().code());
+    }
+
+    private void duration(Visit visit, int minutes) {
+        Duration planned = Duration.between(visit.start(), visit.end());
+        if (!planned.equals(Duration.ofMinutes(minutes)))
+            findings.add(
+                    ContractRule.MINUTES,
+                    visit,
+                    "lasts %d min in the plan; its labour is %d min",
+                    planned.toMinutes(),
+                    minutes);
+    }
+
+    private void delivery(Visit visit, Opening opening) {
+        if (visit.task() != drylap.kernel.Task.INSTALL) return;
+        var zone = book.site(opening.facade().site()).zone();
+        if (visit.start().isBefore(opening.deliveredOn().atStartOfDay(zone).toInstant()))
+            findings.add(
+                    ContractRule.DELIVERY, visit, "the window is delivered on %s", Findings.day(opening.deliveredOn()));
+    }
+
+    private void start(Visit visit) {
+        if (visit.start().isBefore(book.start()) && !pinned.holds(visit))
+            findings.add(
+                    ContractRule.START,
+                    visit,
+                    "starts before the plan does, at %s",
+                    findings.time(book.start(), visit));
+    }
+
+    private void oneAtATime(List<Visit> visits) {
+        Visit running = visits.getFirst();
+        for (Visit visit : visits.subList(1, visits.size())) {
+            if (visit.start().isBefore(running.end()))
+                findings.add(
+                        ContractRule.ONE_AT_A_TIME,
+                        visit,
+                        "the crew is at %s of %s until %s",
+                        running.task().code(),
+                        running.opening(),
+                        findings.time(running.end(), visit));
+            if (visit.end().isAfter(running.end())) running = visit;
+        }
+    }
+}
