@@ -42,7 +42,7 @@ public final class Commands {
 
     /** Every command that runs without the application: one class each, added here. */
     private static List<Callable<Integer>> headless() {
-        return List.of(new PlanCommand(), new GenerateCommand());
+        return List.of(new PlanCommand(), new CheckCommand(), new GenerateCommand());
     }
 
     /** Runs what the words ask for and answers the exit code: 0 done, 2 bad input, 3 nothing could be planned. */

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
         exitCodeListHeading = "%nThe command ends with:%n",
         exitCodeList = {
             "0:done",
-            "1:a fault of the program",
+            "1:a fault of the program; with check, a plan that breaks a rule",
             "2:bad input: the message says where, what, and what is accepted",
             "3:nothing could be planned"
         })
