@@ -51,6 +51,19 @@ class WaterTraceTests {
                 .allSatisfy(path -> assertThat(path.end()).isEqualTo(End.DRAINS_BETWEEN_BARRIERS));
     }
 
+    /** A tucked barrier ends under the apron; one that was there first runs on behind it. */
+    @Test
+    void water_behind_the_apron_is_caught_only_where_the_barrier_was_on_the_wall_first() {
+        for (var method : Method.values()) {
+            var variant = new Variant(method, Approach.BARRIER, SecondLayer.NONE);
+            var lap = LapGraph.of(variant).between(Layer.FLS, Layer.APR).orElseThrow();
+            var expected = method.barrierFirst() ? End.DRAINS_OUTSIDE : End.ENTERS_WALL;
+            assertThat(failing(AsBuilt.finished(variant).withReversed(List.of(lap))))
+                    .isNotEmpty()
+                    .allSatisfy(path -> assertThat(path.end()).isEqualTo(expected));
+        }
+    }
+
     @Test
     void a_barrier_laid_over_the_apron_instead_of_tucked_under_it_leads_water_into_the_wall() {
         var variant = new Variant(Method.A, Approach.DRAINAGE, SecondLayer.NONE);
