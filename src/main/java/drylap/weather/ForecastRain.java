@@ -5,7 +5,6 @@ import drylap.kernel.Rules;
 import drylap.kernel.TimeWindow;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,23 +19,27 @@ final class ForecastRain {
     private final double[] headOn;
     private final double[] staysDry;
     private final double wetting;
+    private final long firstSecond;
 
     ForecastRain(Forecast forecast, Rules rules) {
         hours = forecast.hours();
         headOn = new double[hours.size()];
         staysDry = new double[hours.size()];
         wetting = rules.value(Rule.WETTING);
-        double rainP = rules.value(Rule.RAIN_P);
-        double rainMm = rules.value(Rule.RAIN_MM);
+        firstSecond = hours.isEmpty() ? 0 : hours.getFirst().start().getEpochSecond();
         for (int i = 0; i < hours.size(); i++) {
             ForecastHour hour = hours.get(i);
-            RainChance.checked(hour.rainProbability());
-            if (hour.rainProbability() >= rainP && hour.rainMm() >= rainMm) raining.set(i);
+            double chance = RainChance.checked(hour.rainProbability());
+            if (rains(hour, rules)) raining.set(i);
             headOn[i] = DrivingRain.headOn(hour.windMs(), hour.rainMm());
-            if (i > 0)
-                staysDry[i] =
-                        RainChance.staysDry(PERSISTENCE, hours.get(i - 1).rainProbability(), hour.rainProbability());
+            staysDry[i] = i == 0
+                    ? 1
+                    : RainChance.staysDry(PERSISTENCE, hours.get(i - 1).rainProbability(), chance);
         }
+    }
+
+    private static boolean rains(ForecastHour hour, Rules rules) {
+        return hour.rainProbability() >= rules.value(Rule.RAIN_P) && hour.rainMm() >= rules.value(Rule.RAIN_MM);
     }
 
     List<ForecastHour> raining() {
@@ -52,20 +55,16 @@ final class ForecastRain {
     }
 
     Optional<TimeWindow> next(Instant from) {
-        int next = raining.nextSetBit(hoursStartedBy(from) == 0 ? 0 : hoursStartedBy(from) - 1);
-        while (next >= 0 && !hours.get(next).start().plus(HOUR).isAfter(from)) next = raining.nextSetBit(next + 1);
+        int next = raining.nextSetBit(hourOf(from));
         return next < 0 ? Optional.empty() : Optional.of(window(next));
     }
 
     double chance(Instant from, Instant until) {
         if (until.isBefore(from))
             throw new IllegalArgumentException("a stretch from %s until %s runs backwards".formatted(from, until));
-        if (from.equals(until)
-                || hours.isEmpty()
-                || !from.isBefore(hours.getLast().start().plus(HOUR))) return 0;
-        int first = Math.max(0, hoursStartedBy(from) - 1);
-        int end = hoursStartedBefore(until);
-        if (first >= end) return 0;
+        int first = hourOf(from);
+        int end = hoursBegunBefore(until);
+        if (first >= end || from.equals(until)) return 0;
         double dry = 1 - hours.get(first).rainProbability();
         for (int i = first + 1; i < end; i++) dry *= staysDry[i];
         return 1 - dry;
@@ -76,13 +75,17 @@ final class ForecastRain {
         return new TimeWindow(start, start.plus(HOUR));
     }
 
-    private int hoursStartedBy(Instant instant) {
-        if (hours.isEmpty() || instant.isBefore(hours.getFirst().start())) return 0;
-        return (int) Math.min(hours.size(), 1 + hours.getFirst().start().until(instant, ChronoUnit.HOURS));
+    /** The first hour that has not ended, or the number of hours when all have. In seconds: the planner asks millions of times. */
+    private int hourOf(Instant instant) {
+        return place(Math.floorDiv(instant.getEpochSecond() - firstSecond, HOUR.toSeconds()));
     }
 
-    private int hoursStartedBefore(Instant instant) {
-        int started = hoursStartedBy(instant);
-        return started > 0 && hours.get(started - 1).start().equals(instant) ? started - 1 : started;
+    private int hoursBegunBefore(Instant instant) {
+        long seconds = instant.getEpochSecond() + (instant.getNano() > 0 ? 1 : 0);
+        return place(Math.ceilDiv(seconds - firstSecond, HOUR.toSeconds()));
+    }
+
+    private int place(long hour) {
+        return Math.clamp(hour, 0, hours.size());
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,7 +31,7 @@ class RainChanceTests {
     })
     void persistent_rain_of_equal_hours(double hourly, int hours, double rho, double expected) {
         double[] each = new double[hours];
-        java.util.Arrays.fill(each, hourly);
+        Arrays.fill(each, hourly);
         assertThat(RainChance.persistent(rho, hourly, hours)).isCloseTo(expected, within(1e-6));
         assertThat(RainChance.persistent(rho, each)).isCloseTo(expected, within(1e-6));
     }

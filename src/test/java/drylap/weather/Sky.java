@@ -13,6 +13,7 @@ import drylap.sites.Terrain;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -45,7 +46,7 @@ record Sky(List<ForecastHour> hours, Rules rules) {
     }
 
     static Instant clock(String time) {
-        return DAY.atTime(java.time.LocalTime.parse(time)).atZone(ZONE).toInstant();
+        return DAY.atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
     }
 
     Sky at(int hour, UnaryOperator<ForecastHour> change) {
