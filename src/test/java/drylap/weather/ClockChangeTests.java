@@ -82,21 +82,30 @@ class ClockChangeTests {
     /** In Reykjavik the midsummer sun sets after midnight (00:04 on the 22nd): the last evening minutes stay light. */
     @Test
     void light_runs_past_midnight_where_the_sun_does() {
+        assertThat(nights("2026-06-21T12:00:00Z")).singleElement().satisfies(night -> {
+            assertThat(night.from()).isBetween("2026-06-22T00:02:00Z", "2026-06-22T00:05:00Z");
+            assertThat(night.until()).isBetween("2026-06-22T02:54:00Z", "2026-06-22T02:58:00Z");
+        });
+    }
+
+    @Test
+    void a_span_that_starts_at_midnight_still_has_the_last_light_of_the_day_before() {
+        assertThat(nights("2026-06-22T00:00:00Z")).isEqualTo(nights("2026-06-21T12:00:00Z"));
+    }
+
+    private static List<TimeWindow> nights(String from) {
         var reykjavik = new Site(
                 new SiteId("quay"),
                 "Quay",
                 new GeoPoint(64.1466, -21.9426),
                 ZoneId.of("Atlantic/Reykjavik"),
                 Terrain.II);
-        var weather = SiteWeather.of(
-                reykjavik,
-                Forecast.none(reykjavik.id()),
-                Rules.STANDARD.with(Rule.DUSK_MARGIN_MIN, 0),
-                new TimeWindow(Instant.parse("2026-06-21T12:00:00Z"), Instant.parse("2026-06-22T12:00:00Z")));
-        assertThat(weather.dark()).singleElement().satisfies(night -> {
-            assertThat(night.from()).isBetween("2026-06-22T00:02:00Z", "2026-06-22T00:05:00Z");
-            assertThat(night.until()).isBetween("2026-06-22T02:54:00Z", "2026-06-22T02:58:00Z");
-        });
+        return SiteWeather.of(
+                        reykjavik,
+                        Forecast.none(reykjavik.id()),
+                        Rules.STANDARD.with(Rule.DUSK_MARGIN_MIN, 0),
+                        new TimeWindow(Instant.parse(from), Instant.parse("2026-06-22T12:00:00Z")))
+                .dark();
     }
 
     private static List<TimeWindow> dark(Site site, String from, String until) {
