@@ -7,11 +7,17 @@ import drylap.sites.Site;
 import drylap.weather.Forecast;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What a person should know about a folder in which nothing is wrong. */
 final class Notes {
+    private static final int FEW = 4;
+
     private Notes() {}
 
     static List<String> of(JobFolder folder, Set<String> ignored) {
@@ -21,17 +27,28 @@ final class Notes {
                 .map(Shift::limit)
                 .max(Instant::compareTo)
                 .orElseThrow();
-        for (int i = 0; i < folder.sites().size(); i++)
-            forecast(folder.sites().get(i), folder.forecasts().get(i), last, notes);
+        Map<String, List<Site>> sitesByNote = new LinkedHashMap<>();
+        for (int i = 0; i < folder.sites().size(); i++) {
+            Site site = folder.sites().get(i);
+            String lack = lack(site, folder.forecasts().get(i), last);
+            if (lack != null)
+                sitesByNote.computeIfAbsent(lack, _ -> new ArrayList<>()).add(site);
+        }
+        sitesByNote.forEach((lack, sites) -> notes.add(named(sites) + lack));
         return notes;
     }
 
-    private static void forecast(Site site, Forecast forecast, Instant lastShift, List<String> notes) {
-        if (forecast.hours().isEmpty())
-            notes.add("site %s has no forecast: every hour is marked beyond the forecast".formatted(site.id()));
-        else if (forecast.end().isBefore(lastShift))
-            notes.add(
-                    "the forecast of site %s ends at %s, before the last shift: later hours are marked beyond the forecast"
-                            .formatted(site.id(), Lines.time(forecast.end(), site.zone())));
+    /** What the forecast of a site does not reach, in words that follow the site's name. */
+    private static @Nullable String lack(Site site, Forecast forecast, Instant lastShift) {
+        if (forecast.hours().isEmpty()) return ": no forecast; every hour is marked beyond the forecast";
+        if (!forecast.end().isBefore(lastShift)) return null;
+        return ": the forecast ends at %s, before the last shift; later hours are marked beyond the forecast"
+                .formatted(Lines.time(forecast.end(), site.zone()));
+    }
+
+    private static String named(List<Site> sites) {
+        if (sites.size() == 1) return "site " + sites.getFirst().id();
+        String few = sites.stream().limit(FEW).map(site -> site.id().value()).collect(Collectors.joining(", "));
+        return sites.size() <= FEW ? "sites " + few : "%d sites (%s, …)".formatted(sites.size(), few);
     }
 }

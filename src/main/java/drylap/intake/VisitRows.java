@@ -37,6 +37,7 @@ final class VisitRows {
         table.each(row -> {
             PublishedVisit visit = visit(row, known);
             if (row.sound()) check(row, visit.visit(), known);
+            if (row.sound() && visit.pinned()) checkPin(row, visit.visit(), known);
             if (row.sound())
                 keys.claim(
                         row,
@@ -90,6 +91,12 @@ final class VisitRows {
             row.wrong("end", "is not after the start", "a time after " + row.raw("start"));
         else if (!visit.start().atZone(crew.zone()).toLocalDate().equals(visit.date()))
             row.wrong("date", "is not the date of the start", "the date of " + row.raw("start"));
+    }
+
+    /** A pinned visit stays as it is, so it must be one that the crew can keep. */
+    private static void checkPin(Row row, Visit visit, Known known) {
+        if (!known.onShift(visit))
+            row.wrong("pinned", "holds a visit outside the shifts of crew " + visit.crew(), "a pin within a shift");
     }
 
     private static String codes(Opening opening) {

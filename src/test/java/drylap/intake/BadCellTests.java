@@ -68,6 +68,7 @@ class BadCellTests {
         published.csv | W,1,O2 | W,2,O2 | published.csv:2 level: is not where opening O2 is (2) – level 1 is accepted
         published.csv | T09:20 | T08:00 | published.csv:2 end: is not after the start (2026-04-13T08:00-07:00) – a time after 2026-04-13T08:00-07:00 is accepted
         published.csv | C1,2026-04-13 | C1,2026-04-14 | published.csv:2 date: is not the date of the start (2026-04-14) – the date of 2026-04-13T08:00-07:00 is accepted
+        published.csv | T09:20 | T17:01 | published.csv:2 pinned: holds a visit outside the shifts of crew C1 (yes) – a pin within a shift is accepted
         """)
     void is_named_with_its_place_and_what_would_be_accepted(String file, String from, String to, String message) {
         assertThat(new SmallFolder().change(file, from, to).problems()).containsExactly(message);

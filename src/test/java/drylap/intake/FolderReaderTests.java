@@ -111,20 +111,20 @@ class FolderReaderTests {
     @Test
     void a_forecast_that_is_absent_is_noted() {
         assertThat(small.without("forecast.csv").sound().notes())
-                .containsExactly("site S1 has no forecast: every hour is marked beyond the forecast");
+                .containsExactly("site S1: no forecast; every hour is marked beyond the forecast");
         assertThat(small.sound().folder().forecasts().getFirst().hours()).isEmpty();
     }
 
     @Test
     void a_forecast_that_is_empty_is_noted() {
         assertThat(small.text("forecast.csv", "").sound().notes())
-                .containsExactly("site S1 has no forecast: every hour is marked beyond the forecast");
+                .containsExactly("site S1: no forecast; every hour is marked beyond the forecast");
     }
 
     @Test
     void a_forecast_that_ends_early_is_noted() {
         assertThat(small.sound().notes())
-                .containsExactly("the forecast of site S1 ends at 2026-04-13T09:00-07:00, before the last shift: "
+                .containsExactly("site S1: the forecast ends at 2026-04-13T09:00-07:00, before the last shift; "
                         + "later hours are marked beyond the forecast");
     }
 

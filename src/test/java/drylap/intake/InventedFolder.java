@@ -58,6 +58,7 @@ final class InventedFolder {
     private final List<Facade> facades = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
     private final List<Crew> crews = new ArrayList<>();
+    private List<Shift> shifts = List.of();
 
     InventedFolder(long seed) {
         random = new Random(seed);
@@ -68,7 +69,7 @@ final class InventedFolder {
         for (Site site : sites) for (int i = 0; i < 1 + random.nextInt(3); i++) facades.add(facade(site, i));
         for (int i = 0; i < 1 + random.nextInt(12); i++) openings.add(opening(i));
         for (Trade trade : Trade.values()) crews.add(crew(trade));
-        List<Shift> shifts = crews.stream().flatMap(this::shifts).toList();
+        shifts = crews.stream().flatMap(this::shifts).toList();
         return new JobFolder(
                 sites, facades, openings, crews, shifts, travel(), forecasts(), labour(), rules(), published());
     }
@@ -200,7 +201,8 @@ final class InventedFolder {
                 .filter(each -> each.trade() == task.trade())
                 .findFirst()
                 .orElseThrow();
-        Instant start = instant();
+        boolean pinned = random.nextBoolean();
+        Instant start = pinned ? onShift(crew) : instant();
         Visit visit = new Visit(
                 crew.id(),
                 start.atZone(crew.zone()).toLocalDate(),
@@ -210,8 +212,17 @@ final class InventedFolder {
                 opening.id(),
                 task,
                 start,
-                start.plusSeconds(60L * (1 + random.nextInt(300))));
-        return new PublishedVisit(visit, random.nextBoolean());
+                start.plusSeconds(60L * (1 + random.nextInt(240))));
+        return new PublishedVisit(visit, pinned);
+    }
+
+    /** Early enough for any visit to end within the shift. */
+    private Instant onShift(Crew crew) {
+        Shift shift = shifts.stream()
+                .filter(each -> each.crew().equals(crew.id()))
+                .findFirst()
+                .orElseThrow();
+        return shift.startsAt().plusSeconds(random.nextInt(600));
     }
 
     /** Starts and ends with a letter, as names must. */
