@@ -45,7 +45,7 @@ public final class FolderWriter {
     static void write(List<Lines> files, Path target) throws IOException {
         Files.createDirectories(target);
         for (Lines lines : files) {
-            Path beside = Files.createTempFile(target, ".", ".part");
+            Path beside = target.resolve("." + lines.file() + ".part");
             try {
                 Files.write(beside, bytes(lines));
                 Files.move(beside, target.resolve(lines.file()), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
