@@ -37,7 +37,7 @@ public final class LocalSearchPlanner implements Planner {
     private static CrewLists search(CrewLists first, PlanRequest request, Report report, BooleanSupplier stop) {
         Duration left = request.time() == null ? null : request.time().minus(report.elapsed());
         Solver<CrewLists> solver = SolverFactory.<CrewLists>create(
-                        Search.config(request, first.getUnits().size(), left, EnvironmentMode.REPRODUCIBLE))
+                        Search.config(request, left, EnvironmentMode.REPRODUCIBLE))
                 .buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, report, stop));
         try {

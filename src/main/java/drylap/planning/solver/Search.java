@@ -17,16 +17,11 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 /** How the search is set up: late acceptance over hand-made moves, scored by {@link FastScore}. */
 final class Search {
     private static final int LATE_ACCEPTANCE_SIZE = 400;
-    /** A small search has moves to spare, and gets stuck less with a longer memory. */
-    private static final int SMALL_UNITS = 60;
-
-    private static final int SMALL_LATE_ACCEPTANCE_SIZE = 4000;
 
     private Search() {}
 
     /** @param left the time that remains of the request's, if it has any */
-    static SolverConfig config(
-            PlanRequest request, int units, @Nullable Duration left, EnvironmentMode mode) {
+    static SolverConfig config(PlanRequest request, @Nullable Duration left, EnvironmentMode mode) {
         TerminationConfig termination = new TerminationConfig();
         if (left != null) termination.withMillisecondsSpentLimit(Math.max(1, left.toMillis()));
         if (request.moves() != null) termination.withScoreCalculationCountLimit(request.moves());
@@ -38,13 +33,13 @@ final class Search {
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(FastScore.class))
                 .withTerminationConfig(termination)
-                .withPhases(phase(units <= SMALL_UNITS ? SMALL_LATE_ACCEPTANCE_SIZE : LATE_ACCEPTANCE_SIZE));
+                .withPhases(phase());
     }
 
-    private static LocalSearchPhaseConfig phase(int lateAcceptanceSize) {
+    private static LocalSearchPhaseConfig phase() {
         return new LocalSearchPhaseConfig()
                 .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(MoveMaker.class))
-                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(lateAcceptanceSize))
+                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE_SIZE))
                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
     }
 

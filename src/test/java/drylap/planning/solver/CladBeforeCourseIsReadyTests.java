@@ -12,7 +12,8 @@ class CladBeforeCourseIsReadyTests {
 
     @Test
     void cladding_before_wrap_or_install_of_the_course_counts_each() {
-        verdict.amount(2, clad("W1").at(HOUR), wrap("W2").at(HOUR), install("W3").unplanned());
+        verdict.amount(
+                2, clad("W1").at(HOUR), wrap("W2").at(HOUR), install("W3").unplanned());
     }
 
     @Test

@@ -16,7 +16,11 @@ class CrewDaysTests {
 
     @Test
     void each_date_and_each_crew_counts() {
-        verdict.amount(3, install("W1").at(0), install("W2").on(TUESDAY).at(DAY), install("W3").by(1).at(0));
+        verdict.amount(
+                3,
+                install("W1").at(0),
+                install("W2").on(TUESDAY).at(DAY),
+                install("W3").by(1).at(0));
     }
 
     @Test

@@ -58,7 +58,9 @@ class DecoderTests {
 
         assertThat(plan.ledger().hard()).isZero();
         assertThat(plan.visits()).filteredOn(visit -> visit.task() == Task.WRAP).hasSize(3);
-        assertThat(plan.unplanned()).filteredOn(task -> task.task() == Task.WRAP).hasSize(1);
+        assertThat(plan.unplanned())
+                .filteredOn(task -> task.task() == Task.WRAP)
+                .hasSize(1);
     }
 
     private static void put(CrewLists lists, CrewCalendar crew, Unit first, Unit second) {
@@ -70,11 +72,17 @@ class DecoderTests {
     }
 
     private static Unit lower(List<Unit> units) {
-        return units.stream().filter(unit -> unit.course.course.level() == 1).findFirst().orElseThrow();
+        return units.stream()
+                .filter(unit -> unit.course.course.level() == 1)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Unit upper(List<Unit> units) {
-        return units.stream().filter(unit -> unit.course.course.level() == 2).findFirst().orElseThrow();
+        return units.stream()
+                .filter(unit -> unit.course.course.level() == 2)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -88,9 +96,11 @@ class DecoderTests {
             Route route = lists.getRoutes().get(random.nextInt(lists.getRoutes().size()));
             if (route.getUnits().size() < 2) continue;
             int at = random.nextInt(route.getUnits().size());
-            Collections.swap(route.getUnits(), at, random.nextInt(route.getUnits().size()));
+            Collections.swap(
+                    route.getUnits(), at, random.nextInt(route.getUnits().size()));
             lists.notBefore[route.getUnits().get(at).index] = random.nextInt(5) * 1440;
-            score.afterListVariableChanged(route, Route.UNITS, 0, route.getUnits().size());
+            score.afterListVariableChanged(
+                    route, Route.UNITS, 0, route.getUnits().size());
 
             assertThat(score.calculateScore()).isEqualTo(CrewLists.scoreOf(lists.schedule().tally));
         }
@@ -103,7 +113,9 @@ class DecoderTests {
         Plan plan = plan(JobFixture.job(30, 3), new PlanRequest(now, null, 200L, 1));
 
         assertThat(plan.start()).isEqualTo(now);
-        assertThat(plan.visits()).isNotEmpty().allSatisfy(visit -> assertThat(visit.start()).isAfterOrEqualTo(now));
+        assertThat(plan.visits())
+                .isNotEmpty()
+                .allSatisfy(visit -> assertThat(visit.start()).isAfterOrEqualTo(now));
     }
 
     @Test

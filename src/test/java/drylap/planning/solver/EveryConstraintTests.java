@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.optaplanner.core.api.score.stream.Constraint;
 
 class EveryConstraintTests {
-    private static final List<Class<?>> STATED_IN = List.of(
-            CrewConstraints.class, OrderConstraints.class, AbsenceConstraints.class, CostConstraints.class);
+    private static final List<Class<?>> STATED_IN =
+            List.of(CrewConstraints.class, OrderConstraints.class, AbsenceConstraints.class, CostConstraints.class);
 
     private static Stream<Method> constraints() {
         return STATED_IN.stream()

@@ -45,8 +45,14 @@ final class ExactModel {
 
     private ExactModel(JobFolder folder) {
         this.folder = folder;
-        zero = folder.shifts().stream().map(Shift::startsAt).min(Instant::compareTo).orElseThrow();
-        horizon = folder.shifts().stream().mapToInt(shift -> minute(shift.endsAt())).max().orElseThrow();
+        zero = folder.shifts().stream()
+                .map(Shift::startsAt)
+                .min(Instant::compareTo)
+                .orElseThrow();
+        horizon = folder.shifts().stream()
+                .mapToInt(shift -> minute(shift.endsAt()))
+                .max()
+                .orElseThrow();
     }
 
     /** The proved least cost. */

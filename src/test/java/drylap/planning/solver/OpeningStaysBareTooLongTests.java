@@ -11,12 +11,18 @@ class OpeningStaysBareTooLongTests {
 
     @Test
     void a_bare_opening_wrapped_after_its_limit_counts() {
-        verdict.amount(1, install("W1").barrierAfterwards().at(0), wrap("W1").barrierAfterwards().at(14 * DAY + 1));
+        verdict.amount(
+                1,
+                install("W1").barrierAfterwards().at(0),
+                wrap("W1").barrierAfterwards().at(14 * DAY + 1));
     }
 
     @Test
     void a_bare_opening_wrapped_at_its_limit_is_fine() {
-        verdict.amount(0, install("W1").barrierAfterwards().at(0), wrap("W1").barrierAfterwards().at(14 * DAY));
+        verdict.amount(
+                0,
+                install("W1").barrierAfterwards().at(0),
+                wrap("W1").barrierAfterwards().at(14 * DAY));
     }
 
     @Test
@@ -26,6 +32,9 @@ class OpeningStaysBareTooLongTests {
 
     @Test
     void a_neighbour_does_not_matter() {
-        verdict.amount(0, install("W1").barrierAfterwards().at(0), wrap("W2").barrierAfterwards().at(15 * DAY));
+        verdict.amount(
+                0,
+                install("W1").barrierAfterwards().at(0),
+                wrap("W2").barrierAfterwards().at(15 * DAY));
     }
 }

@@ -9,7 +9,8 @@ class RainRiskTests {
 
     @Test
     void thousandths_add_up() {
-        verdict.amount(350, install("W1").rain(100).at(0), install("W2").rain(250).at(60));
+        verdict.amount(
+                350, install("W1").rain(100).at(0), install("W2").rain(250).at(60));
     }
 
     @Test

@@ -9,7 +9,8 @@ class SetupTests {
 
     @Test
     void set_up_minutes_count() {
-        verdict.amount(35, install("W1").setup(20).at(60), install("W2").setup(15).at(180));
+        verdict.amount(
+                35, install("W1").setup(20).at(60), install("W2").setup(15).at(180));
     }
 
     @Test

@@ -173,8 +173,7 @@ final class StopFixture {
         start = minute;
         Stop.Shift shift = new Stop.Shift(8 * HOUR, 10 * HOUR, breakFrom, breakUntil);
         return new Stop(
-                what(),
-                new Stop.When(crew, date, start, free, travel, setup, last, wayBack, shift, able, open, rain));
+                what(), new Stop.When(crew, date, start, free, travel, setup, last, wayBack, shift, able, open, rain));
     }
 
     Stop unplanned() {

@@ -9,7 +9,8 @@ class TaskUnplannedTests {
 
     @Test
     void a_task_left_out_counts_by_priority() {
-        verdict.amount(4000, install("W1").unplanned(), install("W2").priority(2).unplanned());
+        verdict.amount(
+                4000, install("W1").unplanned(), install("W2").priority(2).unplanned());
     }
 
     @Test

@@ -51,8 +51,8 @@ final class TinyJob {
         List<Opening> all = new ArrayList<>();
         for (int i = 0; i < openings; i++) all.add(opening(i, random));
         LocalDate due = MONDAY.plusDays(random.nextInt(2));
-        List<Crew> crews = List.of(
-                crew("window-1", Trade.WINDOW), crew("window-2", Trade.WINDOW), crew("siding-1", Trade.SIDING));
+        List<Crew> crews =
+                List.of(crew("window-1", Trade.WINDOW), crew("window-2", Trade.WINDOW), crew("siding-1", Trade.SIDING));
         return new JobFolder(
                 List.of(new Site(SITE, "Tiny", PLACE, ZONE, Terrain.III)),
                 List.of(new Facade(wall(0), 0, due), new Facade(wall(1), 180, due.plusDays(1))),

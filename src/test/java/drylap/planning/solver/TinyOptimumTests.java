@@ -19,12 +19,12 @@ class TinyOptimumTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"3, 1", "4, 2", "5, 3", "6, 1", "6, 2", "6, 5", "6, 6"})
+    @CsvSource({"3, 1", "4, 2", "5, 3", "6, 1", "6, 2", "6, 3", "6, 5", "6, 6", "6, 7", "6, 8", "6, 12"})
     void the_planner_finds_the_proved_optimum(int openings, long seed) {
         JobFolder folder = TinyJob.of(openings, seed);
 
-        Plan plan = Planner.standard()
-                .plan(folder, new PlanRequest(null, null, 60_000L, 1), progress -> {}, () -> false);
+        Plan plan =
+                Planner.standard().plan(folder, new PlanRequest(null, null, 60_000L, 1), progress -> {}, () -> false);
 
         assertThat(plan.unplanned()).isEmpty();
         assertThat(plan.ledger().soft()).isEqualTo(ExactModel.leastCost(folder));

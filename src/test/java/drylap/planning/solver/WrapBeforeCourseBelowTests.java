@@ -10,7 +10,11 @@ class WrapBeforeCourseBelowTests {
 
     @Test
     void a_wrap_before_the_wrap_below_counts_each() {
-        verdict.amount(2, wrap("W1").level(3).above(1).at(30), wrap("W2").at(0), wrap("W3").at(30));
+        verdict.amount(
+                2,
+                wrap("W1").level(3).above(1).at(30),
+                wrap("W2").at(0),
+                wrap("W3").at(30));
     }
 
     @Test

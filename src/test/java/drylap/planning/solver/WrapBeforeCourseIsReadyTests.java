@@ -13,12 +13,14 @@ class WrapBeforeCourseIsReadyTests {
 
     @Test
     void a_wrap_before_an_install_of_its_course_counts_each() {
-        verdict.amount(2, wrap("W1").at(HOUR), install("W2").at(HOUR), test("W3").at(HOUR));
+        verdict.amount(
+                2, wrap("W1").at(HOUR), install("W2").at(HOUR), test("W3").at(HOUR));
     }
 
     @Test
     void a_wrap_as_the_last_install_ends_is_fine() {
-        verdict.amount(0, wrap("W1").at(HOUR), install("W1").at(0), install("W2").at(0));
+        verdict.amount(
+                0, wrap("W1").at(HOUR), install("W1").at(0), install("W2").at(0));
     }
 
     @Test
@@ -28,6 +30,10 @@ class WrapBeforeCourseIsReadyTests {
 
     @Test
     void another_level_or_wall_does_not_matter() {
-        verdict.amount(0, wrap("W1").at(0), install("W2").level(2).at(0), install("W3").wall("south").at(0));
+        verdict.amount(
+                0,
+                wrap("W1").at(0),
+                install("W2").level(2).at(0),
+                install("W3").wall("south").at(0));
     }
 }
