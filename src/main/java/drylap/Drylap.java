@@ -10,9 +10,18 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 @SpringBootApplication
 public class Drylap implements AppShellConfigurator {
     public static void main(String[] args) {
-        var commands = new Commands(settings -> SpringApplication.run(Drylap.class, settings));
+        var commands = new Commands(Drylap::start);
         int exitCode = commands.run(args);
         // A started application goes on after main; only headless commands end the process.
         if (!commands.applicationStarted()) System.exit(exitCode);
+    }
+
+    /** Spring has said on the console why it could not start; what is left to do is to end with a fault. */
+    private static void start(String... settings) {
+        try {
+            SpringApplication.run(Drylap.class, settings);
+        } catch (RuntimeException reported) {
+            System.exit(1);
+        }
     }
 }

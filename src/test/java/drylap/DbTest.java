@@ -5,7 +5,6 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
-import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
@@ -31,7 +30,7 @@ import org.springframework.test.context.ContextConfiguration;
         properties = "drylap.work.heartbeat-seconds=1")
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 public @interface DbTest {
-    @SpringBootConfiguration
+    /** Not a configuration by annotation, so that the application's own scan of this package passes it by. */
     @ComponentScan({"drylap.platform", "drylap.sites", "drylap.crews", "drylap.weather", "drylap.planning"})
     @ImportAutoConfiguration({
         DataSourceAutoConfiguration.class,

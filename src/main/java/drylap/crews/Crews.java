@@ -15,10 +15,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The crews of each job folder, as stored. */
-@Repository
+@Service
 public final class Crews {
     private final DSLContext db;
 

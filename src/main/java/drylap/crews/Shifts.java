@@ -10,10 +10,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The shifts of each job folder, as stored; a shift's zone is its crew's, so the crews are saved first. */
-@Repository
+@Service
 public final class Shifts {
     private final DSLContext db;
 

@@ -6,10 +6,10 @@ import drylap.kernel.FolderId;
 import drylap.persistence.jooq.tables.records.TravelLegRecord;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The given travel times of each job folder, as stored. */
-@Repository
+@Service
 public final class TravelLegs {
     private final DSLContext db;
 

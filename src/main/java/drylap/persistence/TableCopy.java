@@ -1,14 +1,17 @@
 package drylap.persistence;
 
 import java.io.StringReader;
+import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.TableRecord;
+import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import org.postgresql.PGConnection;
+import org.springframework.jdbc.support.SQLStateSQLExceptionTranslator;
 
 /**
  * Adds many rows to a table through PostgreSQL's COPY, within the caller's transaction: a season has tens of thousands of
@@ -23,8 +26,20 @@ public final class TableCopy {
         String columns = Arrays.stream(first.fields()).map(Field::getName).collect(Collectors.joining(", "));
         String statement = "copy %s (%s) from stdin".formatted(first.getTable().getName(), columns);
         String text = rows.stream().map(TableCopy::line).collect(Collectors.joining());
-        db.connection(connection ->
-                connection.unwrap(PGConnection.class).getCopyAPI().copyIn(statement, new StringReader(text)));
+        try {
+            db.connection(connection ->
+                    connection.unwrap(PGConnection.class).getCopyAPI().copyIn(statement, new StringReader(text)));
+        } catch (DataAccessException failure) {
+            throw translated(failure, statement);
+        }
+    }
+
+    /** jOOQ has its own statements translated to Spring's exceptions; this one is ours, and refuses in the same words. */
+    private static RuntimeException translated(DataAccessException failure, String statement) {
+        SQLException cause = failure.getCause(SQLException.class);
+        RuntimeException known =
+                cause == null ? null : new SQLStateSQLExceptionTranslator().translate("copy", statement, cause);
+        return known == null ? failure : known;
     }
 
     private static String line(TableRecord<?> row) {

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The labour table of each job folder, as stored. */
-@Repository
+@Service
 final class LabourRows {
     private final DSLContext db;
 

@@ -13,10 +13,10 @@ import drylap.persistence.jooq.tables.records.UnplannedTaskRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** What a stored plan says about itself: what is left out and why, what to cover, what it costs. */
-@Repository
+@Service
 final class PlanRemarks {
     private final DSLContext db;
 

@@ -16,10 +16,10 @@ import drylap.persistence.jooq.tables.records.VisitRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** Who goes where and when, and the hours that were open for it: the dated parts of a stored plan. */
-@Repository
+@Service
 final class PlanSheets {
     private final DSLContext db;
 

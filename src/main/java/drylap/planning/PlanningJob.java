@@ -4,7 +4,6 @@ import drylap.kernel.FolderId;
 import drylap.persistence.jooq.tables.records.PlanningRunRecord;
 import drylap.platform.Job;
 import drylap.platform.JobHandler;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 
 /**
@@ -18,9 +17,9 @@ final class PlanningJob implements JobHandler {
     private final JobFolders folders;
     private final Plans plans;
     private final PlanningRuns runs;
-    private final ObjectProvider<Planner> planner;
+    private final Planner planner;
 
-    PlanningJob(JobFolders folders, Plans plans, PlanningRuns runs, ObjectProvider<Planner> planner) {
+    PlanningJob(JobFolders folders, Plans plans, PlanningRuns runs, Planner planner) {
         this.folders = folders;
         this.plans = plans;
         this.runs = runs;
@@ -40,16 +39,18 @@ final class PlanningJob implements JobHandler {
         PlanRequest request = PlanningRuns.request(run);
         if (run.getPlanId() == null) keepFirst(job, id, folder, request);
         ProgressNotes notes = new ProgressNotes(job, runs);
-        Plan best = planner.getObject().plan(folder, request, notes, job::halted);
+        job.eachMoment(notes::write);
+        Plan best = planner.plan(folder, request, notes, job::halted);
+        PlanProgress end = notes.closing(best);
         job.write(() -> {
             runs.note(job.id(), plans.save(id, best));
-            runs.note(job.id(), notes.closing(best));
+            runs.note(job.id(), end);
         });
     }
 
     /** A planner that is told to stop before it begins answers with its first legal plan. */
     private void keepFirst(Job job, FolderId id, JobFolder folder, PlanRequest request) {
-        Plan first = planner.getObject().plan(folder, request, _ -> {}, () -> true);
+        Plan first = planner.plan(folder, request, _ -> {}, () -> true);
         job.write(() -> runs.note(job.id(), plans.save(id, first)));
     }
 }

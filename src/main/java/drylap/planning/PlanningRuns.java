@@ -14,10 +14,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** What each planning run was asked and how far it has come, as stored; its state is its job's. */
-@Repository
+@Service
 final class PlanningRuns {
     private final DSLContext db;
 

@@ -5,14 +5,13 @@ import java.time.Duration;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a run's progress down, at most four times a second: a planner reports far more often than anyone can read. */
+/** Keeps a run's newest progress; a planner reports far more often than anyone can read, so only some of it is written. */
 final class ProgressNotes implements Consumer<PlanProgress> {
-    private static final long PAUSE_NS = Duration.ofMillis(250).toNanos();
-
     private final Job job;
     private final PlanningRuns runs;
-    private @Nullable PlanProgress last;
-    private long writtenAt = System.nanoTime() - PAUSE_NS;
+    private volatile @Nullable PlanProgress last;
+    private @Nullable PlanProgress written;
+    private boolean closed;
 
     ProgressNotes(Job job, PlanningRuns runs) {
         this.job = job;
@@ -20,19 +19,24 @@ final class ProgressNotes implements Consumer<PlanProgress> {
     }
 
     @Override
-    public synchronized void accept(PlanProgress progress) {
+    public void accept(PlanProgress progress) {
         last = progress;
-        long now = System.nanoTime();
-        if (now - writtenAt < PAUSE_NS) return;
-        writtenAt = now;
+    }
+
+    synchronized void write() {
+        PlanProgress progress = last;
+        if (closed || progress == null || progress.equals(written)) return;
+        written = progress;
         job.write(() -> runs.note(job.id(), progress));
     }
 
-    /** Time and moves as last reported, costs and counts as they stand in the plan. */
+    /** The last note, after which no other is written: time and moves as reported, costs and counts as in the plan. */
     synchronized PlanProgress closing(Plan plan) {
+        closed = true;
+        PlanProgress progress = last;
         return new PlanProgress(
-                last == null ? Duration.ZERO : last.elapsed(),
-                last == null ? 0 : last.moves(),
+                progress == null ? Duration.ZERO : progress.elapsed(),
+                progress == null ? 0 : progress.moves(),
                 plan.ledger().medium(),
                 plan.ledger().soft(),
                 plan.visits().size(),

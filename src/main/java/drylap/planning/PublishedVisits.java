@@ -13,10 +13,10 @@ import drylap.persistence.jooq.tables.records.PublishedVisitRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The published plan that each job folder brings along, as stored; crews and openings are saved first. */
-@Repository
+@Service
 final class PublishedVisits {
     private final DSLContext db;
 

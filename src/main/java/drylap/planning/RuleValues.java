@@ -8,10 +8,10 @@ import drylap.kernel.Rule;
 import drylap.kernel.Rules;
 import drylap.persistence.jooq.tables.records.RuleValueRecord;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The contractor's own numbers of each job folder, as stored. */
-@Repository
+@Service
 final class RuleValues {
     private final DSLContext db;
 

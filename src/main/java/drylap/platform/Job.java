@@ -14,4 +14,7 @@ public interface Job {
      * answers no.
      */
     boolean write(Runnable change);
+
+    /** Does this about four times a second until the job ends, on another thread, so that the work never waits for it. */
+    void eachMoment(Runnable note);
 }

@@ -2,7 +2,8 @@ package drylap.platform;
 
 import static drylap.persistence.jooq.Tables.JOB;
 
-import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -10,16 +11,14 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** One go at a job. Every write checks the attempt's number, so a node that was thought dead cannot write over its heir. */
 final class JobAttempt implements Job {
-    private static final long LOOK_EVERY_NS = Duration.ofMillis(250).toNanos();
-
     private final JobId id;
     private final String payload;
     private final int number;
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final BooleanSupplier nodeGoesDown;
-    private volatile boolean halted;
-    private volatile long lookedAt = System.nanoTime();
+    private final List<Runnable> notes = new CopyOnWriteArrayList<>();
+    private volatile boolean stopped;
 
     JobAttempt(
             JobId id,
@@ -48,23 +47,28 @@ final class JobAttempt implements Job {
 
     @Override
     public boolean halted() {
-        if (halted || nodeGoesDown.getAsBoolean()) return true;
-        long now = System.nanoTime();
-        if (now - lookedAt >= LOOK_EVERY_NS) {
-            lookedAt = now;
-            halted = !db.fetchExists(JOB, held().and(JOB.STOP_ASKED.isFalse()));
-        }
-        return halted;
+        return stopped || nodeGoesDown.getAsBoolean();
     }
 
     @Override
     public boolean write(Runnable change) {
-        return Boolean.TRUE.equals(transaction.execute(_ -> {
+        return transaction.execute(_ -> {
             boolean mine =
                     db.selectFrom(JOB).where(held()).forUpdate().fetchOptional().isPresent();
             if (mine) change.run();
             return mine;
-        }));
+        });
+    }
+
+    @Override
+    public void eachMoment(Runnable note) {
+        notes.add(note);
+    }
+
+    /** What the pulse does: looks whether the job should go on, and lets its handler write notes. */
+    void beat() {
+        stopped = !db.fetchExists(JOB, held().and(JOB.STOP_ASKED.isFalse()));
+        notes.forEach(Runnable::run);
     }
 
     Condition held() {

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -29,12 +30,14 @@ final class JobRuns {
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final Clock clock;
+    private final JobPulse pulse;
     private final Map<String, JobHandler> handlers;
 
-    JobRuns(DSLContext db, TransactionTemplate transaction, Clock clock, List<JobHandler> handlers) {
+    JobRuns(DSLContext db, TransactionTemplate transaction, Clock clock, JobPulse pulse, List<JobHandler> handlers) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
+        this.pulse = pulse;
         this.handlers = handlers.stream().collect(Collectors.toMap(JobHandler::kind, Function.identity()));
     }
 
@@ -45,7 +48,7 @@ final class JobRuns {
         JobRecord row = begun.get();
         JobAttempt attempt = new JobAttempt(id, row.getPayload(), row.getAttempt(), db, transaction, nodeGoesDown);
         try {
-            handler(row).run(attempt);
+            work(handler(row), attempt);
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             end(attempt);
         } catch (Exception failure) {
@@ -54,6 +57,15 @@ final class JobRuns {
             fail(attempt, reason(failure));
         }
         return true;
+    }
+
+    private void work(JobHandler handler, JobAttempt attempt) throws Exception {
+        Future<?> beats = pulse.of(attempt);
+        try {
+            handler.run(attempt);
+        } finally {
+            beats.cancel(false);
+        }
     }
 
     private Optional<JobRecord> begin(JobId id) {

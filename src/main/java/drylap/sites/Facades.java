@@ -9,10 +9,10 @@ import drylap.persistence.jooq.tables.records.FacadeRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The facades of each job folder, as stored; their sites are saved first. */
-@Repository
+@Service
 public final class Facades {
     private final DSLContext db;
 

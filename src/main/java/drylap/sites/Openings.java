@@ -16,10 +16,10 @@ import drylap.persistence.jooq.tables.records.OpeningRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The openings of each job folder, as stored; their facades are saved first. */
-@Repository
+@Service
 public final class Openings {
     private final DSLContext db;
 

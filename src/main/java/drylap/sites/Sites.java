@@ -11,10 +11,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The sites of each job folder, as stored. */
-@Repository
+@Service
 public final class Sites {
     private final DSLContext db;
 

@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jooq.DSLContext;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** The forecasts of each job folder, as stored; their sites are saved first. */
-@Repository
+@Service
 public final class Forecasts {
     private final DSLContext db;
 

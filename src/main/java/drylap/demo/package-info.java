@@ -1,0 +1,7 @@
+/** The sample job folder that a new database starts with. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "planning", "intake"})
+package drylap.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
