@@ -35,6 +35,7 @@ final class JobBook {
 
     private final JobFolder folder;
     private final Instant start;
+    private final Instant horizonEnd;
     private final Map<SiteId, Site> sites;
     private final Map<OpeningId, Opening> openings;
     private final Map<CrewId, Crew> crews;
@@ -49,6 +50,10 @@ final class JobBook {
         shifts = byKey(folder.shifts(), shift -> new ShiftKey(shift.crew(), shift.date()));
         courses = folder.openings().stream().collect(Collectors.groupingBy(Opening::course));
         start = now != null ? now : firstShift();
+        horizonEnd = folder.shifts().stream()
+                .map(Shift::limit)
+                .max(Comparator.naturalOrder())
+                .orElse(start);
     }
 
     private static <K, V> Map<K, V> byKey(List<V> values, Function<V, K> key) {
@@ -80,10 +85,7 @@ final class JobBook {
 
     /** The latest moment at which any crew may be back, overtime included. */
     Instant horizonEnd() {
-        return folder.shifts().stream()
-                .map(Shift::limit)
-                .max(Comparator.naturalOrder())
-                .orElse(start);
+        return horizonEnd;
     }
 
     Optional<Crew> crew(CrewId id) {

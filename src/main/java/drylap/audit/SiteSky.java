@@ -9,11 +9,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.TreeSet;
 
 /** What a site's forecast and its sun say, minute by minute. A minute outside the forecast is neither wet nor cold. */
 final class SiteSky {
@@ -26,12 +25,30 @@ final class SiteSky {
     private final Site site;
     private final List<ForecastHour> hours;
     private final Rules rules;
-    private final Map<LocalDate, Sun.Day> suns = new HashMap<>();
+    private final Duration duskMargin;
+    private final Duration skin;
+    private final NavigableSet<Instant> rainStarts = new TreeSet<>();
+    private Near near = new Near(Instant.MAX, Instant.MAX, List.of());
+
+    /** The suns that can shine on a date; kept while one minute follows another. */
+    private record Near(Instant from, Instant until, List<Sun.Day> suns) {
+        boolean holds(Instant minute) {
+            return !minute.isBefore(from) && minute.isBefore(until);
+        }
+    }
 
     SiteSky(Site site, Forecast forecast, Rules rules) {
         this.site = site;
         this.hours = forecast.hours();
         this.rules = rules;
+        duskMargin = minutes(Rule.DUSK_MARGIN_MIN);
+        skin = minutes(Rule.SKIN_MIN);
+        for (int i = 0; i < hours.size(); i++)
+            if (raining(i)) rainStarts.add(hours.get(i).start());
+    }
+
+    private Duration minutes(Rule rule) {
+        return Duration.ofSeconds(Math.round(rules.value(rule) * 60));
     }
 
     List<ForecastHour> hours() {
@@ -56,38 +73,37 @@ final class SiteSky {
      * of a date may set after midnight, so the dates beside it count too.
      */
     boolean dark(Instant minute, Duration tolerance) {
+        if (!near.holds(minute)) near = near(minute);
+        for (Sun.Day sun : near.suns()) if (light(sun, minute, tolerance)) return false;
+        return true;
+    }
+
+    private Near near(Instant minute) {
         LocalDate date = minute.atZone(site.zone()).toLocalDate();
-        return Stream.of(date, date.minusDays(1), date.plusDays(1))
-                .noneMatch(day -> light(sun(day), minute, tolerance));
+        return new Near(
+                date.atStartOfDay(site.zone()).toInstant(),
+                date.plusDays(1).atStartOfDay(site.zone()).toInstant(),
+                List.of(sun(date), sun(date.minusDays(1)), sun(date.plusDays(1))));
     }
 
     private Sun.Day sun(LocalDate date) {
-        return suns.computeIfAbsent(date, day -> Sun.day(site.place(), site.zone(), day));
+        return Sun.day(site.place(), site.zone(), date);
     }
 
     private boolean light(Sun.Day sun, Instant minute, Duration tolerance) {
-        Instant last = sun.set().minusSeconds(Math.round(rules.value(Rule.DUSK_MARGIN_MIN) * 60));
         return !minute.isBefore(sun.rise().minus(tolerance))
-                && !minute.plus(MINUTE).isAfter(last.plus(tolerance));
+                && !minute.plus(MINUTE).isAfter(sun.set().minus(duskMargin).plus(tolerance));
     }
 
     /** Whether an install that ends then would meet rain before its sealant has skinned. */
     boolean skinCutShort(Instant end) {
-        Duration skin = Duration.ofSeconds(Math.round(rules.value(Rule.SKIN_MIN) * 60));
-        for (int i = 0; i < hours.size(); i++) {
-            Instant rain = hours.get(i).start();
-            if (raining(i) && end.isAfter(rain.minus(skin)) && !end.isAfter(rain)) return true;
-        }
-        return false;
+        Instant rain = rainStarts.ceiling(end);
+        return rain != null && end.isAfter(rain.minus(skin));
     }
 
     /** The start of the first raining hour that is not over at the instant. */
     Optional<Instant> nextRain(Instant from) {
-        for (int i = 0; i < hours.size(); i++) {
-            Instant start = hours.get(i).start();
-            if (raining(i) && start.plusSeconds(HOUR_S).isAfter(from)) return Optional.of(start);
-        }
-        return Optional.empty();
+        return Optional.ofNullable(rainStarts.higher(from.minusSeconds(HOUR_S)));
     }
 
     /** The chance of rain in any hour that the stretch touches; hours outside the forecast count as dry. */

@@ -64,8 +64,12 @@ final class Design {
     }
 
     Design begun(int steps) {
+        return done(steps, TwoSites.at("12 15:00"));
+    }
+
+    Design done(int steps, @Nullable Instant at) {
         done = steps;
-        doneAt = TwoSites.at("12 15:00");
+        doneAt = at;
         return this;
     }
 
