@@ -3,8 +3,6 @@ package drylap.cli;
 import drylap.audit.Audit;
 import drylap.audit.AuditReport;
 import drylap.audit.ClaimedPlan;
-import drylap.intake.FolderReader;
-import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
 import drylap.intake.PlanFolder;
 import drylap.intake.PlanReader;
@@ -13,20 +11,17 @@ import drylap.planning.JobFolder;
 import drylap.planning.PublishedVisit;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 @Command(
         name = "check",
@@ -60,18 +55,26 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--now",
             paramLabel = "TIME",
-            converter = Moment.class,
             description = "The moment from which the plan was made, such as 2026-04-13T07:00-07:00 "
                     + "(default: the first shift's start).")
     @Nullable
-    Instant now;
+    OffsetDateTime now;
+
+    @Option(
+            names = "--from",
+            paramLabel = "PLAN",
+            description = "The plan that people had when this one was made, as it was given to the plan command.")
+    @Nullable
+    Path from;
 
     @Override
     public Integer call() {
-        return switch (FolderReader.read(FolderSource.of(Objects.requireNonNull(in)))) {
-            case FolderReading.Refused refused -> refuse(refused.text());
-            case FolderReading.Read read -> against(read.folder());
-        };
+        Folders folders = new Folders(command().commandLine().getErr());
+        Optional<JobFolder> folder = folders.job(Objects.requireNonNull(in));
+        if (from != null)
+            folder = folder.flatMap(
+                    job -> folders.published(Objects.requireNonNull(from), job).map(job::withPublished));
+        return folder.map(this::against).orElse(ExitCodes.BAD_INPUT);
     }
 
     private int against(JobFolder folder) {
@@ -83,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int judge(JobFolder folder, PlanFolder claimed) {
-        AuditReport report = Audit.of(folder, claim(claimed), now);
+        AuditReport report = Audit.of(folder, claim(claimed), now == null ? null : now.toInstant());
         PrintWriter out = command().commandLine().getOut();
         report.breaches().forEach(out::println);
         absent(claimed).forEach(file -> out.println("Not judged, because it is absent: " + file));
@@ -132,19 +135,5 @@ final class CheckCommand implements Callable<Integer> {
 
     private CommandSpec command() {
         return Objects.requireNonNull(spec);
-    }
-
-    /** A time with its offset, as the files write it. */
-    static final class Moment implements ITypeConverter<Instant> {
-        @Override
-        public Instant convert(String text) {
-            try {
-                return OffsetDateTime.parse(text).toInstant();
-            } catch (DateTimeParseException e) {
-                throw new TypeConversionException(
-                        "'%s' is not a time; accepted: a date and time with offset, such as 2026-04-13T07:00-07:00"
-                                .formatted(text));
-            }
-        }
     }
 }

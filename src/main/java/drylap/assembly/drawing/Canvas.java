@@ -2,6 +2,7 @@ package drylap.assembly.drawing;
 
 import drylap.assembly.LapSection.Colours;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Writes SVG elements in the order in which they are painted. */
@@ -68,7 +69,9 @@ final class Canvas {
 
     private static String number(double value) {
         double rounded = Math.round(value * 10) / 10.0;
-        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+        return rounded == Math.rint(rounded)
+                ? Long.toString((long) rounded)
+                : String.format(Locale.ROOT, "%.1f", rounded);
     }
 
     @Override
