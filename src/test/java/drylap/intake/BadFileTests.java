@@ -3,10 +3,12 @@ package drylap.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -141,5 +143,35 @@ class BadFileTests {
     void a_folder_that_is_not_there_is_refused() {
         var refused = (FolderReading.Refused) FolderReader.read(FolderSource.of(Path.of("no/such/folder")));
         assertThat(refused.text()).isEqualTo("no/such/folder: does not exist – a folder or a zip file is accepted");
+    }
+
+    @Test
+    void a_file_that_yields_more_than_it_says_is_cut_off_and_refused() {
+        FolderSource lying = new FolderSource() {
+            final FolderSource honest = FolderSource.inMemory("test", small.files());
+
+            @Override
+            public String describe() {
+                return "lying";
+            }
+
+            @Override
+            public Set<String> files() {
+                return honest.files();
+            }
+
+            @Override
+            public InputStream open(String file) throws IOException {
+                return honest.open(file);
+            }
+
+            @Override
+            public long size(String file) {
+                return 1;
+            }
+        };
+        var refused = (FolderReading.Refused) FolderReader.read(lying, new Limits(150, 1000, 10));
+        assertThat(refused.text())
+                .contains("labour.csv: is too large (more than it says) – a file of at most 150 bytes is accepted");
     }
 }

@@ -7,6 +7,9 @@ import drylap.kernel.Course;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
 import drylap.planning.JobFolder;
+import drylap.planning.Plan;
+import drylap.planning.PlanRequest;
+import drylap.planning.Planner;
 import drylap.sites.Opening;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -68,6 +71,16 @@ class GeneratedFolderTests {
                         .count()
                 / (double) hours.size();
         assertThat(wet).isBetween(0.08, 0.25);
+    }
+
+    /** The promise: whatever the seed, a short search leaves nothing out. */
+    @ParameterizedTest
+    @CsvSource({"8,1", "8,2", "24,3", "40,4", "120,5"})
+    void all_the_work_can_be_planned(int openings, long seed) {
+        JobFolder folder = GeneratedFolder.of(openings, GeneratedFolder.usualSites(openings), seed);
+        Plan plan = Planner.standard().plan(folder, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false);
+        assertThat(plan.unplanned()).isEmpty();
+        assertThat(plan.ledger().medium()).isZero();
     }
 
     @ParameterizedTest
