@@ -49,6 +49,15 @@ public record AsBuilt(Variant variant, Set<Step> done, Set<Lap> reversed, Condit
         return new AsBuilt(variant, done, reversed, other);
     }
 
+    /** The laps of the layers that are on, in the direction in which they were built. */
+    public List<RecordedLap> recordedLaps() {
+        return laps().filter(lap -> has(lap.over()) && has(lap.under()))
+                .map(lap -> isReversed(lap)
+                        ? new RecordedLap(lap.under(), lap.over())
+                        : new RecordedLap(lap.over(), lap.under()))
+                .toList();
+    }
+
     public boolean has(Layer layer) {
         if (layer == Layer.RO) return true;
         if (layer == Layer.BS && variant.approach() == Approach.DRAINAGE) return false;

@@ -10,6 +10,6 @@ record CodeOf<E extends Enum<E> & Coded>(Class<E> type, String noun) implements 
     public E convert(String code) {
         return Coded.parse(type, code)
                 .orElseThrow(() -> new TypeConversionException(
-                        "'%s' is not a %s; accepted: %s".formatted(code, noun, Coded.codes(type))));
+                        "'%s' is no %s; accepted: %s".formatted(code, noun, Coded.codes(type))));
     }
 }

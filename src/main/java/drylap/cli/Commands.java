@@ -4,6 +4,7 @@ import drylap.assembly.Approach;
 import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
+import drylap.assembly.Step;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -42,7 +43,7 @@ public final class Commands {
 
     /** Every command that runs without the application: one class each, added here. */
     private static List<Callable<Integer>> headless() {
-        return List.of(new PlanCommand(), new CheckCommand(), new GenerateCommand());
+        return List.of(new PlanCommand(), new CheckCommand(), new TraceCommand(), new GenerateCommand());
     }
 
     /** Runs what the words ask for and answers the exit code: 0 done, 2 bad input, 3 nothing could be planned. */
@@ -59,6 +60,7 @@ public final class Commands {
         line.registerConverter(Method.class, new CodeOf<>(Method.class, "method"));
         line.registerConverter(Approach.class, new CodeOf<>(Approach.class, "approach"));
         line.registerConverter(SecondLayer.class, new CodeOf<>(SecondLayer.class, "second layer"));
+        line.registerConverter(Step.class, new CodeOf<>(Step.class, "step"));
         line.registerConverter(Frame.class, new CodeOf<>(Frame.class, "frame"));
     }
 

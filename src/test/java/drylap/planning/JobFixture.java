@@ -61,6 +61,34 @@ public final class JobFixture {
         return fixture.folder();
     }
 
+    /** Walls N and S of two levels, one wrapped opening a level, two wrap crews. */
+    public static JobFolder twoWallsOfTwoLevels() {
+        JobFixture fixture = new JobFixture(1);
+        SiteId site = new SiteId("S1");
+        fixture.sites.add(new Site(site, "Site S1", new GeoPoint(44.7, -124), ZONE, Terrain.III));
+        for (String wall : List.of("N", "S")) {
+            FacadeId id = new FacadeId(site, wall);
+            fixture.facades.add(new Facade(id, wall.equals("N") ? 0 : 180, null));
+            for (int level = 1; level <= 2; level++) fixture.opening(id, level, Method.B1, SecondLayer.TUCK);
+        }
+        for (Trade trade : Trade.values()) fixture.crews(trade, 2);
+        return withoutForecast(fixture.folder());
+    }
+
+    public static JobFolder withoutForecast(JobFolder folder) {
+        return new JobFolder(
+                folder.sites(),
+                folder.facades(),
+                folder.openings(),
+                folder.crews(),
+                folder.shifts(),
+                folder.travel(),
+                List.of(),
+                folder.labour(),
+                folder.rules(),
+                folder.published());
+    }
+
     private void site(int most) {
         SiteId id = new SiteId("S" + (sites.size() + 1));
         GeoPoint place = new GeoPoint(44.6 + random.nextDouble() / 4, -124.05 + random.nextDouble() / 4);

@@ -2,7 +2,6 @@ package drylap.assembly.drawing;
 
 import drylap.assembly.LapSection.Colours;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Writes SVG elements in the order in which they are painted. */
@@ -69,9 +68,7 @@ final class Canvas {
 
     private static String number(double value) {
         double rounded = Math.round(value * 10) / 10.0;
-        return rounded == Math.rint(rounded)
-                ? Long.toString((long) rounded)
-                : String.format(Locale.ROOT, "%.1f", rounded);
+        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 
     @Override

@@ -6,7 +6,10 @@ import drylap.assembly.LapGraph;
 import drylap.assembly.Layer;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The layers of a cut from the wall to the outside, and how far out each lies at a height: over all that is beneath it. */
@@ -19,14 +22,20 @@ final class Stack {
     private final Cut cut;
     private final AsBuilt built;
     private final List<Layer> outward;
+    private final Map<Layer, Span> spans = new EnumMap<>(Layer.class);
+    private final List<Layer> drawn;
+    private final double flangeX;
 
     Stack(Cut cut, AsBuilt built) {
         this.cut = cut;
         this.built = built;
         this.outward = outward();
+        outward.forEach(layer -> spans.put(layer, cut.span(layer, built)));
+        this.drawn = outward.stream().filter(this::drawn).toList();
+        this.flangeX = rigid();
     }
 
-    List<Layer> outward() {
+    private List<Layer> outward() {
         var graph = LapGraph.of(built.variant());
         var left = new ArrayList<>(
                 cut.layers().stream().filter(graph.layers()::contains).toList());
@@ -69,7 +78,7 @@ final class Stack {
 
     /** The middle of the layer at a height, eased where it climbs over the edge of another. */
     double x(Layer layer, double y) {
-        if (layer == cut.flange()) return rigid();
+        if (layer == cut.flange()) return flangeX;
         double sum = Stream.of(-EASE, -EASE / 2, 0.0, EASE / 2, EASE)
                 .mapToDouble(off -> flat(layer, y + off))
                 .sum();
@@ -78,7 +87,7 @@ final class Stack {
 
     /** The flange does not bend: it stands off as far as the most that lies beneath it. */
     private double rigid() {
-        var span = cut.span(cut.flange(), built);
+        var span = span(cut.flange());
         return Stream.of(span.top() + EASE, span.middle(), span.bottom() - EASE)
                 .mapToDouble(y -> flat(cut.flange(), y))
                 .max()
@@ -86,19 +95,24 @@ final class Stack {
     }
 
     private double flat(Layer layer, double y) {
-        long beneath = outward.stream()
-                .takeWhile(inner -> inner != layer)
-                .filter(this::drawn)
-                .filter(inner -> cut.span(inner, built).covers(y))
-                .count();
+        int beneath = 0;
+        for (var inner : drawn) {
+            if (inner == layer) break;
+            if (span(inner).covers(y)) beneath++;
+        }
         return WALL_FACE + FIRST + APART * beneath;
     }
 
     /** A free lower edge stands off the wall, as it will while it waits for the sheet. */
     private double flare(Layer layer, double y) {
-        boolean flares = cut == Cut.SILL && (layer == Layer.APR || layer == Layer.JF) && built.edgeFree(layer);
-        double off = y - (cut.span(layer, built).bottom() - 34);
-        return flares && off > 0 ? off * off / 72 : 0;
+        double off = y - (span(layer).bottom() - 34);
+        boolean flares =
+                off > 0 && cut == Cut.SILL && (layer == Layer.APR || layer == Layer.JF) && built.edgeFree(layer);
+        return flares ? off * off / 72 : 0;
+    }
+
+    private Span span(Layer layer) {
+        return Objects.requireNonNull(spans.get(layer));
     }
 
     /** Nothing behind an uncut barrier is drawn: the wall shows the barrier only. */
@@ -107,7 +121,7 @@ final class Stack {
     }
 
     List<Point> line(Layer layer) {
-        var span = cut.span(layer, built);
+        var span = span(layer);
         var points = new ArrayList<Point>();
         for (double y = span.top(); y < span.bottom(); y += 4) points.add(new Point(x(layer, y), y));
         points.add(new Point(x(layer, span.bottom()), span.bottom()));
@@ -116,12 +130,12 @@ final class Stack {
 
     /** A height at which nothing hides the layer, else its middle. */
     double visibleAt(Layer layer) {
-        var span = cut.span(layer, built);
+        var span = span(layer);
         var outer = outward.subList(outward.indexOf(layer) + 1, outward.size());
         var open = new ArrayList<Double>();
         for (double y = span.top() + 5; y <= span.bottom() - 5; y += 3) {
             double at = y;
-            if (outer.stream().noneMatch(other -> cut.span(other, built).covers(at))) open.add(y);
+            if (outer.stream().noneMatch(other -> span(other).covers(at))) open.add(y);
         }
         return open.isEmpty() ? span.middle() : open.get(open.size() / 2);
     }

@@ -18,9 +18,9 @@ class FastScoreTests {
     void fast_score_equals_the_constraint_streams_after_every_move(int openings, long seed, long moves) {
         JobFolder folder = JobFixture.job(openings, seed);
         PlanRequest request = new PlanRequest(null, null, moves, seed);
+        CrewLists first = Construction.firstLists(Problem.of(folder, null), new Meter());
         SolverConfig config = Search.config(request, null, EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig().withAssertionScoreDirectorFactory(Search.streams());
-        CrewLists first = Construction.firstLists(Problem.of(folder, null), new Meter());
 
         CrewLists solved = SolverFactory.<CrewLists>create(config).buildSolver().solve(first);
 
