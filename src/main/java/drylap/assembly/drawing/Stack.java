@@ -128,10 +128,12 @@ final class Stack {
         return points;
     }
 
-    /** A height at which nothing hides the layer, else its middle. */
+    /** A height at which nothing but the cladding hides the layer, else its middle. */
     double visibleAt(Layer layer) {
         var span = span(layer);
-        var outer = outward.subList(outward.indexOf(layer) + 1, outward.size());
+        var outer = outward.subList(outward.indexOf(layer) + 1, outward.size()).stream()
+                .filter(other -> other != Layer.CLD && built.has(other))
+                .toList();
         var open = new ArrayList<Double>();
         for (double y = span.top() + 5; y <= span.bottom() - 5; y += 3) {
             double at = y;
