@@ -11,7 +11,10 @@ final class CourseEnds {
     private final int[][] last;
     private final int[][] missing;
 
-    CourseEnds(int courses) {
+    private final Journal journal;
+
+    CourseEnds(int courses, Journal journal) {
+        this.journal = journal;
         firstInstall = new int[courses];
         firstInstallStart = new int[courses];
         last = new int[Task.values().length][courses];
@@ -33,11 +36,11 @@ final class CourseEnds {
             earliestEnd = Math.min(earliestEnd, at + task.minutes);
             earliestStart = Math.min(earliestStart, at);
         }
-        last[kind.ordinal()][course.index] = latest;
-        missing[kind.ordinal()][course.index] = unplanned;
+        journal.set(last[kind.ordinal()], course.index, latest);
+        journal.set(missing[kind.ordinal()], course.index, unplanned);
         if (kind == Task.INSTALL) {
-            firstInstall[course.index] = earliestEnd;
-            firstInstallStart[course.index] = earliestStart;
+            journal.set(firstInstall, course.index, earliestEnd);
+            journal.set(firstInstallStart, course.index, earliestStart);
         }
     }
 

@@ -9,7 +9,11 @@ import org.jspecify.annotations.Nullable;
 /** Goes through a crew's days as they will be lived: out, set up, work, on, and back. */
 final class CrewWalk {
     /** Days out, minutes on the road, of set-up and after the shift's end. */
-    record Totals(int days, int travel, int setup, int overtime) {}
+    record Totals(int days, int travel, int setup, int overtime) {
+        int[] inOrder() {
+            return new int[] {days, travel, setup, overtime};
+        }
+    }
 
     /** One stop of the walk; {@code wayBack} is more than nothing or nothing at the day's last stop only. */
     interface Visitor {

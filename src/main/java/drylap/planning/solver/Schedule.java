@@ -2,6 +2,7 @@ package drylap.planning.solver;
 
 import drylap.kernel.Task;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
@@ -17,9 +18,11 @@ final class Schedule {
     private final Problem problem;
     private final Finder finder;
     private final CrewState[] states;
-    private final UnitMemo[] memos;
+    private final UnitMemo memo;
+    private final Journal journal = new Journal();
     private final int[] pendingUnits;
     private final boolean[] listChanged = new boolean[Task.values().length];
+    private final boolean[] crewChanged;
     private final boolean[][] courseChanged;
     private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
     private int[] notBefore = new int[0];
@@ -36,19 +39,18 @@ final class Schedule {
         this.problem = problem;
         finder = new Finder(problem.travel());
         states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
-        memos = problem.units().stream()
-                .map(unit -> new UnitMemo(unit.tasks.length))
-                .toArray(UnitMemo[]::new);
         int tasks = problem.tasks().size();
+        memo = new UnitMemo(problem.units().size(), tasks, journal);
         start = new int[tasks];
         crew = new int[tasks];
         day = new int[tasks];
         Arrays.fill(start, TimeAxis.NEVER);
         Arrays.fill(crew, -1);
+        crewChanged = new boolean[states.length];
         pendingUnits = new int[problem.courses().size()];
         courseChanged = new boolean[Task.values().length][problem.courses().size()];
-        ends = new CourseEnds(problem.courses().size());
-        tally = new Tally(problem, this);
+        ends = new CourseEnds(problem.courses().size(), journal);
+        tally = new Tally(problem, this, journal);
         placePinned();
         for (CourseWork course : problem.courses()) for (Task kind : Task.values()) ends.recompute(course, kind, start);
         tally.fresh();
@@ -77,6 +79,7 @@ final class Schedule {
 
     void listChanged(CrewCalendar crew) {
         listChanged[Task.of(crew.crew.trade()).ordinal()] = true;
+        crewChanged[crew.index] = true;
     }
 
     /** The crew's units as bound; live. */
@@ -84,8 +87,10 @@ final class Schedule {
         return states[crew.index].units;
     }
 
-    /** Brings the schedule and its tally up to date with the lists. */
+    /** Brings the schedule and its tally up to date with the lists, and keeps how it was before. */
     void settle() {
+        journal.start();
+        tally.keepSums();
         boolean upstream = false;
         for (Task kind : Task.values()) {
             if (listChanged[kind.ordinal()] || upstream) upstream |= pass(kind);
@@ -93,15 +98,38 @@ final class Schedule {
         }
     }
 
+    /** Takes the last {@link #settle} back; the lists must be again what they were before it. */
+    void rollBack() {
+        journal.undo();
+        tally.restoreSums();
+        Arrays.fill(listChanged, false);
+        Arrays.fill(crewChanged, false);
+    }
+
+    boolean listsChanged() {
+        for (boolean changed : listChanged) if (changed) return true;
+        return false;
+    }
+
     private boolean pass(Task kind) {
-        List<CrewCalendar> crews = problem.crews(kind);
+        List<CrewCalendar> crews = toWalk(kind);
         for (CrewCalendar one : crews) states[one.index].restart();
-        for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
+        if (kind != Task.INSTALL)
+            for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
         while (!sweep(crews)) breakRing(crews);
         for (CrewCalendar one : crews) if (states[one.index].changed) tally.crewChanged(states[one.index]);
         boolean any = !changedCourses.isEmpty();
         while (!changedCourses.isEmpty()) courseThrough(changedCourses.pop(), kind);
         return any;
+    }
+
+    /** Installs wait for nothing that lists decide, so a list that did not change decodes as before. */
+    private List<CrewCalendar> toWalk(Task kind) {
+        if (kind != Task.INSTALL) return problem.crews(kind);
+        List<CrewCalendar> changed = new ArrayList<>(2);
+        for (CrewCalendar one : problem.crews(kind)) if (crewChanged[one.index]) changed.add(one);
+        for (CrewCalendar one : changed) crewChanged[one.index] = false;
+        return changed;
     }
 
     /** Walks every list as far as it goes; true when all are at their end, false when the rest wait for each other. */
@@ -133,7 +161,7 @@ final class Schedule {
             CrewState state = states[one.index];
             if (state.finished()) continue;
             Unit unit = state.units.get(state.position++);
-            memos[unit.index].valid = false;
+            memo.forget(unit);
             for (WorkTask task : unit.tasks) put(state, task, TimeAxis.NEVER, -1);
             decided(unit);
             return;
@@ -141,49 +169,31 @@ final class Schedule {
     }
 
     private void decode(CrewState state, Unit unit) {
-        UnitMemo memo = memos[unit.index];
-        if (!remembered(state, unit, memo)) place(state, unit, memo);
-        state.day = memo.outDay;
-        state.clock = memo.outClock;
-        state.before = memo.outBefore;
+        boolean same = memo.sameStart(unit, state, notBefore[unit.index]);
+        for (WorkTask task : unit.tasks) same &= memo.sameLimits(task, earliest(task), latestEnd(task));
+        if (same) memo.recall(unit, state, problem);
+        else place(state, unit);
         decided(unit);
     }
 
-    private boolean remembered(CrewState state, Unit unit, UnitMemo memo) {
-        boolean same = memo.valid
-                && memo.crew == state.crew.index
-                && memo.inBefore == state.before
-                && memo.inDay == state.day
-                && memo.inClock == state.clock
-                && memo.notBefore == notBefore[unit.index];
-        for (int i = 0; i < unit.tasks.length; i++) {
-            int earliest = earliest(unit.tasks[i]);
-            int latestEnd = latestEnd(unit.tasks[i]);
-            same &= memo.earliest[i] == earliest && memo.latestEnd[i] == latestEnd;
-            memo.earliest[i] = earliest;
-            memo.latestEnd[i] = latestEnd;
-        }
-        return same;
-    }
-
-    private void place(CrewState state, Unit unit, UnitMemo memo) {
-        memo.valid = true;
-        memo.crew = state.crew.index;
-        memo.inBefore = state.before;
-        memo.inDay = state.day;
-        memo.inClock = state.clock;
-        memo.notBefore = notBefore[unit.index];
+    private void place(CrewState state, Unit unit) {
+        memo.noteStart(unit, state, notBefore[unit.index]);
         state.changed = true;
-        for (int i = 0; i < unit.tasks.length; i++) placeOne(state, unit.tasks[i], memo, i);
-        memo.outDay = state.day;
-        memo.outClock = state.clock;
-        memo.outBefore = state.before;
+        for (WorkTask task : unit.tasks) placeOne(state, task, notBefore[unit.index]);
+        memo.noteEnd(unit, state);
     }
 
-    private void placeOne(CrewState state, WorkTask task, UnitMemo memo, int i) {
-        int earliest = Math.max(memo.earliest[i], memo.notBefore);
-        boolean found = memo.earliest[i] != TimeAxis.NEVER
-                && finder.find(state.crew, state.day, state.clock, state.before, task, earliest, memo.latestEnd[i]);
+    private void placeOne(CrewState state, WorkTask task, int wait) {
+        int ready = memo.earliest(task);
+        boolean found = ready != TimeAxis.NEVER
+                && finder.find(
+                        state.crew,
+                        state.day,
+                        state.clock,
+                        state.before,
+                        task,
+                        Math.max(ready, wait),
+                        memo.latestEnd(task));
         put(state, task, found ? finder.start : TimeAxis.NEVER, found ? finder.day : -1);
         if (!found) return;
         state.day = finder.day;
@@ -198,9 +208,9 @@ final class Schedule {
         if (crew[i] >= 0 && crew[i] != by) states[crew[i]].changed = true;
         state.changed = true;
         boolean moved = start[i] != at;
-        start[i] = at;
-        crew[i] = by;
-        day[i] = onDay;
+        journal.set(start, i, at);
+        journal.set(crew, i, by);
+        journal.set(day, i, onDay);
         tally.taskChanged(task);
         if (moved) courseChanged(task.course, task.kind);
     }

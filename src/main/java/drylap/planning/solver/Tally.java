@@ -3,35 +3,51 @@ package drylap.planning.solver;
 import drylap.kernel.Task;
 import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
+import java.util.List;
 
 /** The plan's ledger, kept up to date change by change; amounts are what the contract's table counts. */
 final class Tally {
     private static final int HOUR = 60;
+    /** In the order of {@link CrewWalk.Totals#inOrder}. */
+    private static final List<LedgerTerm> CREW_TERMS =
+            List.of(LedgerTerm.CREW_DAYS, LedgerTerm.TRAVEL, LedgerTerm.SETUP, LedgerTerm.OVERTIME);
 
     private final Problem problem;
     private final Schedule schedule;
     private final CrewWalk walk;
     private final long[] amounts = new long[LedgerTerm.values().length];
-    private final long[] unplanned;
+    private final long[] keptAmounts = new long[LedgerTerm.values().length];
+    private final Journal journal;
+    private final int[] absence;
     private final int[] risk;
     private final int[] changed;
-    private final long[] openCourse;
-    private final long[] late;
-    private final CrewWalk.Totals[] totals;
+    private final int[] openCourse;
+    private final int[] late;
+    private final int[][] totals;
     private long medium;
+    private long keptMedium;
 
-    Tally(Problem problem, Schedule schedule) {
+    Tally(Problem problem, Schedule schedule, Journal journal) {
         this.problem = problem;
         this.schedule = schedule;
+        this.journal = journal;
         walk = new CrewWalk(problem, schedule);
-        unplanned = new long[problem.tasks().size()];
+        absence = new int[problem.tasks().size()];
         risk = new int[problem.tasks().size()];
         changed = new int[problem.tasks().size()];
-        openCourse = new long[problem.courses().size()];
-        late = new long[problem.facades().size()];
-        totals = problem.crews().stream()
-                .map(crew -> new CrewWalk.Totals(0, 0, 0, 0))
-                .toArray(CrewWalk.Totals[]::new);
+        openCourse = new int[problem.courses().size()];
+        late = new int[problem.facades().size()];
+        totals = new int[CREW_TERMS.size()][problem.crews().size()];
+    }
+
+    void keepSums() {
+        System.arraycopy(amounts, 0, keptAmounts, 0, amounts.length);
+        keptMedium = medium;
+    }
+
+    void restoreSums() {
+        System.arraycopy(keptAmounts, 0, amounts, 0, amounts.length);
+        medium = keptMedium;
     }
 
     /** Counts what there is before any list is decoded: pinned tasks, and everything else unplanned. */
@@ -60,16 +76,13 @@ final class Tally {
         int i = task.index;
         int start = schedule.start[i];
         long cost = costOfAbsence(task, start);
-        medium += cost - unplanned[i];
-        unplanned[i] = cost;
+        medium += cost - absence[i];
+        journal.set(absence, i, (int) cost);
         int odds = task.kind == Task.INSTALL && start != TimeAxis.NEVER
                 ? task.odds.thousandths(start, start + task.minutes)
                 : 0;
-        add(LedgerTerm.RAIN_RISK, odds - risk[i]);
-        risk[i] = odds;
-        int differs = differs(task) ? 1 : 0;
-        add(LedgerTerm.CHANGED, differs - changed[i]);
-        changed[i] = differs;
+        count(LedgerTerm.RAIN_RISK, risk, i, odds);
+        count(LedgerTerm.CHANGED, changed, i, differs(task) ? 1 : 0);
     }
 
     private static long costOfAbsence(WorkTask task, int start) {
@@ -93,7 +106,7 @@ final class Tally {
 
     private void installsChanged(CourseWork course) {
         int first = schedule.ends.firstInstallStart[course.index];
-        long hours = 0;
+        int hours = 0;
         if (first != TimeAxis.NEVER) {
             int last = 0;
             for (WorkTask task : course.tasks(Task.INSTALL)) {
@@ -102,8 +115,7 @@ final class Tally {
             }
             hours = Math.ceilDiv(last - first, HOUR);
         }
-        add(LedgerTerm.OPEN_COURSE, hours - openCourse[course.index]);
-        openCourse[course.index] = hours;
+        count(LedgerTerm.OPEN_COURSE, openCourse, course.index, hours);
     }
 
     private void cladChanged(FacadeWork facade) {
@@ -113,24 +125,18 @@ final class Tally {
             int through = schedule.ends.through(course, Task.CLAD);
             last = Math.max(last, through == TimeAxis.NEVER ? problem.horizonEnd() : through);
         }
-        long hours = Math.max(0, Math.ceilDiv(last - facade.due, HOUR));
-        add(LedgerTerm.LATE_HANDOVER, hours - late[facade.index]);
-        late[facade.index] = hours;
+        count(LedgerTerm.LATE_HANDOVER, late, facade.index, Math.max(0, Math.ceilDiv(last - facade.due, HOUR)));
     }
 
     void crewChanged(CrewState state) {
-        int index = state.crew.index;
-        CrewWalk.Totals now = walk.totals(state.crew, state.units);
-        CrewWalk.Totals before = totals[index];
-        add(LedgerTerm.CREW_DAYS, now.days() - before.days());
-        add(LedgerTerm.TRAVEL, now.travel() - before.travel());
-        add(LedgerTerm.SETUP, now.setup() - before.setup());
-        add(LedgerTerm.OVERTIME, now.overtime() - before.overtime());
-        totals[index] = now;
+        int[] now = walk.totals(state.crew, state.units).inOrder();
+        for (int term = 0; term < now.length; term++)
+            count(CREW_TERMS.get(term), totals[term], state.crew.index, now[term]);
     }
 
-    private void add(LedgerTerm term, long difference) {
-        amounts[term.ordinal()] += difference;
+    private void count(LedgerTerm term, int[] of, int place, int now) {
+        amounts[term.ordinal()] += now - of[place];
+        journal.set(of, place, now);
     }
 
     /** The ledger in the shape that leaves the planner. */
