@@ -24,6 +24,7 @@ final class RainOdds {
     }
 
     int thousandths(int start, int end) {
+        if (start < gridStart) return compute(start, end); // a pinned visit may have begun before the plan
         int first = (start - gridStart) / HOUR;
         int hours = (end - 1 - gridStart) / HOUR - first;
         if (hours >= LONGEST_H || first >= byHour.length) return compute(start, end);

@@ -150,6 +150,20 @@ class DecoderTests {
         assertThat(plan.visits().stream().map(DecoderTests::where)).containsAll(pinned);
     }
 
+    @Test
+    void pinned_visits_from_before_the_moment_that_is_planned_from_stay() {
+        JobFolder folder = JobFixture.job(30, 5);
+        Instant now = MONDAY.plusDays(2).atTime(9, 0).atZone(ZONE).toInstant();
+        List<PublishedVisit> published = plan(folder, AT_ONCE).visits().stream()
+                .map(visit -> new PublishedVisit(visit, visit.start().isBefore(now)))
+                .toList();
+
+        Plan plan = plan(folder.withPublished(published), new PlanRequest(now, null, 200L, 9));
+
+        assertThat(plan.ledger().hard()).isZero();
+        assertThat(plan.visits()).filteredOn(visit -> visit.start().isBefore(now)).isNotEmpty();
+    }
+
     private static Object where(Visit visit) {
         return List.of(visit.crew(), visit.opening(), visit.task(), visit.start(), visit.end());
     }
