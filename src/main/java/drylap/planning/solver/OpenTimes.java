@@ -34,7 +34,9 @@ final class OpenTimes {
         return TimeAxis.NEVER;
     }
 
+    /** Whether all of a stretch is open; what lies before the plan's start is done and not judged. */
     boolean open(int start, int end) {
-        return firstFit(Math.max(start, 0), end - start) == start;
+        int from = Math.max(start, 0);
+        return end <= from || firstFit(from, end - from) == from;
     }
 }

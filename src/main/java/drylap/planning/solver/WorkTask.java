@@ -18,7 +18,7 @@ final class WorkTask {
     final OpenTimes open;
     final RainOdds odds;
     /** Delivery for an install; cure after a finished install for a test. */
-    int earliest;
+    int earliest = -TimeAxis.NEVER;
     /** Where pinned tasks follow it. */
     int latestEnd = TimeAxis.NEVER;
     /** The end of the opening's own install if that was complete before this plan, else NEVER. */
