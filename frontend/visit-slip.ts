@@ -1,0 +1,115 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { shared, taskMark, TASKS } from './shared';
+import type { Block } from './view-records';
+
+/** What a crew does at one course in one go: opening by opening, with times. */
+@customElement('visit-slip')
+export class VisitSlip extends LitElement {
+  static override styles = [
+    shared,
+    css`
+      section {
+        padding: 0.65rem 0.9rem 0.75rem;
+        background: var(--raised);
+        border: 1px solid var(--task);
+        border-inline-start-width: 5px;
+        border-radius: 3px;
+        box-shadow: 0 -6px 18px -12px #0008;
+      }
+      header {
+        display: flex;
+        gap: 0.6rem;
+        align-items: center;
+      }
+      h3 {
+        flex: 1;
+        margin: 0;
+        font-size: 1.02rem;
+        font-weight: 600;
+      }
+      p {
+        margin: 0.2rem 0 0.5rem;
+        color: var(--ink-soft);
+        font-size: 0.88rem;
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 21rem), 1fr));
+        gap: 0.2rem 1.2rem;
+        max-height: 9.5rem;
+        overflow-y: auto;
+        margin: 0;
+        padding: 2px;
+        list-style: none;
+        font-size: 0.88rem;
+      }
+      li {
+        display: flex;
+        gap: 0.6rem;
+        align-items: baseline;
+        padding-block: 2px;
+        border-block-end: 1px solid var(--line);
+      }
+      li button {
+        padding: 0;
+        border: 0;
+        background: none;
+        font-weight: 600;
+        color: var(--accent);
+        text-decoration: underline;
+        text-underline-offset: 2px;
+        white-space: nowrap;
+      }
+      time {
+        white-space: nowrap;
+      }
+      li span {
+        color: var(--ink-soft);
+      }
+      .shut {
+        min-height: 2rem;
+        min-width: 2rem;
+        border: 1px solid var(--line-strong);
+        border-radius: 3px;
+        background: var(--raised);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) block: Block | undefined;
+  @property() crew = '';
+  @property() day = '';
+
+  override render(): TemplateResult | typeof nothing {
+    const block = this.block;
+    if (!block) return nothing;
+    return html`<section class=${block.task} aria-label="Visit" aria-live="polite">
+      <header>
+        ${taskMark(block.task)}
+        <h3>${TASKS[block.task].name}: ${block.site}, ${block.facade}, level ${block.level}</h3>
+        <button class="shut" aria-label="Close the visit" @click=${() => this.tell('slip-shut', {})}>×</button>
+      </header>
+      <p>
+        Crew ${this.crew}, ${this.day}, ${block.fromText} to ${block.untilText}${block.pinned ? ', pinned' : ''}
+        ${block.beyond ? html`<b>· beyond the forecast: no rain is known for it yet</b>` : nothing}
+      </p>
+      <ul>
+        ${block.items.map(
+          (item) =>
+            html`<li>
+              <button @click=${() => this.tell('opening-chosen', { opening: item.opening })}>${item.opening}</button>
+              <time>${item.from}–${item.until}</time>
+              <span
+                >${item.words}${item.beyond && !block.items.every((i) => i.beyond) ? ' · beyond the forecast' : ''}</span
+              >
+            </li>`,
+        )}
+      </ul>
+    </section>`;
+  }
+
+  private tell(name: string, detail: object): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+}

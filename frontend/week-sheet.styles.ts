@@ -1,0 +1,242 @@
+import { css } from 'lit';
+
+export const weekSheetStyles = css`
+  :host {
+    container-type: inline-size;
+  }
+  .days {
+    display: none;
+  }
+  .bar {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.4rem 1.1rem;
+    padding-bottom: 0.5rem;
+    font-size: 0.85rem;
+    color: var(--ink-soft);
+  }
+  .key {
+    display: inline-flex;
+    align-items: center;
+    gap: 0.35rem;
+  }
+  .swatch {
+    position: relative;
+    width: 1.5rem;
+    height: 0.95rem;
+    border: 1px solid var(--line-strong);
+    border-radius: 2px;
+    overflow: hidden;
+  }
+  .turn {
+    margin-inline-start: auto;
+    display: flex;
+    gap: 0.3rem;
+    align-items: center;
+  }
+  .turn button,
+  .days button {
+    min-height: 2rem;
+    min-width: 2rem;
+    border: 1px solid var(--line-strong);
+    border-radius: 3px;
+    background: var(--raised);
+  }
+  .turn button:disabled {
+    opacity: 0.4;
+    cursor: default;
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    table-layout: fixed;
+    background: var(--sheet);
+    border: 1px solid var(--line-strong);
+  }
+  th {
+    font-weight: 500;
+    text-align: start;
+    vertical-align: top;
+    padding: 0;
+  }
+  td {
+    padding: 0;
+    height: 1px;
+  }
+  .corner {
+    width: 9.25rem;
+  }
+  .off {
+    width: 3.1rem;
+  }
+  thead th,
+  tbody td,
+  tbody th {
+    border-inline-start: 1px solid var(--line);
+    border-block-start: 1px solid var(--line);
+  }
+  thead th {
+    border-block-end: 1px solid var(--line-strong);
+  }
+  thead .title {
+    display: flex;
+    justify-content: space-between;
+    align-items: baseline;
+    gap: 0.3rem;
+    padding: 0.3rem 0.4rem 0.15rem;
+    font-size: 0.95rem;
+    white-space: nowrap;
+    overflow: hidden;
+  }
+  thead .title span {
+    color: var(--ink-soft);
+    font-size: 0.8rem;
+    font-weight: 400;
+  }
+  .off .title span {
+    display: none;
+  }
+  .place {
+    position: relative;
+    height: 0.85rem;
+    overflow: hidden;
+    border-block-start: 1px solid var(--line);
+  }
+  .corner .place {
+    padding-inline: 0.5rem;
+    font: 400 0.72rem/0.85rem var(--type-narrow);
+    color: var(--ink-soft);
+    white-space: nowrap;
+    text-overflow: ellipsis;
+  }
+  .hours {
+    position: relative;
+    height: 0.95rem;
+    font: 400 0.68rem/0.95rem var(--type-narrow);
+    color: var(--ink-soft);
+    border-block-start: 1px solid var(--line);
+  }
+  .hours span {
+    position: absolute;
+    transform: translateX(-50%);
+  }
+  tbody th {
+    padding: 0.45rem 0.5rem;
+    font-size: 0.95rem;
+    line-height: 1.2;
+  }
+  tbody th .who {
+    display: flex;
+    align-items: center;
+    gap: 0.4rem;
+    overflow-wrap: anywhere;
+  }
+  tbody th small {
+    display: block;
+    margin-top: 0.1rem;
+    font-size: 0.78rem;
+    font-weight: 400;
+    color: var(--ink-soft);
+  }
+  .lane {
+    position: relative;
+    height: 100%;
+    min-height: 3.5rem;
+    overflow: hidden;
+    background: var(--paper);
+  }
+  .shift {
+    position: absolute;
+    inset-block: 0;
+    background: var(--sheet);
+  }
+  .rest {
+    position: absolute;
+    bottom: 0;
+    height: 3px;
+    background: var(--line-strong);
+  }
+  .block {
+    position: absolute;
+    inset-block: 5px;
+    container-type: inline-size;
+    min-width: 9px;
+    padding: 7px 0 0;
+    overflow: hidden;
+    text-align: start;
+    background: var(--wash);
+    border: 1px solid var(--task);
+    border-radius: 3px;
+  }
+  .block::before {
+    content: '';
+    position: absolute;
+    inset: 0 0 auto;
+    height: 6px;
+    background: var(--pattern);
+  }
+  .block.beyond {
+    border-style: dashed;
+    border-width: 1.5px;
+  }
+  .block[aria-pressed='true'] {
+    box-shadow:
+      0 0 0 2px var(--sheet),
+      0 0 0 4px var(--focus);
+    z-index: 2;
+    overflow: visible;
+  }
+  .tick {
+    position: absolute;
+    top: 6px;
+    height: 4px;
+    width: 1px;
+    background: var(--task);
+  }
+  .text {
+    display: block;
+    padding-inline: 4px;
+    font: 500 0.82rem/1.2 var(--type-narrow);
+    white-space: nowrap;
+    overflow: hidden;
+  }
+  .text b {
+    font-weight: 600;
+  }
+  .text.second {
+    font-weight: 400;
+    font-size: 0.76rem;
+  }
+  @container (max-width: 33px) {
+    .text {
+      padding-inline: 2px;
+    }
+    .wide {
+      display: none;
+    }
+  }
+  @container (max-width: 15px) {
+    .text {
+      padding-inline: 0;
+      text-align: center;
+    }
+    .text.second {
+      display: none;
+    }
+  }
+  .free {
+    position: absolute;
+    inset: 0;
+    display: grid;
+    place-items: center;
+    font-size: 0.76rem;
+    color: var(--ink-soft);
+  }
+  visit-slip {
+    position: sticky;
+    bottom: 0;
+    z-index: 3;
+    margin-top: 0.6rem;
+  }
+`;
