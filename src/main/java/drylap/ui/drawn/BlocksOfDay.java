@@ -1,0 +1,86 @@
+package drylap.ui.drawn;
+
+import drylap.kernel.OpeningId;
+import drylap.kernel.Task;
+import drylap.planning.PublishedVisit;
+import drylap.planning.Visit;
+import drylap.ui.drawn.Week.Block;
+import drylap.ui.drawn.Week.Item;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Puts a crew's visits of one day together course by course, so that a day reads as a few blocks. */
+final class BlocksOfDay {
+    private record Pin(OpeningId opening, Task task) {}
+
+    /** A longer wait than this, for rain or for another trade, is shown as a gap. */
+    private static final Duration LONGEST_GAP = Duration.ofMinutes(45);
+
+    private final FolderShown shown;
+    private final Set<Pin> pinned;
+
+    BlocksOfDay(FolderShown shown) {
+        this.shown = shown;
+        pinned = shown.folder().published().stream()
+                .filter(PublishedVisit::pinned)
+                .map(p -> new Pin(p.visit().opening(), p.visit().task()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** @param visits one crew's, of one day, by start */
+    List<Block> of(List<Visit> visits, DayClock clock) {
+        List<Block> blocks = new ArrayList<>();
+        List<Visit> run = new ArrayList<>();
+        for (Visit visit : visits) {
+            if (!run.isEmpty() && !follows(run.getLast(), visit)) {
+                blocks.add(block(run, clock));
+                run.clear();
+            }
+            run.add(visit);
+        }
+        if (!run.isEmpty()) blocks.add(block(run, clock));
+        return List.copyOf(blocks);
+    }
+
+    private static boolean follows(Visit before, Visit next) {
+        return before.facade().equals(next.facade())
+                && before.level() == next.level()
+                && before.task() == next.task()
+                && Duration.between(before.end(), next.start()).compareTo(LONGEST_GAP) <= 0;
+    }
+
+    private Block block(List<Visit> run, DayClock clock) {
+        Visit first = run.getFirst();
+        Visit last = run.getLast();
+        return new Block(
+                first.task().code(),
+                first.facade().site().value(),
+                shown.site(first.facade().site()).name(),
+                first.facade().facade(),
+                first.level(),
+                clock.minute(first.start()),
+                clock.minute(last.end()),
+                Words.clock(first.start(), clock.zone()),
+                Words.clock(last.end(), clock.zone()),
+                run.stream().anyMatch(this::beyond),
+                run.stream().allMatch(visit -> pinned.contains(new Pin(visit.opening(), visit.task()))),
+                run.stream().map(visit -> item(visit, clock)).toList(),
+                run.stream().skip(1).map(visit -> clock.minute(visit.start())).toList());
+    }
+
+    private Item item(Visit visit, DayClock clock) {
+        return new Item(
+                visit.opening().value(),
+                Words.clock(visit.start(), clock.zone()),
+                Words.clock(visit.end(), clock.zone()),
+                Words.work(visit.task(), shown.opening(visit.opening())),
+                beyond(visit));
+    }
+
+    private boolean beyond(Visit visit) {
+        return visit.end().isAfter(shown.weather(visit.facade().site()).forecastEnd());
+    }
+}

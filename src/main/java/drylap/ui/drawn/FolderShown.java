@@ -1,0 +1,115 @@
+package drylap.ui.drawn;
+
+import drylap.crews.Shift;
+import drylap.kernel.FacadeId;
+import drylap.kernel.OpeningId;
+import drylap.kernel.SiteId;
+import drylap.kernel.TimeWindow;
+import drylap.planning.JobFolder;
+import drylap.planning.Plan;
+import drylap.planning.StoredFolder;
+import drylap.sites.Facade;
+import drylap.sites.Opening;
+import drylap.sites.Site;
+import drylap.weather.Forecast;
+import drylap.weather.SiteWeather;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The job folder on the table, its newest plan where there is one, and the weather of its sites over its days. */
+public final class FolderShown {
+    private final StoredFolder stored;
+    private final JobFolder folder;
+    private final @Nullable Plan plan;
+    private final Map<SiteId, Site> sites;
+    private final Map<FacadeId, Facade> facades;
+    private final Map<OpeningId, Opening> openings;
+    private final Map<SiteId, SiteWeather> weather = new LinkedHashMap<>();
+
+    public FolderShown(StoredFolder stored, JobFolder folder, @Nullable Plan plan) {
+        this.stored = stored;
+        this.folder = folder;
+        this.plan = plan;
+        sites = byId(folder.sites(), Site::id);
+        facades = byId(folder.facades(), Facade::id);
+        openings = byId(folder.openings(), Opening::id);
+        for (Site site : folder.sites()) weather.put(site.id(), weatherOf(site));
+    }
+
+    public StoredFolder stored() {
+        return stored;
+    }
+
+    public JobFolder folder() {
+        return folder;
+    }
+
+    public Optional<Plan> plan() {
+        return Optional.ofNullable(plan);
+    }
+
+    public Site site(SiteId id) {
+        return found(sites, id);
+    }
+
+    public Facade facade(FacadeId id) {
+        return found(facades, id);
+    }
+
+    public Opening opening(OpeningId id) {
+        return found(openings, id);
+    }
+
+    public SiteWeather weather(SiteId id) {
+        return found(weather, id);
+    }
+
+    public String title(FacadeId id) {
+        return "%s, %s".formatted(site(id.site()).name(), id.facade());
+    }
+
+    /** The first day of any shift; the import day where there is none. */
+    LocalDate firstDay() {
+        return folder.shifts().stream()
+                .map(Shift::date)
+                .min(LocalDate::compareTo)
+                .orElseGet(() -> stored.importedAt()
+                        .atZone(folder.sites().getFirst().zone())
+                        .toLocalDate());
+    }
+
+    LocalDate lastDay() {
+        return folder.shifts().stream()
+                .map(Shift::date)
+                .max(LocalDate::compareTo)
+                .orElseGet(this::firstDay);
+    }
+
+    private SiteWeather weatherOf(Site site) {
+        Forecast forecast = folder.forecasts().stream()
+                .filter(f -> f.site().equals(site.id()))
+                .findFirst()
+                .orElseGet(() -> Forecast.none(site.id()));
+        // a day more on either side: crews may live by another clock than the site
+        TimeWindow span = new TimeWindow(
+                firstDay().minusDays(1).atStartOfDay(site.zone()).toInstant(),
+                lastDay().plusDays(2).atStartOfDay(site.zone()).toInstant());
+        return SiteWeather.of(site, forecast, folder.rules(), span);
+    }
+
+    private static <K, V> Map<K, V> byId(List<V> all, Function<V, K> id) {
+        return all.stream().collect(Collectors.toMap(id, v -> v, (a, _) -> a, LinkedHashMap::new));
+    }
+
+    private static <K, V> V found(Map<K, V> all, K id) {
+        V one = all.get(id);
+        if (one == null) throw new IllegalArgumentException("the folder has no " + id);
+        return one;
+    }
+}
