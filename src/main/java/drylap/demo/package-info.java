@@ -1,6 +1,6 @@
 /** The sample job folder that a new database starts with. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "planning", "intake"})
+@ApplicationModule(allowedDependencies = {"kernel", "sites", "planning", "intake"})
 package drylap.demo;
 
 import org.jspecify.annotations.NullMarked;
