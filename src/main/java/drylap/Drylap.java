@@ -2,6 +2,7 @@ package drylap;
 
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.component.page.Push;
+import com.vaadin.flow.server.AppShellSettings;
 import drylap.cli.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -23,5 +24,10 @@ public class Drylap implements AppShellConfigurator {
         } catch (RuntimeException reported) {
             System.exit(1);
         }
+    }
+
+    @Override
+    public void configurePage(AppShellSettings settings) {
+        settings.addFavIcon("icon", "favicon.svg", "any");
     }
 }

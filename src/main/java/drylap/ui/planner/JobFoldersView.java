@@ -1,0 +1,105 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.intake.FolderReader;
+import drylap.intake.FolderReading;
+import drylap.intake.FolderSource;
+import drylap.planning.StoredFolder;
+import drylap.ui.drawn.Words;
+import drylap.ui.shell.Desk;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+
+/** Takes job folders in, and lists those that were. */
+@Route("job-folders")
+@PageTitle("Job folders · Drylap")
+@Menu(title = "Job folders", order = 4)
+class JobFoldersView extends Div {
+    private static final int LARGEST_BYTES = 64 << 20;
+
+    private final Desk desk;
+    private final Div outcome = new Div();
+    private final Div stored = new Div();
+
+    JobFoldersView(Desk desk) {
+        this.desk = desk;
+        addClassName("folders-view");
+        outcome.getElement().setAttribute("aria-live", "polite");
+        add(intake(), stored);
+        listFolders();
+    }
+
+    private Section intake() {
+        var upload = new Upload(UploadHandler.toTempFile((about, file) -> read(about.fileName(), file.toPath())));
+        upload.setAcceptedFileTypes(".zip");
+        upload.setMaxFiles(1);
+        upload.setMaxFileSize(LARGEST_BYTES);
+        upload.setUploadButton(new Button("Choose a zip file"));
+        Section panel = Panels.panel("intake", "Bring in a job folder");
+        panel.add(
+                new Paragraph(
+                        "A zip file with sites.csv, facades.csv, openings.csv, crews.csv, shifts.csv and labour.csv, "
+                                + "and as wanted travel.csv, forecast.csv, rules.csv and published.csv. "
+                                + "It is taken in whole, or not at all."),
+                upload,
+                outcome);
+        return panel;
+    }
+
+    /** Called with the page locked, once the file has come. */
+    private void read(String name, Path file) throws IOException {
+        outcome.removeAll();
+        switch (reading(file)) {
+            case FolderReading.Refused refused -> outcome.add(new RefusedPanel(name, refused));
+            case FolderReading.Read read -> {
+                desk.takeIn(name.replaceFirst("(?i)\\.zip$", ""), read.folder());
+                listFolders();
+                outcome.add(new TakenPanel(name, read.notes()));
+            }
+        }
+    }
+
+    private static FolderReading reading(Path file) throws IOException {
+        try {
+            return FolderReader.read(FolderSource.zip(file));
+        } finally {
+            Files.deleteIfExists(file);
+        }
+    }
+
+    private void listFolders() {
+        stored.removeAll();
+        NativeTable table = Panels.table("Job folder", "Brought in", "Sites", "Openings", "");
+        desk.folders().forEach(folder -> row(table, folder));
+        Section panel = Panels.panel("folders", "Job folders so far");
+        panel.add(table);
+        stored.add(panel);
+    }
+
+    private void row(NativeTable table, StoredFolder folder) {
+        var open = new Button("Lay on the table", _ -> {
+            desk.open(folder.id());
+            UI.getCurrent().navigate(WeekSheetView.class);
+        });
+        open.setAriaLabel("Lay on the table: " + folder.name());
+        Panels.row(
+                table,
+                Panels.text(folder.name(), "strong"),
+                Panels.text(Words.moment(folder.importedAt(), ZoneId.systemDefault())),
+                Panels.text(String.valueOf(folder.sites())),
+                Panels.text(String.valueOf(folder.openings())),
+                open);
+    }
+}

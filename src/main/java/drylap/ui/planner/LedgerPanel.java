@@ -1,0 +1,47 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import drylap.ui.drawn.LedgerSheet;
+import java.util.Locale;
+
+/** What the plan costs, term by term: how much of it, how heavy it weighs, what it comes to. */
+final class LedgerPanel extends Div {
+    LedgerPanel(LedgerSheet ledger) {
+        var panel = Panels.panel("ledger", "Ledger");
+        panel.add(new Paragraph(
+                "What makes this plan dear. A plan with a lower sum is better; the unit is the project's own."));
+        NativeTable table = Panels.table("Term", "Amount", "Weight", "Cost", "");
+        ledger.rows().forEach(row -> add(table, row));
+        Panels.row(
+                table,
+                Panels.text("Sum", "strong"),
+                Panels.text(""),
+                Panels.text(""),
+                Panels.text(number(ledger.soft()), "strong"),
+                Panels.text(""));
+        panel.add(table);
+        if (ledger.medium() > 0)
+            panel.add(new Paragraph("Tasks left out and openings left open count above all of it, with %s."
+                    .formatted(number(ledger.medium()))));
+        add(panel);
+    }
+
+    private static void add(NativeTable table, LedgerSheet.Row row) {
+        var bar = Panels.text("", "share");
+        bar.getStyle().set("--share", String.format(Locale.ROOT, "%.1f%%", row.share() * 100));
+        Panels.row(
+                table,
+                new Span(Panels.text(row.term(), "strong"), Panels.text(row.meaning(), "meaning")),
+                Panels.text(number(row.amount())),
+                Panels.text("× " + number(row.weight())),
+                Panels.text(number(row.cost())),
+                bar);
+    }
+
+    private static String number(long value) {
+        return String.format(Locale.ROOT, "%,d", value).replace(',', '\u2009');
+    }
+}

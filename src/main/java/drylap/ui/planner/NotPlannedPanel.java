@@ -1,0 +1,41 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import drylap.kernel.OpeningId;
+import drylap.ui.drawn.NotPlanned;
+
+/** What the plan leaves out, and why. */
+final class NotPlannedPanel extends Div {
+    NotPlannedPanel(NotPlanned left, boolean planned) {
+        var panel = Panels.panel("not-planned", "Not planned");
+        if (!planned) panel.add(new Paragraph("There is no plan yet."));
+        else if (left.count() == 0) panel.add(new Paragraph("Every task has its place in the plan."));
+        left.groups().forEach(group -> panel.add(group(group)));
+        add(panel);
+    }
+
+    private static Details group(NotPlanned.Group group) {
+        var summary = new Span(
+                Panels.text(String.valueOf(group.rows().size()), "count"), Panels.text(group.reason(), "strong"));
+        summary.addClassName("reason");
+        var details = new Details(summary, new Paragraph(group.remedy()), table(group));
+        details.setOpened(group.rows().size() <= 8);
+        return details;
+    }
+
+    private static NativeTable table(NotPlanned.Group group) {
+        NativeTable table = Panels.table("Opening", "Task", "Where", "Why");
+        for (NotPlanned.Row row : group.rows())
+            Panels.row(
+                    table,
+                    WallsView.link(new OpeningId(row.opening())),
+                    new Span(Panels.mark(row.taskCode()), Panels.text(row.task())),
+                    Panels.text(row.place()),
+                    Panels.text(row.detail()));
+        return table;
+    }
+}

@@ -1,0 +1,59 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import drylap.sites.Facade;
+import drylap.sites.Site;
+import drylap.ui.components.ForecastStrip;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.StripPresenter;
+import drylap.ui.drawn.Words;
+import drylap.ui.shell.FolderView;
+
+/** When the weather and the light leave each facade open, task by task. */
+@Route("open-hours")
+@PageTitle("Open hours · Drylap")
+@Menu(title = "Open hours", order = 3)
+class OpenHoursView extends Div implements FolderView {
+    private final Div empty = Panels.empty();
+
+    OpenHoursView() {
+        addClassName("hours-view");
+        add(empty);
+    }
+
+    @Override
+    public void show(FolderShown shown) {
+        removeAll();
+        var hint = new Paragraph(ForecastStrip.HINT);
+        hint.addClassName("hint");
+        add(hint);
+        shown.folder().sites().forEach(site -> add(site(shown, site)));
+    }
+
+    private static Section site(FolderShown shown, Site site) {
+        Section panel = Panels.panel("site", site.name());
+        shown.folder().facades().stream()
+                .filter(facade -> facade.id().site().equals(site.id()))
+                .forEach(facade -> panel.add(heading(facade), strip(shown, facade)));
+        return panel;
+    }
+
+    private static H3 heading(Facade facade) {
+        var heading = new H3(facade.id().facade());
+        heading.add(new Span(" " + Words.heading(facade)));
+        return heading;
+    }
+
+    private static ForecastStrip strip(FolderShown shown, Facade facade) {
+        var strip = new ForecastStrip();
+        strip.show(StripPresenter.strip(shown, facade.id()));
+        return strip;
+    }
+}

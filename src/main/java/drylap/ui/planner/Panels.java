@@ -1,0 +1,65 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.NativeTableCell;
+import com.vaadin.flow.component.html.NativeTableHeaderCell;
+import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.RouterLink;
+import java.util.stream.Stream;
+
+/** The few shapes that the panels are made of. */
+final class Panels {
+    private Panels() {}
+
+    /** A section that is named by its heading. */
+    static Section panel(String name, String heading) {
+        var section = new Section(new H2(heading));
+        section.addClassNames("panel", name);
+        section.getElement().setAttribute("aria-label", heading);
+        return section;
+    }
+
+    static NativeTable table(String... heads) {
+        var table = new NativeTable();
+        var row = new NativeTableRow();
+        for (String head : heads) {
+            var cell = new NativeTableHeaderCell(head);
+            cell.getElement().setAttribute("scope", "col");
+            row.add(cell);
+        }
+        table.getHead().add(row);
+        return table;
+    }
+
+    static void row(NativeTable table, Component... cells) {
+        table.getBody()
+                .add(new NativeTableRow(
+                        Stream.of(cells).map(NativeTableCell::new).toArray(Component[]::new)));
+    }
+
+    static Span text(String text, String... classes) {
+        var span = new Span(text);
+        span.addClassNames(classes);
+        return span;
+    }
+
+    /** The letter of a task on its colour, as on the sheet. */
+    static Span mark(String taskCode) {
+        var mark = text(taskCode.substring(0, 1).toUpperCase(java.util.Locale.ROOT), "task-mark", taskCode);
+        mark.getElement().setAttribute("aria-hidden", "true");
+        return mark;
+    }
+
+    static Div empty() {
+        var there = new RouterLink("Bring in a job folder", JobFoldersView.class);
+        var empty = new Div(new H2("No job folder yet"), new Paragraph(text("There is nothing to plan. "), there));
+        empty.addClassName("empty");
+        return empty;
+    }
+}

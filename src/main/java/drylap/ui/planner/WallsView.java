@@ -1,0 +1,136 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
+import drylap.kernel.OpeningId;
+import drylap.sites.Facade;
+import drylap.sites.Opening;
+import drylap.ui.components.FacadeDrawing;
+import drylap.ui.components.ForecastStrip;
+import drylap.ui.components.LapDrawing;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.OpeningPresenter;
+import drylap.ui.drawn.OpeningSheet;
+import drylap.ui.drawn.StripPresenter;
+import drylap.ui.drawn.WallPresenter;
+import drylap.ui.drawn.Words;
+import drylap.ui.shell.FolderView;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One facade as it stands, and beside it the laps of the opening that was pointed at. */
+@Route("walls")
+@PageTitle("Walls · Drylap")
+@Menu(title = "Walls", order = 2)
+class WallsView extends Div implements FolderView, BeforeEnterObserver {
+    private static final String OPENING = "opening";
+
+    private final Select<Facade> facades = new Select<>();
+    private final FacadeDrawing drawing = new FacadeDrawing();
+    private final ForecastStrip strip = new ForecastStrip();
+    private final LapDrawing section = new LapDrawing();
+    private final Div laps = new Div();
+    private final Div empty = Panels.empty();
+    private @Nullable FolderShown shown;
+    private @Nullable OpeningId chosen;
+
+    WallsView() {
+        addClassName("walls-view");
+        laps.addClassName("laps");
+        facades.setLabel("Facade");
+        facades.addValueChangeListener(event -> {
+            if (event.isFromClient() && event.getValue() != null) showFacade(event.getValue());
+        });
+        drawing.onOpeningChosen(this::choose);
+        add(empty);
+    }
+
+    static RouterLink link(OpeningId opening) {
+        var link = new RouterLink(opening.value(), WallsView.class);
+        link.setQueryParameters(QueryParameters.of(OPENING, opening.value()));
+        return link;
+    }
+
+    static void open(UI ui, OpeningId opening) {
+        ui.navigate(WallsView.class, QueryParameters.of(OPENING, opening.value()));
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        chosen = event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(OPENING)
+                .filter(id -> !id.isBlank())
+                .map(OpeningId::new)
+                .orElse(null);
+        if (shown != null) show(shown);
+    }
+
+    @Override
+    public void show(FolderShown now) {
+        shown = now;
+        if (empty.getParent().isPresent()) lay();
+        List<Facade> walls = now.folder().facades();
+        facades.setItemLabelGenerator(facade -> "%s (%s)".formatted(now.title(facade.id()), Words.heading(facade)));
+        Facade before = facades.getValue();
+        facades.setItems(walls);
+        Opening opening = now.folder().openings().stream()
+                .filter(one -> one.id().equals(chosen))
+                .findFirst()
+                .orElseGet(() -> firstToSee(now, before));
+        Facade wall = now.facade(opening.facade());
+        facades.setValue(wall);
+        draw(wall);
+        choose(opening.id());
+    }
+
+    private void lay() {
+        remove(empty);
+        var wall = new Div(facades, drawing);
+        wall.addClassName("wall");
+        strip.hint(ForecastStrip.HINT);
+        add(wall, section, laps, strip);
+    }
+
+    /** One that stands open, where there is one: that is what people come to see. */
+    private static Opening firstToSee(FolderShown now, @Nullable Facade wall) {
+        List<Opening> all = now.folder().openings().stream()
+                .filter(one -> wall == null || one.facade().equals(wall.id()))
+                .toList();
+        List<Opening> some = all.isEmpty() ? now.folder().openings() : all;
+        return some.stream()
+                .filter(one -> one.stepList().open(one.done()))
+                .findFirst()
+                .orElse(some.getFirst());
+    }
+
+    private void showFacade(Facade facade) {
+        if (shown == null) return;
+        draw(facade);
+        choose(firstToSee(shown, facade).id());
+    }
+
+    private void draw(Facade facade) {
+        if (shown == null) return;
+        drawing.show(WallPresenter.wall(shown, facade.id()));
+        strip.show(StripPresenter.strip(shown, facade.id()));
+    }
+
+    private void choose(OpeningId opening) {
+        if (shown == null) return;
+        chosen = opening;
+        drawing.choose(opening);
+        laps.removeAll();
+        OpeningSheet sheet = OpeningPresenter.sheet(shown, opening);
+        section.show(sheet.section(), sheet.tallSection(), sheet.sectionCaption());
+        laps.add(new LapsPanel(sheet));
+    }
+}

@@ -1,0 +1,5 @@
+/** The scheduler's screens. */
+@NullMarked
+package drylap.ui.planner;
+
+import org.jspecify.annotations.NullMarked;

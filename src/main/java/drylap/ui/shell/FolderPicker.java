@@ -1,0 +1,28 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.component.select.Select;
+import drylap.planning.StoredFolder;
+import java.util.List;
+
+/** Chooses the folder on the table; hidden while there is no choice. */
+final class FolderPicker extends Select<StoredFolder> {
+    private final transient Desk desk;
+
+    FolderPicker(Desk desk) {
+        this.desk = desk;
+        setAriaLabel("Job folder");
+        addClassName("folder-picker");
+        setItemLabelGenerator(folder -> "%s (%d openings)".formatted(folder.name(), folder.openings()));
+        addValueChangeListener(event -> {
+            if (event.isFromClient() && event.getValue() != null)
+                desk.open(event.getValue().id());
+        });
+    }
+
+    void refresh() {
+        List<StoredFolder> folders = desk.folders();
+        setItems(folders);
+        setVisible(!folders.isEmpty());
+        desk.shown().ifPresent(shown -> setValue(shown.stored()));
+    }
+}

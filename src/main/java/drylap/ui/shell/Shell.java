@@ -1,0 +1,126 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.HasElement;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Header;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.Layout;
+import com.vaadin.flow.router.RouterLayout;
+import drylap.planning.RunState;
+import drylap.planning.Subscription;
+import drylap.ui.components.ThemeSwitch;
+import drylap.ui.drawn.Run;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The frame of every screen. */
+@Layout
+@CssImport("./theme.css")
+@CssImport("./page.css")
+@CssImport("./planner.css")
+public class Shell extends Div implements RouterLayout {
+    private static final String CAUTION = "A dry hour is never a statement that work at height is safe. "
+            + "The competent person on site decides; local codes and the manufacturer's instructions come first.";
+
+    private final Desk desk;
+    private final Main place = new Main();
+    private final FolderPicker picker;
+    private @Nullable FolderView view;
+    private @Nullable Subscription watch;
+    private Seen seen = Seen.NOTHING;
+
+    /** Which run was seen last, and whether its first plan and its end were. */
+    private record Seen(long run, boolean planned, boolean ended) {
+        static final Seen NOTHING = new Seen(0, false, false);
+
+        static Seen of(RunState state) {
+            int tasks = state.progress().planned() + state.progress().unplanned();
+            return new Seen(state.id().value(), tasks > 0, state.status().ended());
+        }
+    }
+
+    Shell(Desk desk) {
+        this.desk = desk;
+        picker = new FolderPicker(desk);
+        addClassName("shell");
+        var caution = new Paragraph(Icons.CAUTION.svg(), new Span(CAUTION));
+        caution.addClassName("caution");
+        add(header(), caution, place);
+        desk.onTurned(this::turn);
+    }
+
+    private Header header() {
+        var name = new Span(Icons.MARK.svg(), new Span("Drylap"));
+        name.addClassName("brand");
+        var tools = new Div(picker, new ThemeSwitch());
+        tools.addClassName("tools");
+        return new Header(name, new Ways(), tools);
+    }
+
+    @Override
+    public void showRouterLayoutContent(HasElement content) {
+        place.removeAll();
+        place.getElement().appendChild(content.getElement());
+        view = content instanceof FolderView one ? one : null;
+        showFolder();
+    }
+
+    @Override
+    public void removeRouterLayoutContent(HasElement oldContent) {
+        place.removeAll();
+        view = null;
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        startWatching(event.getUI());
+    }
+
+    @Override
+    protected void onDetach(DetachEvent event) {
+        stopWatching();
+    }
+
+    private void turn() {
+        stopWatching();
+        showFolder();
+        getUI().ifPresent(this::startWatching);
+    }
+
+    private void showFolder() {
+        picker.refresh();
+        if (view == null) return;
+        FolderView current = view;
+        desk.shown().ifPresent(current::show);
+    }
+
+    private void startWatching(UI ui) {
+        seen = Seen.NOTHING;
+        Optional<Subscription> begun = desk.watch(state -> ui.access(() -> follow(state)));
+        watch = begun.orElse(null);
+    }
+
+    private void stopWatching() {
+        if (watch != null) watch.close();
+        watch = null;
+    }
+
+    private void follow(RunState state) {
+        Seen now = Seen.of(state);
+        boolean first = seen.equals(Seen.NOTHING);
+        if (!now.equals(seen)) {
+            seen = now;
+            if (!first || desk.shown().flatMap(shown -> shown.plan()).isEmpty()) {
+                desk.reload();
+                showFolder();
+            }
+        }
+        if (view != null) view.show(Run.of(state, desk.secondsAsked()));
+    }
+}

@@ -1,0 +1,60 @@
+package drylap.ui;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The browser that the system has; nothing is downloaded. */
+final class Chromium implements AutoCloseable {
+    private static final List<String> FLAGS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    Chromium() {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(binary())
+                        .setHeadless(true)
+                        .setArgs(FLAGS));
+    }
+
+    Page page(int width, int height, ColorScheme scheme) {
+        Page page = browser.newPage(
+                new Browser.NewPageOptions().setViewportSize(width, height).setColorScheme(scheme));
+        page.setDefaultTimeout(60_000);
+        return page;
+    }
+
+    private static Path binary() {
+        return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalStateException("no Chromium under /usr/bin; install the package chromium"));
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

@@ -1,0 +1,128 @@
+package drylap.ui.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.component.upload.UploadTester;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.RouterLink;
+import drylap.planning.JobFolders;
+import drylap.planning.PlanRequest;
+import drylap.planning.Planner;
+import drylap.planning.Plans;
+import drylap.ui.QuayFolder;
+import drylap.ui.components.FacadeDrawing;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+@ViewTest
+class PlannerViewTests extends SpringBrowserlessTest {
+    @Autowired
+    private JobFolders folders;
+
+    @Autowired
+    private Plans plans;
+
+    @BeforeEach
+    void a_planned_folder_lies_on_the_table() {
+        var quay = new QuayFolder().folder();
+        var id = folders.save("quay", quay);
+        plans.save(id, Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
+    }
+
+    @Test
+    void the_ways_between_the_screens_have_the_trades_names() {
+        navigate(WeekSheetView.class);
+        assertThat(find(RouterLink.class).from(find(Nav.class).single()).all())
+                .extracting(RouterLink::getText)
+                .containsExactly("Week sheet", "Walls", "Open hours", "Job folders");
+    }
+
+    @Test
+    void every_screen_says_that_a_dry_hour_does_not_make_height_safe() {
+        for (Class<? extends Component> screen :
+                java.util.List.of(WeekSheetView.class, WallsView.class, OpenHoursView.class, JobFoldersView.class)) {
+            navigate(screen);
+            assertThat(text(find(Paragraph.class).withClassName("caution").single()))
+                    .contains("never a statement that work at height is safe")
+                    .contains("competent person on site decides");
+        }
+    }
+
+    @Test
+    void the_week_sheet_shows_what_is_left_out_and_what_the_plan_costs() {
+        var view = navigate(WeekSheetView.class);
+        assertThat(headings()).contains("Not planned", "Ledger");
+        assertThat(text(view)).contains("Crew-days").contains("days on which a crew comes out");
+    }
+
+    @Test
+    void the_walls_open_at_the_opening_that_stands_open() {
+        var view = navigate(WallsView.class);
+        assertThat(headings()).contains("Laps of QW1-01");
+        assertThat(text(view)).contains("open to rain").contains("sealant on outer jamb flanges");
+    }
+
+    @Test
+    void an_address_leads_to_one_opening() {
+        UI.getCurrent().navigate(WallsView.class, QueryParameters.of("opening", "MS1-02"));
+        assertThat(headings()).contains("Laps of MS1-02");
+        assertThat(find(FacadeDrawing.class).single().getElement().getProperty("chosen"))
+                .isEqualTo("MS1-02");
+    }
+
+    @Test
+    void open_hours_are_shown_for_each_facade_of_each_site() {
+        var view = navigate(OpenHoursView.class);
+        assertThat(headings()).contains("Quay Nine", "Mill Row");
+        assertThat(text(view)).contains("faces west, 262°").contains("faces south, 180°");
+    }
+
+    @Test
+    void a_sound_folder_is_taken_in_laid_on_the_table_and_planned() {
+        navigate(JobFoldersView.class);
+        upload("pier week.zip", new QuayFolder());
+        assertThat(headings()).contains("pier week.zip was taken in");
+        assertThat(folders.list().getFirst().name()).isEqualTo("pier week");
+        test(find(Button.class).withAriaLabel("Lay on the table: pier week").single())
+                .click();
+        assertThat(getCurrentView()).isInstanceOf(WeekSheetView.class);
+    }
+
+    @Test
+    void a_folder_with_faults_is_refused_with_all_of_them_and_nothing_changes() {
+        int before = folders.list().size();
+        var view = navigate(JobFoldersView.class);
+        upload(
+                "bad.zip",
+                new QuayFolder()
+                        .with("openings.csv", "QW1-02,1200", "QW1-02,wide")
+                        .with("crews.csv", "C1,siding", "C1,roofing"));
+        assertThat(headings()).contains("bad.zip was not taken in");
+        assertThat(text(view))
+                .contains("nothing was changed")
+                .contains("width_mm")
+                .contains("roofing");
+        assertThat(folders.list()).hasSize(before);
+    }
+
+    private void upload(String name, QuayFolder folder) {
+        test(UploadTester.class, find(Upload.class).single()).upload(name, "application/zip", folder.zip());
+    }
+
+    private java.util.List<String> headings() {
+        return find(H2.class).all().stream().map(H2::getText).toList();
+    }
+
+    private static String text(Component component) {
+        return component.getElement().getTextRecursively();
+    }
+}
