@@ -1,5 +1,6 @@
 package drylap;
 
+import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -11,9 +12,11 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.awaitility.Awaitility;
 
 /** The application in a process of its own, on a database folder; its console goes to a file beside that folder. */
@@ -30,7 +33,17 @@ final class ApplicationProcess implements AutoCloseable {
         this.console = console;
     }
 
+    /** The application as people start it. */
+    static ApplicationProcess start(Path home) throws IOException {
+        return start(home, Drylap.class, "none");
+    }
+
+    /** The application with work for {@link KilledApplication}. */
     static ApplicationProcess start(Path home, String work) throws IOException {
+        return start(home, KilledApplication.class, work);
+    }
+
+    private static ApplicationProcess start(Path home, Class<?> main, String work) throws IOException {
         Path data = home.resolve("data");
         Path console = Files.createTempFile(home, "console", ".txt");
         Process process = new ProcessBuilder(
@@ -38,21 +51,25 @@ final class ApplicationProcess implements AutoCloseable {
                         "-Xmx768m",
                         "--enable-native-access=ALL-UNNAMED",
                         "-Dvaadin.productionMode=true",
+                        "-Dserver.port=0",
+                        "-Ddrylap.demo=",
+                        "-Ddrylap.data=" + data,
+                        "-Dwork=" + work,
                         "-cp",
-                        classPath(),
-                        KilledApplication.class.getName(),
-                        "--server.port=0",
-                        "--drylap.demo=",
-                        "--drylap.data=" + data,
-                        "--work=" + work)
+                        classPath(main == KilledApplication.class),
+                        main.getName())
                 .redirectErrorStream(true)
                 .redirectOutput(console.toFile())
                 .start();
         return new ApplicationProcess(process, data, console);
     }
 
-    private static String classPath() {
-        return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+    /** The application as people start it must not find the tests' classes and settings. */
+    private static String classPath(boolean tests) {
+        String all = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+        return Arrays.stream(all.split(File.pathSeparator))
+                .filter(entry -> tests || !entry.endsWith("test-classes"))
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     String awaitLine(Predicate<String> wanted) {
@@ -72,6 +89,12 @@ final class ApplicationProcess implements AutoCloseable {
         return URI.create(line.substring(line.indexOf("http")));
     }
 
+    /** A build that skips the front end ({@code -Dvaadin.skip}) has no page to show, and answers with an error. */
+    static boolean hasFrontEnd() {
+        return ApplicationProcess.class.getResource("/META-INF/VAADIN/webapp/index.html") != null;
+    }
+
+    /** The status with which the page answers. */
     int page() throws IOException, InterruptedException {
         try (HttpClient client = HttpClient.newHttpClient()) {
             HttpRequest request =

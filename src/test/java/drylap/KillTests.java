@@ -29,8 +29,8 @@ class KillTests {
             first.kill();
             assertThat(first.said()).as("killed in the middle").doesNotContain("failed");
         }
-        try (ApplicationProcess second = ApplicationProcess.start(home, "none")) {
-            assertThat(second.page()).isEqualTo(200);
+        try (ApplicationProcess second = ApplicationProcess.start(home)) {
+            assertThat(second.page()).isEqualTo(ApplicationProcess.hasFrontEnd() ? 200 : 500);
             try (Connection database = second.database()) {
                 long folders = number(database, "select count(*) from job_folder");
                 assertThat(folders).isPositive();
@@ -48,7 +48,7 @@ class KillTests {
             first.awaitLine(line -> line.matches("run RUNNING [1-9]\\d*"));
             first.kill();
         }
-        ApplicationProcess second = ApplicationProcess.start(home, "none");
+        ApplicationProcess second = ApplicationProcess.start(home);
         try (second) {
             second.awaitReady();
             refuseASecondApplication();
@@ -64,7 +64,7 @@ class KillTests {
     }
 
     private void refuseASecondApplication() throws IOException, InterruptedException {
-        try (ApplicationProcess intruder = ApplicationProcess.start(home, "none")) {
+        try (ApplicationProcess intruder = ApplicationProcess.start(home)) {
             assertThat(intruder.awaitEnd()).isNotZero();
             assertThat(intruder.said())
                     .contains("Another running application uses the database folder " + home.resolve("data"))

@@ -34,7 +34,7 @@ public final class KilledApplication {
     @Order(2)
     @EventListener(ApplicationReadyEvent.class)
     void work() {
-        switch (environment.getProperty("work", "none")) {
+        switch (environment.getProperty("work", "")) {
             case "import" -> importForEver();
             case "plan" -> plan();
             default -> {}
