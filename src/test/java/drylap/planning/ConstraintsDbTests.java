@@ -32,7 +32,7 @@ class ConstraintsDbTests {
                     site_terrain              | update site set terrain = 'V' where folder_id = %d
                     site_latitude_check       | update site set latitude = 90.1 where folder_id = %d
                     facade_azimuth_deg_check  | update facade set azimuth_deg = -1 where folder_id = %d
-                    facade_folder_id_site     | update facade set site = concat('nowhere ', row_no) where folder_id = %d
+                    facade_folder_id_site     | insert into facade select folder_id, 'nowhere', facade, 999, azimuth_deg, handover_due from facade where row_no = 0 and folder_id = %d
                     opening_method            | update opening set method = 'C' where folder_id = %d
                     opening_width_mm_check    | update opening set width_mm = 0 where folder_id = %d
                     opening_folder_id_site    | update opening set facade = 'nowhere' where folder_id = %d
