@@ -119,7 +119,9 @@ export class PlanRun extends LitElement {
         >
           <div class="done" style="width:${share * 100}%"></div>
         </div>
-        <div class="time"><span>${seconds(run.seconds)}</span><span>of ${seconds(run.ofSeconds)}</span></div>
+        <div class="time">
+          <span>${seconds(run.seconds)}</span><span>${ended(run) ? '' : `of ${seconds(run.ofSeconds)}`}</span>
+        </div>
       </div>
       <dl>
         ${figure('moves tried', run.moves)} ${figure('cost', run.cost)} ${figure('planned', run.planned)}
@@ -154,6 +156,10 @@ export function curve(marks: Mark[], width: number, height: number): string[] {
     const up = most === least ? 0 : (m.cost - least) / (most - least);
     return `${((m.seconds / end) * width).toFixed(1)},${(height - 3 - up * (height - 6)).toFixed(1)}`;
   });
+}
+
+function ended(run: Run): boolean {
+  return run.status !== 'running' && run.status !== 'waiting';
 }
 
 function figure(name: string, value: number): TemplateResult {

@@ -39,7 +39,10 @@ public final class Pictures {
 
     private void take(Page page, String format) {
         page.navigate(address);
-        Locator blocks = page.locator("week-sheet .block");
+        page.locator("week-sheet table").waitFor();
+        Locator firstDay = page.locator("week-sheet .days button").first();
+        if (firstDay.isVisible()) firstDay.click();
+        Locator blocks = page.locator("week-sheet .block").locator("visible=true");
         blocks.first().waitFor();
         shot(page, "week-" + format, true);
         blocks.first().focus();

@@ -161,7 +161,9 @@ class DecoderTests {
         Plan plan = plan(folder.withPublished(published), new PlanRequest(now, null, 200L, 9));
 
         assertThat(plan.ledger().hard()).isZero();
-        assertThat(plan.visits()).filteredOn(visit -> visit.start().isBefore(now)).isNotEmpty();
+        assertThat(plan.visits())
+                .filteredOn(visit -> visit.start().isBefore(now))
+                .isNotEmpty();
     }
 
     private static Object where(Visit visit) {
