@@ -42,8 +42,8 @@ class ArchitectureTests {
                         .sorted()
                         .map(other -> "    %s --> %s\n".formatted(name(module), other)))
                 .collect(Collectors.joining());
-        return "# Modules\n\nWho calls whom, drawn from the code by `ArchitectureTests`.\n\n```mermaid\ngraph TD\n" + arrows
-                + "```\n";
+        return "# Modules\n\nWho calls whom, drawn from the code by `ArchitectureTests`.\n\n```mermaid\ngraph TD\n"
+                + arrows + "```\n";
     }
 
     private static String name(ApplicationModule module) {
