@@ -1,4 +1,4 @@
-/** Reads and writes job folders and plan folders, and keeps job folders in the database. */
+/** Reads and writes job folders and plan folders as files; the database is not its business. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "persistence"})
 package drylap.intake;
