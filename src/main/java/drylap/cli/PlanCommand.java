@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
             plan = Planner.standard().plan(folder, request, progress, () -> false);
         }
         PlanWriter.write(plan, folder, Objects.requireNonNull(out));
-        PlanSummary.print(plan, out, command().commandLine().getOut());
+        PlanSummary.print(plan, folder, out, command().commandLine().getOut());
         boolean nothing = plan.visits().isEmpty() && !plan.unplanned().isEmpty();
         return nothing ? ExitCodes.NOTHING_PLANNED : ExitCodes.DONE;
     }

@@ -1,16 +1,24 @@
 package drylap.cli;
 
+import drylap.kernel.OpeningId;
+import drylap.planning.JobFolder;
 import drylap.planning.Ledger;
 import drylap.planning.Plan;
+import drylap.sites.Site;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a person wants to know of a plan before opening its files. */
 final class PlanSummary {
+    private static final DateTimeFormatter RAIN = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+
     private PlanSummary() {}
 
-    static void print(Plan plan, Path where, PrintWriter out) {
+    static void print(Plan plan, JobFolder folder, Path where, PrintWriter out) {
         out.printf(
                 "%d visits planned, %d tasks not planned, %d openings to cover now.%n",
                 plan.visits().size(), plan.unplanned().size(), plan.coverNow().size());
@@ -21,10 +29,22 @@ final class PlanSummary {
         plan.coverNow()
                 .forEach(cover -> out.printf(
                         "  cover now: %s, rain from %s, %d min to close%n",
-                        cover.opening(), cover.nextRain(), cover.minutesToClose()));
+                        cover.opening(),
+                        RAIN.format(cover.nextRain().atZone(zoneOf(cover.opening(), folder))),
+                        cover.minutesToClose()));
         ledger(plan.ledger(), out);
         out.printf("Written to %s%n", where);
         out.println(Commands.NOT_A_SAFETY_STATEMENT);
+    }
+
+    private static ZoneId zoneOf(OpeningId id, JobFolder folder) {
+        return folder.openings().stream()
+                .filter(opening -> opening.id().equals(id))
+                .flatMap(opening -> folder.sites().stream()
+                        .filter(site -> site.id().equals(opening.facade().site())))
+                .map(Site::zone)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void ledger(Ledger ledger, PrintWriter out) {

@@ -85,7 +85,7 @@ final class Construction {
         CourseWork below = problem.below(course, kind);
         int own = course.tasks(kind).isEmpty()
                 ? 0
-                : scratch.earliest(course.tasks(kind).getFirst());
+                : scratch.readiness.earliest(course.tasks(kind).getFirst());
         return Math.max(own == TimeAxis.NEVER ? 0 : own, below == null ? 0 : ready.getOrDefault(below, 0));
     }
 
@@ -143,9 +143,16 @@ final class Construction {
 
     private boolean find(
             CrewCalendar crew, int day, int clock, @Nullable WorkTask before, WorkTask task, int notBefore) {
-        int earliest = scratch.earliest(task);
+        int earliest = scratch.readiness.earliest(task);
         return earliest != TimeAxis.NEVER
-                && finder.find(crew, day, clock, before, task, Math.max(earliest, notBefore), scratch.latestEnd(task));
+                && finder.find(
+                        crew,
+                        day,
+                        clock,
+                        before,
+                        task,
+                        Math.max(earliest, notBefore),
+                        scratch.readiness.latestEnd(task));
     }
 
     private void settle(Unit unit, CrewState state) {

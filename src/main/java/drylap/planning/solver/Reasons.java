@@ -25,15 +25,16 @@ final class Reasons {
 
     UnplannedTask of(WorkTask task) {
         if (problem.never().containsKey(task)) return say(task, UnplannedReason.NO_CREW_TRAINED, noCrew(task));
-        int earliest = schedule.earliest(task);
+        int earliest = schedule.readiness.earliest(task);
         if (earliest == TimeAxis.NEVER) return say(task, UnplannedReason.WAITS_FOR_TASK, waitsFor(task));
-        if (aCrewCould(task, earliest, schedule.latestEnd(task)))
+        if (aCrewCould(task, earliest, schedule.readiness.latestEnd(task)))
             return say(
                     task,
                     UnplannedReason.HORIZON_FULL,
                     "every crew that could do it is taken until %s".formatted(when(task, problem.horizonEnd())));
         if (aCrewCould(task, earliest, TimeAxis.NEVER))
-            return say(task, UnplannedReason.APRON_LIMIT, "must end by " + when(task, schedule.latestEnd(task)));
+            return say(
+                    task, UnplannedReason.APRON_LIMIT, "must end by " + when(task, schedule.readiness.latestEnd(task)));
         return noHour(task, earliest);
     }
 

@@ -33,6 +33,7 @@ final class Schedule {
     final int[] crew;
     final int[] day;
     final CourseEnds ends;
+    final Readiness readiness;
     final Tally tally;
 
     Schedule(Problem problem) {
@@ -50,6 +51,7 @@ final class Schedule {
         pendingUnits = new int[problem.courses().size()];
         courseChanged = new boolean[Task.values().length][problem.courses().size()];
         ends = new CourseEnds(problem.courses().size(), journal);
+        readiness = new Readiness(problem, ends, start);
         tally = new Tally(problem, this, journal);
         placePinned();
         for (CourseWork course : problem.courses()) for (Task kind : Task.values()) ends.recompute(course, kind, start);
@@ -170,7 +172,8 @@ final class Schedule {
 
     private void decode(CrewState state, Unit unit) {
         boolean same = memo.sameStart(unit, state, notBefore[unit.index]);
-        for (WorkTask task : unit.tasks) same &= memo.sameLimits(task, earliest(task), latestEnd(task));
+        for (WorkTask task : unit.tasks)
+            same &= memo.sameLimits(task, readiness.earliest(task), readiness.latestEnd(task));
         if (same) memo.recall(unit, state, problem);
         else place(state, unit);
         decided(unit);
@@ -231,46 +234,5 @@ final class Schedule {
         courseChanged[kind.ordinal()][course.index] = false;
         ends.recompute(course, kind, start);
         tally.courseChanged(course, kind);
-    }
-
-    /** When what must come first has ended; NEVER while a part of that is unplanned. */
-    int earliest(WorkTask task) {
-        return switch (task.kind) {
-            case INSTALL -> task.earliest;
-            case TEST -> tested(task);
-            case WRAP -> Math.max(ends.ready(task.course), endBelow(task));
-            case CLAD -> Math.max(readyToClad(task.course), endBelow(task));
-        };
-    }
-
-    private int tested(WorkTask task) {
-        WorkTask install = task.install;
-        if (install == null) return task.earliest;
-        int at = start[install.index];
-        return at == TimeAxis.NEVER ? at : at + install.minutes + problem.cureMinutes();
-    }
-
-    private int readyToClad(CourseWork course) {
-        return course.tasks(Task.WRAP).isEmpty() ? ends.ready(course) : ends.through(course, Task.WRAP);
-    }
-
-    private int endBelow(WorkTask task) {
-        CourseWork below = problem.below(task.course, task.kind);
-        return below == null ? -TimeAxis.NEVER : ends.through(below, task.kind);
-    }
-
-    /** By when a wrap must have ended, so that no apron and no bare opening waits too long. */
-    int latestEnd(WorkTask task) {
-        if (task.kind != Task.WRAP) return task.latestEnd;
-        int apron = ends.firstInstall[task.course.index] + problem.apronMinutes();
-        return Math.min(task.latestEnd, Math.min(apron, bareUntil(task)));
-    }
-
-    private int bareUntil(WorkTask task) {
-        if (task.opening.method().barrierFirst()) return TimeAxis.NEVER;
-        WorkTask install = task.install;
-        if (install == null) return task.ownInstalledEnd + problem.bareMinutes();
-        int at = start[install.index];
-        return at == TimeAxis.NEVER ? TimeAxis.NEVER : at + install.minutes + problem.bareMinutes();
     }
 }
