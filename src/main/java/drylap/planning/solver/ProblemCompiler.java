@@ -128,7 +128,6 @@ final class ProblemCompiler {
         int installedAt = opening.doneAt() == null ? 0 : axis.ceil(opening.doneAt());
         if (opening.installed()) course.installedAt(installedAt);
         WorkTask install = null;
-        WorkTask test = null;
         for (Task kind : opening.tasks()) {
             WorkTask task = new WorkTask(
                     tasks.size(),
@@ -142,9 +141,7 @@ final class ProblemCompiler {
             tasks.add(task);
             course.tasks(kind).add(task);
             if (kind == Task.INSTALL) install = delivered(task);
-            if (kind == Task.TEST) test = task;
             task.install = install;
-            task.test = test;
             if (opening.installed()) task.ownInstalledEnd = installedAt;
             if (kind == Task.TEST && opening.installed())
                 task.earliest = installedAt + Problem.Limits.of(folder.rules()).cure();

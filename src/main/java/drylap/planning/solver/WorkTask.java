@@ -34,12 +34,9 @@ final class WorkTask {
 
     @Nullable
     LocalDate publishedDate;
-    /** The opening's install and test in this plan. */
+    /** The opening's install in this plan. */
     @Nullable
     WorkTask install;
-
-    @Nullable
-    WorkTask test;
 
     WorkTask(
             int index,
