@@ -5,6 +5,7 @@ import static drylap.persistence.jooq.Tables.JOB_FOLDER;
 import drylap.kernel.FolderId;
 import drylap.platform.BackgroundWork;
 import drylap.platform.JobId;
+import drylap.platform.Subscription;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;

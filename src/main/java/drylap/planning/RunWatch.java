@@ -1,6 +1,7 @@
 package drylap.planning;
 
 import drylap.kernel.FolderId;
+import drylap.platform.Subscription;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;

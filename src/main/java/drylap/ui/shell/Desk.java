@@ -11,7 +11,7 @@ import drylap.planning.PlanRuns;
 import drylap.planning.Plans;
 import drylap.planning.RunState;
 import drylap.planning.StoredFolder;
-import drylap.planning.Subscription;
+import drylap.platform.Subscription;
 import drylap.ui.drawn.FolderShown;
 import java.util.List;
 import java.util.Optional;

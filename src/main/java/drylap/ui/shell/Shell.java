@@ -13,7 +13,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Layout;
 import com.vaadin.flow.router.RouterLayout;
 import drylap.planning.RunState;
-import drylap.planning.Subscription;
+import drylap.platform.Subscription;
 import drylap.ui.components.ThemeSwitch;
 import drylap.ui.drawn.Run;
 import java.util.Optional;

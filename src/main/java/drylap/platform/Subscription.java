@@ -1,4 +1,4 @@
-package drylap.planning;
+package drylap.platform;
 
 /** Something that goes on until it is closed; closing twice does nothing. */
 @FunctionalInterface

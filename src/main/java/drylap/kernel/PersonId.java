@@ -1,0 +1,4 @@
+package drylap.kernel;
+
+/** Someone who may sign in. */
+public record PersonId(long value) {}
