@@ -11,6 +11,7 @@ import drylap.DbTest;
 import drylap.intake.GeneratedFolder;
 import drylap.kernel.FolderId;
 import drylap.planning.RunState.Status;
+import drylap.platform.Subscription;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
