@@ -26,7 +26,7 @@ public sealed interface Apron {
             return words;
         }
 
-        static Plane of(SecondLayer secondLayer) {
+        public static Plane of(SecondLayer secondLayer) {
             return switch (secondLayer) {
                 case NONE -> FIRST_BARRIER;
                 case TUCK -> SECOND_BARRIER;

@@ -103,6 +103,11 @@ public record AsBuilt(Variant variant, Set<Step> done, Set<Lap> reversed, Condit
         return edgeFree(Layer.APR) ? new Apron.LowerEdgeFree(plane) : new Apron.Held(plane);
     }
 
+    /** Laps whose under layer is not there although the over layer waits for it. */
+    public List<Lap> missing() {
+        return laps().filter(this::isMissing).toList();
+    }
+
     Stream<Lap> laps() {
         return LapGraph.of(variant).laps().stream();
     }

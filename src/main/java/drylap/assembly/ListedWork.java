@@ -30,10 +30,21 @@ final class ListedWork {
             throw new IllegalArgumentException("line %d of the list of method %s; accepted: 0 to %d"
                     .formatted(line, variant.method(), lines.size()));
         var done = EnumSet.noneOf(Step.class);
-        if (variant.method().barrierFirst()) done.addAll(WALL_BEFORE);
+        done.addAll(onTheWallBefore(variant));
         lines.subList(0, line).forEach(done::addAll);
         if (variant.approach() == Approach.BARRIER) done.remove(PAN);
         return done;
+    }
+
+    /** The layers that are there before the window crew comes. */
+    static List<Step> onTheWallBefore(Variant variant) {
+        return variant.method().barrierFirst() ? WALL_BEFORE : NONE;
+    }
+
+    static List<Step> stepsOf(Variant variant, int line) {
+        return lines(variant.method()).get(line - 1).stream()
+                .filter(step -> step != PAN || variant.approach() == Approach.DRAINAGE)
+                .toList();
     }
 
     private static List<List<Step>> lines(Method method) {

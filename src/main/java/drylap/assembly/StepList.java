@@ -57,6 +57,16 @@ public record StepList(List<ListedStep> steps) {
     private static final String CHECK = "check and photograph";
     private static final String RELEASE = "release to the wrap trade, apron edge free";
 
+    /** Names a line of beads or checks, which has no step to be named by. */
+    static String word(ListedStep line) {
+        return switch (line.text()) {
+            case BED -> "bed";
+            case SEAL_JAMBS -> "seal-jambs";
+            case CHECK -> "check";
+            default -> throw new IllegalArgumentException("no word for the line: " + line.text());
+        };
+    }
+
     private static List<ListedStep> lines(Method method) {
         return switch (method) {
             case A -> numbered(2, 8, ACCEPT, APRON, PAN, BED, SET, SEAL_JAMBS, JAMBS, HEAD, CHECK + ", " + RELEASE);
