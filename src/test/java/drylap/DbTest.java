@@ -31,7 +31,15 @@ import org.springframework.test.context.ContextConfiguration;
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 public @interface DbTest {
     /** Not a configuration by annotation, so that the application's own scan of this package passes it by. */
-    @ComponentScan({"drylap.platform", "drylap.sites", "drylap.crews", "drylap.weather", "drylap.planning"})
+    @ComponentScan({
+        "drylap.platform",
+        "drylap.security",
+        "drylap.sites",
+        "drylap.crews",
+        "drylap.weather",
+        "drylap.progress",
+        "drylap.planning"
+    })
     @ImportAutoConfiguration({
         DataSourceAutoConfiguration.class,
         DataSourceTransactionManagerAutoConfiguration.class,

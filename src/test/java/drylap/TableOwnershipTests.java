@@ -29,7 +29,8 @@ class TableOwnershipTests {
             "sites", Set.of("SITE", "FACADE", "OPENING"),
             "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG"),
             "weather", Set.of("FORECAST", "FORECAST_HOUR"),
-            "platform", Set.of("JOB", "SCHEDULED_TASKS"),
+            "platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE"),
+            "progress", Set.of("STEP_MARK", "PHOTO"),
             "planning",
                     Set.of(
                             "JOB_FOLDER",

@@ -1,6 +1,8 @@
 /** Job folders in, plans out: labour, rules of the plan, the planner and what it publishes. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "persistence", "platform"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "progress", "persistence", "platform"
+        })
 package drylap.planning;
 
 import org.jspecify.annotations.NullMarked;

@@ -14,6 +14,7 @@ public final class Rights {
             case SCHEDULER -> scheduler();
             case WINDOW_CREW ->
                 EnumSet.of(
+                        SEE_OPENINGS,
                         SEE_CREW_DAY,
                         MARK_INSTALL,
                         UNDO_MARK,
@@ -25,6 +26,7 @@ public final class Rights {
                         SEE_HANDOFF_RECORD);
             case FOLLOW_ON ->
                 EnumSet.of(
+                        SEE_OPENINGS,
                         SEE_APRONS,
                         MARK_FOLLOW_ON,
                         UNDO_MARK,
@@ -35,7 +37,14 @@ public final class Rights {
                         BOOK_CREW_DAY,
                         SEE_HANDOFF_RECORD);
             case TESTER ->
-                EnumSet.of(SEE_CREW_DAY, SEE_PHOTO, ADD_PHOTO, RECORD_WATER_TEST, UNDO_MARK, SEE_HANDOFF_RECORD);
+                EnumSet.of(
+                        SEE_OPENINGS,
+                        SEE_CREW_DAY,
+                        SEE_PHOTO,
+                        ADD_PHOTO,
+                        RECORD_WATER_TEST,
+                        UNDO_MARK,
+                        SEE_HANDOFF_RECORD);
             case ADMINISTRATOR -> EnumSet.of(SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY);
         };
     }

@@ -5,6 +5,8 @@ import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
 import drylap.assembly.StepList;
+import drylap.assembly.Variant;
+import drylap.assembly.WorkList;
 import drylap.kernel.Course;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
@@ -45,6 +47,15 @@ public record Opening(
 
     public StepList stepList() {
         return StepList.of(method, approach);
+    }
+
+    public Variant variant() {
+        return new Variant(method, approach, secondLayer);
+    }
+
+    /** What all trades tick here. */
+    public WorkList workList() {
+        return WorkList.of(variant(), waterTest);
     }
 
     public boolean installed() {

@@ -10,11 +10,14 @@ import drylap.kernel.Coded;
 import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.persistence.TableCopy;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.OpeningRecord;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 
@@ -34,10 +37,25 @@ public final class Openings {
     }
 
     public List<Opening> of(FolderId folder) {
+        return within(folder, Reach.EVERYWHERE);
+    }
+
+    /** Those at the sites of a reach, in the folder's order. */
+    public List<Opening> within(FolderId folder, Reach reach) {
         return db.selectFrom(OPENING)
                 .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(OPENING.SITE, reach))
                 .orderBy(OPENING.ROW_NO)
                 .fetch(Openings::opening);
+    }
+
+    /** Empty where the folder has none of that id, or has it at a site outside the reach. */
+    public Optional<Opening> find(FolderId folder, OpeningId opening, Reach reach) {
+        return db.selectFrom(OPENING)
+                .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .and(OPENING.OPENING_.eq(opening.value()))
+                .and(Within.reach(OPENING.SITE, reach))
+                .fetchOptional(Openings::opening);
     }
 
     private static OpeningRecord row(FolderId folder, int rowNo, Opening opening) {

@@ -12,6 +12,8 @@ import drylap.kernel.Rule;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
 import drylap.platform.JobStatus;
+import drylap.progress.MarkKind;
+import drylap.progress.MediaType;
 import drylap.sites.Terrain;
 import java.util.Arrays;
 import java.util.Map;
@@ -46,6 +48,8 @@ class CodesDbTests {
             Map.entry("unplanned_task_reason", UnplannedReason.values()),
             Map.entry("open_window_task", Task.values()),
             Map.entry("ledger_line_term", LedgerTerm.values()),
+            Map.entry("step_mark_kind", MarkKind.values()),
+            Map.entry("photo_media_type", MediaType.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();
