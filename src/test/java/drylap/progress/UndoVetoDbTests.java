@@ -17,14 +17,13 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 
 @DbTest
 @Import(UndoVetoDbTests.Keeper.class)
 class UndoVetoDbTests {
-    @TestConfiguration
+    /** Not a configuration by annotation, so that the other tests' scan of this package passes it by. */
     static class Keeper {
         @Bean
         UndoVeto keepsTheApron() {
