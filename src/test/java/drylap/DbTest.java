@@ -38,6 +38,7 @@ public @interface DbTest {
         "drylap.crews",
         "drylap.weather",
         "drylap.progress",
+        "drylap.handoff",
         "drylap.planning"
     })
     @ImportAutoConfiguration({

@@ -45,8 +45,12 @@ final class Acts {
                     .set(HANDOFF_PHOTO.ACT_ID, id)
                     .set(HANDOFF_PHOTO.PHOTO_ID, photo)
                     .execute();
-        act.entries().forEach(entry -> news.tell(new NewsItem(
-                TOPIC, act.folder().value(), act.site().value(), entry.opening().value())));
+        act.entries()
+                .forEach(entry -> news.tell(new NewsItem(
+                        TOPIC,
+                        act.folder().value(),
+                        act.site().value(),
+                        entry.opening().value())));
         return id;
     }
 
@@ -65,7 +69,9 @@ final class Acts {
                 .set(HANDOFF_ACT.AT, clock.instant())
                 .set(HANDOFF_ACT.REASON, Codes.of(act.reason()))
                 .set(HANDOFF_ACT.NOTE, act.note())
-                .set(HANDOFF_ACT.LEAK_DEFINITION, test == null ? null : test.leak().code())
+                .set(
+                        HANDOFF_ACT.LEAK_DEFINITION,
+                        test == null ? null : test.leak().code())
                 .set(HANDOFF_ACT.PRESSURE_PA, test == null ? null : test.pressurePa())
                 .set(HANDOFF_ACT.MINUTES, test == null ? null : test.minutes())
                 .returning(HANDOFF_ACT.ID)

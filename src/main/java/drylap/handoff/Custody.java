@@ -29,7 +29,7 @@ public sealed interface Custody {
             case Unreleased _ -> "not released";
             case Released _ -> "released, not accepted yet";
             case Accepted _ -> "accepted by the follow-on trade";
-            case Returned(_, _, _, var reason, _) -> "returned: " + reason.words();
+            case Returned returned -> "returned: " + returned.reason().words();
         };
     }
 }

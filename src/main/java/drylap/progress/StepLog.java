@@ -78,17 +78,18 @@ public final class StepLog {
     }
 
     /**
-     * Unticks the line of the release, so that the lines under it can be undone; the hand-off's way, in its transaction.
+     * Unticks a line on which no other done line rests, the release among them; the hand-off's way, in its transaction.
      *
      * @param by what gives the person the right to it, such as {@code RETURN}
+     * @param line the code of a line of this opening
      */
-    public MarkResult takeBackRelease(
-            Person who, Operation by, FolderId folder, OpeningId id, String reason, UUID key) {
+    public MarkResult takeBack(
+            Person who, Operation by, FolderId folder, OpeningId id, String line, String reason, UUID key) {
         var opening = states.openingFor(who, folder, id);
         who.demand(by, opening.facade().site());
-        var line = opening.workList().release();
-        var request = MarkRequest.undone(key, folder, id, line.code(), clock.instant(), reason);
-        return book.add(new Entry(who, opening, line, request), state -> whileResting(state, line));
+        var taken = opening.workList().line(line).orElseThrow();
+        var request = MarkRequest.undone(key, folder, id, line, clock.instant(), reason);
+        return book.add(new Entry(who, opening, taken, request), state -> whileResting(state, taken));
     }
 
     private MarkResult markOrSay(Person who, MarkRequest request) {

@@ -1,6 +1,6 @@
 package drylap.security;
 
-import static drylap.persistence.jooq.tables.ChangeLog.CHANGE_LOG;
+import static drylap.persistence.jooq.Tables.CHANGE_LOG;
 
 import drylap.kernel.SiteId;
 import drylap.persistence.Within;

@@ -1,6 +1,7 @@
 /** The page: week sheet, facades, laps, unplanned work. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake", "platform"})
 package drylap.ui;
 
 import org.jspecify.annotations.NullMarked;

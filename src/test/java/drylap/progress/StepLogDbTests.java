@@ -267,7 +267,8 @@ class StepLogDbTests {
                 .isInstanceOf(Refused.class);
         assertThat(log.undo(WallOfAll.WINDOW, folder, B, "HF", "no", UUID.randomUUID()))
                 .isInstanceOf(Refused.class);
-        assertThat(log.takeBackRelease(WallOfAll.WRAP, Operation.RETURN, folder, B, "apron torn", UUID.randomUUID()))
+        assertThat(log.takeBack(
+                        WallOfAll.WRAP, Operation.RETURN, folder, B, "RELEASE", "apron torn", UUID.randomUUID()))
                 .isInstanceOfSatisfying(
                         Marked.class,
                         marked -> assertThat(marked.state().released()).isFalse());
