@@ -200,12 +200,18 @@ class HandoffDbTests {
 
     @Test
     void the_window_crew_undoes_nothing_that_it_handed_over() {
-        install(A1);
-        releases.release(WallOfAll.WINDOW, request(A1));
+        install(B);
+        // no other line rests on the air seal, so that only the hand-over speaks against undoing it
+        mark(WallOfAll.WINDOW, B, "IAS");
+        releases.release(WallOfAll.WINDOW, request(B));
 
-        var undone = log.undo(WallOfAll.WINDOW, folder, A1, "W1H.close", "untaped", UUID.randomUUID());
-
-        assertThat(undone).isInstanceOf(MarkResult.Refused.class);
+        assertThat(log.undo(WallOfAll.WINDOW, folder, B, "IAS", "gap", UUID.randomUUID()))
+                .isInstanceOfSatisfying(
+                        MarkResult.Refused.class,
+                        refused -> assertThat(refused.words()).contains("the follow-on trade can return it"));
+        takeovers.giveBack(WallOfAll.WRAP, request(B), ReturnReason.NOT_CLEAN, null);
+        assertThat(log.undo(WallOfAll.WINDOW, folder, B, "IAS", "gap", UUID.randomUUID()))
+                .isInstanceOf(MarkResult.Marked.class);
     }
 
     @Test
