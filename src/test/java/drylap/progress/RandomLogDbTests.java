@@ -82,7 +82,7 @@ class RandomLogDbTests {
     private MarkResult undo(OpeningId opening, WorkLine line) {
         var key = UUID.randomUUID();
         return line.release()
-                ? log.takeBackRelease(WallOfAll.WRAP, Operation.RETURN, folder, opening, "torn", key)
+                ? log.takeBack(WallOfAll.WRAP, Operation.RETURN, folder, opening, line.code(), "torn", key)
                 : log.undo(who(line), folder, opening, line.code(), "torn", key);
     }
 
