@@ -7,5 +7,12 @@ public sealed interface PhotoResult {
     /** The same photo came before. */
     record AlreadyStored(Photo photo) implements PhotoResult {}
 
-    record Refused(String words) implements PhotoResult {}
+    record Refused(Why why, String words) implements PhotoResult {
+        /** What is wrong with it. */
+        public enum Why {
+            TOO_LARGE,
+            NO_PHOTO,
+            KEY_TAKEN
+        }
+    }
 }

@@ -13,6 +13,7 @@ import drylap.platform.News;
 import drylap.platform.NewsItem;
 import drylap.progress.PhotoResult.AlreadyStored;
 import drylap.progress.PhotoResult.Refused;
+import drylap.progress.PhotoResult.Refused.Why;
 import drylap.progress.PhotoResult.Stored;
 import drylap.security.Operation;
 import drylap.security.Person;
@@ -60,11 +61,14 @@ public final class Photos {
         who.demand(Operation.ADD_PHOTO);
         var opening = states.openingFor(who, request.folder(), request.opening());
         if (request.content().length > MOST_BYTES)
-            return new Refused("the photo has %.1f MB; accepted: up to 8 MB"
-                    .formatted(request.content().length / 1024.0 / 1024.0));
+            return new Refused(
+                    Why.TOO_LARGE,
+                    "the photo has %.1f MB; accepted: up to 8 MB"
+                            .formatted(request.content().length / 1024.0 / 1024.0));
         return MediaType.of(request.content())
                 .map(type -> store(who, opening, request, type))
-                .orElseGet(() -> new Refused("the file is no photo that is known; accepted: JPEG, PNG, WebP"));
+                .orElseGet(() ->
+                        new Refused(Why.NO_PHOTO, "the file is no photo that is known; accepted: JPEG, PNG, WebP"));
     }
 
     /** Oldest first. */
@@ -128,7 +132,8 @@ public final class Photos {
                 .and(PHOTO.SHA256.eq(digest))
                 .fetchOptional(Photos::photo)
                 .<PhotoResult>map(AlreadyStored::new)
-                .orElseGet(() -> new Refused("the key of this photo was used for another one: " + request.id()));
+                .orElseGet(() ->
+                        new Refused(Why.KEY_TAKEN, "the key of this photo was used for another one: " + request.id()));
     }
 
     private Optional<Photo> byId(UUID id) {

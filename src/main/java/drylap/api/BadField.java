@@ -1,0 +1,9 @@
+package drylap.api;
+
+/**
+ * What is wrong with one field.
+ *
+ * @param field where: {@code marks[3].markedAt}
+ * @param problem what is there, and what would be accepted
+ */
+record BadField(String field, String problem) {}

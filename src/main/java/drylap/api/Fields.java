@@ -1,0 +1,127 @@
+package drylap.api;
+
+import drylap.kernel.Coded;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/** Reads the fields of a JSON object, and notes everything that is wrong before anything is done. */
+final class Fields {
+    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+    private static final Instant LATEST = Instant.parse("2100-01-01T00:00:00Z");
+    private static final UUID NO_KEY = new UUID(0, 0);
+    private static final int LONGEST_ID = 100;
+
+    private final JsonNode object;
+    private final String where;
+    private final List<BadField> bad;
+
+    Fields(JsonNode object, String where, List<BadField> bad) {
+        this.object = object;
+        this.where = where;
+        this.bad = bad;
+        if (!object.isObject()) bad.add(new BadField(where, "is no JSON object"));
+    }
+
+    UUID key(String name) {
+        return read(name, "a UUID", NO_KEY, Fields::uuid);
+    }
+
+    long folder(String name) {
+        return read(name, "a whole number from 1", 0L, Fields::positive);
+    }
+
+    String id(String name) {
+        return read(name, "1 to %d characters".formatted(LONGEST_ID), "?", node -> {
+            String text = node.isString() ? node.stringValue() : "";
+            return text.isBlank() || text.length() > LONGEST_ID ? null : text;
+        });
+    }
+
+    Instant instant(String name) {
+        return read(name, "a time such as 2026-04-13T19:00:00Z of the years 2000 to 2099", EARLIEST, Fields::time);
+    }
+
+    <E extends Enum<E> & Coded> E coded(String name, Class<E> type, E otherwise) {
+        return read(
+                name,
+                "one of " + Coded.codes(type),
+                otherwise,
+                node -> node.isString() ? Coded.parse(type, node.stringValue()).orElse(null) : null);
+    }
+
+    @Nullable
+    String text(String name, int longest) {
+        JsonNode node = object.path(name);
+        if (node.isMissingNode() || node.isNull()) return null;
+        if (!node.isString()) reject(name, "is no text");
+        else if (node.stringValue().length() > longest)
+            reject(
+                    name,
+                    "has %d characters; accepted: up to %d"
+                            .formatted(node.stringValue().length(), longest));
+        else return node.stringValue().isBlank() ? null : node.stringValue();
+        return null;
+    }
+
+    List<UUID> keys(String name, int most) {
+        JsonNode node = object.path(name);
+        if (node.isMissingNode() || node.isNull()) return List.of();
+        List<UUID> keys = new ArrayList<>();
+        if (!node.isArray() || node.size() > most) {
+            reject(name, "is no list of up to %d UUIDs".formatted(most));
+            return keys;
+        }
+        for (JsonNode one : node) {
+            UUID key = uuid(one);
+            if (key == null) reject("%s[%d]".formatted(name, keys.size()), "is no UUID");
+            keys.add(key == null ? NO_KEY : key);
+        }
+        return keys;
+    }
+
+    void reject(String name, String problem) {
+        bad.add(new BadField(where + "." + name, problem));
+    }
+
+    private <T> T read(String name, String accepted, T otherwise, Function<JsonNode, @Nullable T> reader) {
+        JsonNode node = object.path(name);
+        T value = node.isMissingNode() ? null : reader.apply(node);
+        if (value != null) return value;
+        if (object.isObject())
+            reject(name, node.isMissingNode() ? "is missing; accepted: " + accepted : said(node) + accepted);
+        return otherwise;
+    }
+
+    private static String said(JsonNode node) {
+        String text = node.toString();
+        return "is %s; accepted: ".formatted(text.length() > LONGEST_ID ? text.substring(0, LONGEST_ID) + "…" : text);
+    }
+
+    private static @Nullable UUID uuid(JsonNode node) {
+        try {
+            // UUID.fromString takes shorter groups as well, and one key must have one spelling.
+            return node.isString() && node.stringValue().length() == 36 ? UUID.fromString(node.stringValue()) : null;
+        } catch (IllegalArgumentException none) {
+            return null;
+        }
+    }
+
+    private static @Nullable Long positive(JsonNode node) {
+        return node.isIntegralNumber() && node.canConvertToLong() && node.longValue() > 0 ? node.longValue() : null;
+    }
+
+    private static @Nullable Instant time(JsonNode node) {
+        try {
+            Instant at = node.isString() ? Instant.parse(node.stringValue()) : EARLIEST.minusNanos(1);
+            return at.isBefore(EARLIEST) || !at.isBefore(LATEST) ? null : at;
+        } catch (DateTimeParseException none) {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package drylap.api;
+
+import drylap.progress.StepLog;
+import drylap.security.SignedIn;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.JsonNode;
+
+/** Takes the marks that devices made, connected or not. */
+@RestController
+@RequestMapping("/api/marks")
+final class MarksController {
+    private final StepLog log;
+    private final ObjectProvider<SignedIn> signedIn;
+
+    MarksController(StepLog log, ObjectProvider<SignedIn> signedIn) {
+        this.log = log;
+        this.signedIn = signedIn;
+    }
+
+    /** In the order given, each for itself; what was sent before is answered as {@code already}. */
+    @PostMapping
+    List<MarkAnswer> mark(@RequestBody JsonNode body) {
+        var who = signedIn.getObject().person();
+        var requests = MarkBatch.read(body);
+        var results = log.markAll(who, requests);
+        List<MarkAnswer> answers = new ArrayList<>(requests.size());
+        for (int i = 0; i < requests.size(); i++) answers.add(MarkAnswer.of(requests.get(i), results.get(i)));
+        return answers;
+    }
+}

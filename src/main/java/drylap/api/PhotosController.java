@@ -1,0 +1,98 @@
+package drylap.api;
+
+import drylap.kernel.FolderId;
+import drylap.kernel.OpeningId;
+import drylap.progress.PhotoRequest;
+import drylap.progress.PhotoResult;
+import drylap.progress.Photos;
+import drylap.security.NotAllowed;
+import drylap.security.SignedIn;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.multipart.MultipartFile;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/** Takes photos from devices, and gives them to those whose site it is. */
+@RestController
+@RequestMapping("/api/photos")
+final class PhotosController {
+    private final Photos photos;
+    private final ObjectProvider<SignedIn> signedIn;
+
+    PhotosController(Photos photos, ObjectProvider<SignedIn> signedIn) {
+        this.photos = photos;
+        this.signedIn = signedIn;
+    }
+
+    /** A photo that is here. */
+    record PhotoAnswer(UUID id, String outcome) {}
+
+    @PostMapping(consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    ResponseEntity<PhotoAnswer> add(@RequestParam Map<String, String> form, @RequestParam("file") MultipartFile file)
+            throws IOException {
+        var who = signedIn.getObject().person();
+        return switch (photos.add(who, request(form, file.getBytes()))) {
+            case PhotoResult.Stored stored ->
+                ResponseEntity.status(HttpStatus.CREATED)
+                        .body(new PhotoAnswer(stored.photo().id(), "stored"));
+            case PhotoResult.AlreadyStored already ->
+                ResponseEntity.ok(new PhotoAnswer(already.photo().id(), "already"));
+            case PhotoResult.Refused refused -> throw new PhotoRefused(refused);
+        };
+    }
+
+    /** Not there, not one's own, and no photo number at all are answered alike. */
+    @GetMapping("/{id}")
+    ResponseEntity<byte[]> content(@PathVariable String id) {
+        return found(id)
+                .map(photo -> ResponseEntity.ok()
+                        .contentType(
+                                MediaType.parseMediaType(photo.photo().type().code()))
+                        .cacheControl(CacheControl.empty().cachePrivate())
+                        .header("X-Content-Type-Options", "nosniff")
+                        .header("Content-Disposition", "inline")
+                        .body(photo.bytes()))
+                .orElseThrow(NotFound::new);
+    }
+
+    private Optional<Photos.Content> found(String id) {
+        var who = signedIn.getObject().person();
+        try {
+            return photos.content(who, UUID.fromString(id));
+        } catch (NotAllowed | IllegalArgumentException none) {
+            return Optional.empty();
+        }
+    }
+
+    private static PhotoRequest request(Map<String, String> form, byte[] content) {
+        List<BadField> bad = new ArrayList<>();
+        var object = JsonNodeFactory.instance.objectNode();
+        form.forEach(object::put);
+        String folder = form.getOrDefault("folder", "");
+        if (folder.matches("\\d{1,18}")) object.put("folder", Long.parseLong(folder));
+        var fields = new Fields(object, "photo", bad);
+        var request = new PhotoRequest(
+                fields.key("key"),
+                new FolderId(fields.folder("folder")),
+                new OpeningId(fields.id("opening")),
+                fields.instant("takenAt"),
+                content);
+        if (!bad.isEmpty()) throw new BadFields(bad);
+        return request;
+    }
+}

@@ -1,0 +1,71 @@
+package drylap.api;
+
+import drylap.progress.Photos;
+import drylap.security.NotAllowed;
+import java.util.List;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.multipart.support.MissingServletRequestPartException;
+
+/** Says what went wrong as RFC 9457 has it; where fields are to blame, each is named under {@code errors}. */
+@RestControllerAdvice(basePackageClasses = Problems.class)
+final class Problems {
+    @ExceptionHandler
+    ProblemDetail on(BadFields trouble) {
+        return bad("The request cannot be read, and nothing of it was done.", trouble.fields());
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(HttpMessageNotReadableException trouble) {
+        return bad("The request is no JSON.", List.of());
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(MissingServletRequestPartException trouble) {
+        return bad(
+                "The request cannot be read, and nothing of it was done.",
+                List.of(new BadField("photo." + trouble.getRequestPartName(), "is missing; accepted: a file")));
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(PhotoRefused trouble) {
+        return problem(
+                switch (trouble.refused().why()) {
+                    case TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
+                    case NO_PHOTO -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
+                    case KEY_TAKEN -> HttpStatus.CONFLICT;
+                },
+                trouble.refused().words());
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(MaxUploadSizeExceededException trouble) {
+        return problem(
+                HttpStatus.CONTENT_TOO_LARGE,
+                "The photo is too large; accepted: up to %d MB".formatted(Photos.MOST_BYTES >> 20));
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(NotAllowed trouble) {
+        return problem(HttpStatus.FORBIDDEN, "This is not yours, or there is no such thing.");
+    }
+
+    @ExceptionHandler
+    ProblemDetail on(NotFound trouble) {
+        return problem(HttpStatus.NOT_FOUND, "There is nothing here for you.");
+    }
+
+    private static ProblemDetail bad(String detail, List<BadField> fields) {
+        var problem = problem(HttpStatus.BAD_REQUEST, detail);
+        problem.setProperty("errors", fields);
+        return problem;
+    }
+
+    private static ProblemDetail problem(HttpStatus status, String detail) {
+        return ProblemDetail.forStatusAndDetail(status, detail);
+    }
+}
