@@ -40,3 +40,12 @@ end $$;
 
 create trigger only_grows before update or delete on change_log
     for each row execute function log_only_grows();
+
+-- Failed sign-ins of late, by name as typed (lower case) and by address; old ones are swept away.
+create table sign_in_failure (
+    id      bigint generated always as identity primary key,
+    name    text        not null,
+    address text        not null,
+    at      timestamptz not null
+);
+create index sign_in_failure_by_time on sign_in_failure (at);

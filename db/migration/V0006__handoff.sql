@@ -46,7 +46,7 @@ create table handoff_entry (
     folder_id bigint not null,
     opening   text   not null,
     last_mark bigint not null,
-    rating    text   not null check (rating in ('R0', 'R1', 'R2', 'R3')),
+    rating    text   not null constraint handoff_entry_rating check (rating in ('R0', 'R1', 'R2', 'R3')),
     state     text   not null,
     primary key (act_id, opening),
     foreign key (folder_id, opening) references opening on delete cascade

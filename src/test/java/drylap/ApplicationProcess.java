@@ -98,7 +98,7 @@ final class ApplicationProcess implements AutoCloseable {
     int page() throws IOException, InterruptedException {
         try (HttpClient client = HttpClient.newHttpClient()) {
             HttpRequest request =
-                    HttpRequest.newBuilder(awaitReady().resolve("/")).build();
+                    HttpRequest.newBuilder(awaitReady().resolve("/sign-in")).build();
             return client.send(request, HttpResponse.BodyHandlers.ofString()).statusCode();
         }
     }

@@ -30,7 +30,7 @@ class TableOwnershipTests {
             "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG"),
             "weather", Set.of("FORECAST", "FORECAST_HOUR"),
             "platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE"),
-            "security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG"),
+            "security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE"),
             "progress", Set.of("STEP_MARK", "PHOTO"),
             "handoff", Set.of("SITE_HOLD_POINT", "HANDOFF_ACT", "HANDOFF_ENTRY", "HANDOFF_PHOTO", "CREW_DAY_BOOKING"),
             "planning",

@@ -4,7 +4,6 @@ import drylap.progress.StepLog;
 import drylap.security.SignedIn;
 import java.util.ArrayList;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -16,9 +15,9 @@ import tools.jackson.databind.JsonNode;
 @RequestMapping("/api/marks")
 final class MarksController {
     private final StepLog log;
-    private final ObjectProvider<SignedIn> signedIn;
+    private final SignedIn signedIn;
 
-    MarksController(StepLog log, ObjectProvider<SignedIn> signedIn) {
+    MarksController(StepLog log, SignedIn signedIn) {
         this.log = log;
         this.signedIn = signedIn;
     }
@@ -26,7 +25,7 @@ final class MarksController {
     /** In the order given, each for itself; what was sent before is answered as {@code already}. */
     @PostMapping
     List<MarkAnswer> mark(@RequestBody JsonNode body) {
-        var who = signedIn.getObject().person();
+        var who = signedIn.person();
         var requests = MarkBatch.read(body);
         var results = log.markAll(who, requests);
         List<MarkAnswer> answers = new ArrayList<>(requests.size());

@@ -5,7 +5,6 @@ import drylap.kernel.OpeningId;
 import drylap.progress.OpeningStates;
 import drylap.security.NotAllowed;
 import drylap.security.SignedIn;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -18,9 +17,9 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/openings")
 final class OpeningsController {
     private final OpeningStates states;
-    private final ObjectProvider<SignedIn> signedIn;
+    private final SignedIn signedIn;
 
-    OpeningsController(OpeningStates states, ObjectProvider<SignedIn> signedIn) {
+    OpeningsController(OpeningStates states, SignedIn signedIn) {
         this.states = states;
         this.signedIn = signedIn;
     }
@@ -28,7 +27,7 @@ final class OpeningsController {
     @GetMapping("/{folder}/{opening}")
     ResponseEntity<OpeningAnswer> opening(@PathVariable String folder, @PathVariable String opening) {
         if (!folder.matches("\\d{1,18}") || opening.isBlank()) throw new NotFound();
-        var who = signedIn.getObject().person();
+        var who = signedIn.person();
         try {
             var state = states.of(who, new FolderId(Long.parseLong(folder)), new OpeningId(opening));
             return ResponseEntity.ok().cacheControl(CacheControl.noStore()).body(OpeningAnswer.of(state));

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -32,9 +31,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
 @RequestMapping("/api/photos")
 final class PhotosController {
     private final Photos photos;
-    private final ObjectProvider<SignedIn> signedIn;
+    private final SignedIn signedIn;
 
-    PhotosController(Photos photos, ObjectProvider<SignedIn> signedIn) {
+    PhotosController(Photos photos, SignedIn signedIn) {
         this.photos = photos;
         this.signedIn = signedIn;
     }
@@ -45,7 +44,7 @@ final class PhotosController {
     @PostMapping(consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
     ResponseEntity<PhotoAnswer> add(@RequestParam Map<String, String> form, @RequestParam("file") MultipartFile file)
             throws IOException {
-        var who = signedIn.getObject().person();
+        var who = signedIn.person();
         return switch (photos.add(who, request(form, file.getBytes()))) {
             case PhotoResult.Stored stored ->
                 ResponseEntity.status(HttpStatus.CREATED)
@@ -71,7 +70,7 @@ final class PhotosController {
     }
 
     private Optional<Photos.Content> found(String id) {
-        var who = signedIn.getObject().person();
+        var who = signedIn.person();
         try {
             return photos.content(who, UUID.fromString(id));
         } catch (NotAllowed | IllegalArgumentException none) {

@@ -10,6 +10,7 @@ import drylap.crews.Crews;
 import drylap.crews.Shifts;
 import drylap.crews.TravelLegs;
 import drylap.kernel.FolderId;
+import drylap.kernel.SiteId;
 import drylap.sites.Facades;
 import drylap.sites.Openings;
 import drylap.sites.Sites;
@@ -66,6 +67,11 @@ public final class JobFolders {
                 .from(JOB_FOLDER)
                 .orderBy(JOB_FOLDER.ID.desc())
                 .fetch(Records.mapping(StoredFolder::new));
+    }
+
+    /** The sites of all folders, by id: what an administrator may choose from. */
+    public List<SiteId> knownSites() {
+        return db.selectDistinct(SITE.SITE_).from(SITE).orderBy(SITE.SITE_).fetch(row -> new SiteId(row.value1()));
     }
 
     private FolderId open(String name) {

@@ -1,7 +1,17 @@
 /** The page: week sheet, facades, laps, unplanned work. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake", "platform"})
+        allowedDependencies = {
+            "kernel",
+            "security",
+            "assembly",
+            "sites",
+            "weather",
+            "crews",
+            "planning",
+            "intake",
+            "platform"
+        })
 package drylap.ui;
 
 import org.jspecify.annotations.NullMarked;

@@ -7,6 +7,12 @@ import drylap.assembly.Approach;
 import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
+import drylap.assembly.RainRating;
+import drylap.handoff.ActKind;
+import drylap.handoff.HoldPoint;
+import drylap.handoff.LeakDefinition;
+import drylap.handoff.ReturnReason;
+import drylap.security.Role;
 import drylap.kernel.Coded;
 import drylap.kernel.Rule;
 import drylap.kernel.Task;
@@ -50,6 +56,13 @@ class CodesDbTests {
             Map.entry("ledger_line_term", LedgerTerm.values()),
             Map.entry("step_mark_kind", MarkKind.values()),
             Map.entry("photo_media_type", MediaType.values()),
+            Map.entry("person_role", Role.values()),
+            Map.entry("site_hold_point_kind", HoldPoint.values()),
+            Map.entry("handoff_act_kind", ActKind.values()),
+            Map.entry("handoff_act_hold_point", HoldPoint.values()),
+            Map.entry("handoff_act_reason", ReturnReason.values()),
+            Map.entry("handoff_act_leak_definition", LeakDefinition.values()),
+            Map.entry("handoff_entry_rating", RainRating.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();
@@ -74,7 +87,7 @@ class CodesDbTests {
                         + " and pg_get_constraintdef(oid) like '%ARRAY[%'")
                 .getValues(0, String.class)
                 .stream()
-                .filter(name -> !name.startsWith("job_check"))
+                .filter(name -> !name.matches("(job|person|handoff_act)_check\\d*"))
                 .collect(Collectors.toSet());
 
         assertThat(lists).isEqualTo(NAMES);

@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
+import drylap.security.TestPeople;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 @PageTest
@@ -24,6 +26,9 @@ class MainPathBrowserTests {
 
     @LocalServerPort
     private int port;
+
+    @Autowired
+    private TestPeople people;
 
     @BeforeAll
     static void open() {
@@ -41,6 +46,7 @@ class MainPathBrowserTests {
         List<String> errors = new ArrayList<>();
         Page page = chromium.page(width, 800, ColorScheme.LIGHT);
         page.onPageError(errors::add);
+        SignInPage.at(port).enter(page, people.scheduler());
         page.navigate("http://localhost:%d/job-folders".formatted(port));
 
         bring(

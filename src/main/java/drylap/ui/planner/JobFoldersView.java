@@ -15,8 +15,10 @@ import drylap.intake.FolderReader;
 import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
 import drylap.planning.StoredFolder;
+import drylap.security.Operation;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.Desk;
+import drylap.ui.shell.Needs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +26,7 @@ import java.time.ZoneId;
 
 /** Takes job folders in, and lists those that were. */
 @Route("job-folders")
+@Needs(Operation.SEE_FOLDERS)
 @PageTitle("Job folders · Drylap")
 @Menu(title = "Job folders", order = 4)
 class JobFoldersView extends Div {

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import drylap.security.Operation;
 import drylap.sites.Facade;
 import drylap.sites.Site;
 import drylap.ui.components.ForecastStrip;
@@ -15,9 +16,11 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
 
 /** When the weather and the light leave each facade open, task by task. */
 @Route("open-hours")
+@Needs(Operation.SEE_OPEN_HOURS)
 @PageTitle("Open hours · Drylap")
 @Menu(title = "Open hours", order = 3)
 class OpenHoursView extends Div implements FolderView {

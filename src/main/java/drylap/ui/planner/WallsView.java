@@ -11,6 +11,7 @@ import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.OpeningId;
+import drylap.security.Operation;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.ui.components.FacadeDrawing;
@@ -23,11 +24,13 @@ import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.WallPresenter;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One facade as it stands, and beside it the laps of the opening that was pointed at. */
 @Route("walls")
+@Needs(Operation.SEE_WALLS)
 @PageTitle("Walls · Drylap")
 @Menu(title = "Walls", order = 2)
 class WallsView extends Div implements FolderView, BeforeEnterObserver {

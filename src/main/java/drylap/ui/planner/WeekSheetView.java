@@ -6,6 +6,7 @@ import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.planning.Plan;
+import drylap.security.Operation;
 import drylap.ui.components.WeekSheet;
 import drylap.ui.drawn.CoverNowList;
 import drylap.ui.drawn.FolderShown;
@@ -15,9 +16,11 @@ import drylap.ui.drawn.Run;
 import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
 
 /** The scheduler's first screen: what must be covered now, who goes where, what is left out, what it costs. */
-@Route("")
+@Route("week-sheet")
+@Needs(Operation.SEE_WEEK_SHEET)
 @PageTitle("Week sheet · Drylap")
 @Menu(title = "Week sheet", order = 1)
 class WeekSheetView extends Div implements FolderView {

@@ -12,8 +12,11 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Layout;
 import com.vaadin.flow.router.RouterLayout;
+import com.vaadin.flow.spring.security.AuthenticationContext;
 import drylap.planning.RunState;
 import drylap.platform.Subscription;
+import drylap.security.Person;
+import drylap.security.SignedIn;
 import drylap.ui.components.ThemeSwitch;
 import drylap.ui.drawn.Run;
 import java.util.Optional;
@@ -24,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 @CssImport("./theme.css")
 @CssImport("./page.css")
 @CssImport("./planner.css")
+@CssImport("./admin.css")
 public class Shell extends Div implements RouterLayout {
     private static final String CAUTION = "A dry hour is never a statement that work at height is safe. "
             + "The competent person on site decides; local codes and the manufacturer's instructions come first.";
@@ -45,22 +49,23 @@ public class Shell extends Div implements RouterLayout {
         }
     }
 
-    Shell(Desk desk) {
+    Shell(Desk desk, SignedIn signedIn, AuthenticationContext door) {
         this.desk = desk;
+        var who = signedIn.person();
         picker = new FolderPicker(desk);
         addClassName("shell");
         var caution = new Paragraph(Icons.CAUTION.svg(), new Span(CAUTION));
         caution.addClassName("caution");
-        add(header(), caution, place);
+        add(header(who, door), caution, place);
         desk.onTurned(this::turn);
     }
 
-    private Header header() {
+    private Header header(Person who, AuthenticationContext door) {
         var name = new Span(Icons.MARK.svg(), new Span("Drylap"));
         name.addClassName("brand");
-        var tools = new Div(picker, new ThemeSwitch());
+        var tools = new Div(picker, new SignedInAs(who, door), new ThemeSwitch());
         tools.addClassName("tools");
-        return new Header(name, new Ways(), tools);
+        return new Header(name, new Ways(who), tools);
     }
 
     @Override

@@ -17,6 +17,7 @@ import drylap.planning.JobFolders;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.Plans;
+import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import drylap.ui.components.FacadeDrawing;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,6 +32,14 @@ class PlannerViewTests extends SpringBrowserlessTest {
     @Autowired
     private Plans plans;
 
+    @Autowired
+    private TestPeople people;
+
+    @BeforeEach
+    void a_scheduler_is_signed_in() {
+        people.signIn(people.scheduler());
+    }
+
     @BeforeEach
     void a_planned_folder_lies_on_the_table() {
         var quay = new QuayFolder().folder();
@@ -43,7 +52,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
         navigate(WeekSheetView.class);
         assertThat(find(RouterLink.class).from(find(Nav.class).single()).all())
                 .extracting(RouterLink::getText)
-                .containsExactly("Week sheet", "Walls", "Open hours", "Job folders");
+                .containsExactly("Week sheet", "Walls", "Open hours", "Job folders", "History");
     }
 
     @Test

@@ -1,0 +1,31 @@
+package drylap.api;
+
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
+
+/**
+ * The door for scripts of our own pages: the session of the page, and with every change the value of the cookie
+ * {@code XSRF-TOKEN} in the header {@code X-XSRF-TOKEN}. Who may not gets a status and a problem document, never a page.
+ */
+@Configuration(proxyBeanMethods = false)
+class ApiSecurity {
+    @Bean
+    @Order(1)
+    SecurityFilterChain api(HttpSecurity http) throws Exception {
+        return http.securityMatcher("/api/**")
+                .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
+                .csrf(csrf -> csrf.csrfTokenRepository(CookieCsrfTokenRepository.withHttpOnlyFalse())
+                        .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
+                                ProblemAnswer.write(response, HttpStatus.UNAUTHORIZED, "sign in first"))
+                        .accessDeniedHandler((_, response, _) -> ProblemAnswer.write(
+                                response, HttpStatus.FORBIDDEN, "not allowed, or the page is too old: load it anew")))
+                .build();
+    }
+}

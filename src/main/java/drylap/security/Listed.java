@@ -1,0 +1,8 @@
+package drylap.security;
+
+/**
+ * A person in the administrator's list.
+ *
+ * @param version of what is known of them, to notice when someone else changes it meanwhile
+ */
+public record Listed(Person person, boolean active, int version) {}

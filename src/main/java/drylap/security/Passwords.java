@@ -1,0 +1,53 @@
+package drylap.security;
+
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.util.Objects;
+import java.util.Optional;
+import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
+
+/** Passwords are kept as bcrypt hashes, which read 72 bytes at most. */
+public final class Passwords {
+    public static final int SHORTEST = 12;
+    private static final int LONGEST_BYTES = 72;
+    private static final int COST = 11;
+    private static final String LETTERS = "abcdefghijkmnpqrstuvwxyz23456789";
+    private static final int RANDOM_LENGTH = 20;
+
+    private static final BCryptPasswordEncoder BCRYPT = new BCryptPasswordEncoder(COST);
+    /** Compared where nobody has the name, so that the answer takes as long. */
+    private static final String OF_NOBODY = Objects.requireNonNull(BCRYPT.encode(random()));
+
+    private Passwords() {}
+
+    /** What speaks against a new password, in words. */
+    public static Optional<String> against(String password) {
+        if (password.length() < SHORTEST)
+            return Optional.of(
+                    "the password has %d characters; accepted: %d or more".formatted(password.length(), SHORTEST));
+        int bytes = password.getBytes(StandardCharsets.UTF_8).length;
+        return bytes > LONGEST_BYTES
+                ? Optional.of("the password has %d bytes; accepted: up to %d".formatted(bytes, LONGEST_BYTES))
+                : Optional.empty();
+    }
+
+    /** @throws IllegalArgumentException where something speaks against it */
+    static String hash(String password) {
+        against(password).ifPresent(words -> {
+            throw new IllegalArgumentException(words);
+        });
+        return Objects.requireNonNull(BCRYPT.encode(password));
+    }
+
+    static boolean matches(String password, Optional<String> hash) {
+        boolean tooLong = password.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES;
+        return BCRYPT.matches(tooLong ? "" : password, hash.orElse(OF_NOBODY)) && hash.isPresent() && !tooLong;
+    }
+
+    static String random() {
+        var random = new SecureRandom();
+        var password = new StringBuilder();
+        while (password.length() < RANDOM_LENGTH) password.append(LETTERS.charAt(random.nextInt(LETTERS.length())));
+        return password.toString();
+    }
+}

@@ -1,0 +1,152 @@
+package drylap.security;
+
+import drylap.kernel.ChangedMeanwhile;
+import drylap.kernel.PersonId;
+import drylap.platform.News;
+import drylap.platform.NewsItem;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** The people who may sign in. */
+@Service
+public final class People {
+    public static final String TOPIC = "people";
+
+    private final PersonRows rows;
+    private final TransactionTemplate transaction;
+    private final History history;
+    private final News news;
+    private final Clock clock;
+
+    People(PersonRows rows, TransactionTemplate transaction, History history, News news, Clock clock) {
+        this.rows = rows;
+        this.transaction = transaction;
+        this.history = history;
+        this.news = news;
+        this.clock = clock;
+    }
+
+    public List<Listed> all(Person who) {
+        who.demand(Operation.SEE_PEOPLE);
+        return rows.all().stream()
+                .map(row -> new Listed(rows.person(row), row.getActive(), row.getVersion()))
+                .toList();
+    }
+
+    /** @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted */
+    public PersonId add(Person who, NewPerson person, String password) {
+        who.demand(Operation.CHANGE_PEOPLE);
+        return transaction.execute(_ -> {
+            var id = insert(person, password, false);
+            say(who, "added %s as %s".formatted(person.name(), person.role().words()));
+            return id;
+        });
+    }
+
+    /**
+     * Changes all but the password; the person's rights change with their next click.
+     *
+     * @throws ChangedMeanwhile where the version is another by now
+     * @throws IllegalArgumentException where the person cannot be so, or nobody would be left to manage people
+     */
+    public void change(Person who, PersonId id, int version, NewPerson person, boolean active) {
+        who.demand(Operation.CHANGE_PEOPLE);
+        checked(person);
+        transaction.executeWithoutResult(_ -> {
+            int administrators = rows.activeAdministrators();
+            boolean wasOne = rows.byId(id)
+                    .filter(row -> row.getActive() && row.getRole().equals(Role.ADMINISTRATOR.code()))
+                    .isPresent();
+            if (wasOne && administrators == 1 && !(active && person.role() == Role.ADMINISTRATOR))
+                throw new IllegalArgumentException(
+                        "%s is the last administrator: name another one first".formatted(person.name()));
+            if (!unlessTaken(person, () -> rows.change(id, version, person, active)))
+                throw new ChangedMeanwhile(person.name());
+            say(who, "changed %s: %s%s".formatted(person.name(), person.role().words(), active ? "" : ", signed off"));
+        });
+    }
+
+    /** Sets someone's password, and ends their sessions. */
+    public void setPassword(Person who, PersonId id, String password) {
+        if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
+        String hash = Passwords.hash(password);
+        transaction.executeWithoutResult(_ -> {
+            rows.setPassword(id, hash);
+            rows.signOut(id, clock.instant());
+            say(who, "set the password of " + nameOf(id));
+        });
+    }
+
+    /** Ends every session of the person that began before now, on every node. */
+    public void signOutEverywhere(Person who, PersonId id) {
+        if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
+        transaction.executeWithoutResult(_ -> {
+            rows.signOut(id, clock.instant());
+            say(who, "signed %s out everywhere".formatted(nameOf(id)));
+        });
+    }
+
+    /** Someone of the sample data, whose password everybody knows. */
+    public List<Person> demo() {
+        return rows.all().stream()
+                .filter(row -> row.getDemo() && row.getActive())
+                .map(rows::person)
+                .toList();
+    }
+
+    /** For the sample only. */
+    public void addDemo(NewPerson person) {
+        transaction.executeWithoutResult(_ -> insert(person, DemoPassword.of(person.signInName()), true));
+    }
+
+    public boolean none() {
+        return rows.none();
+    }
+
+    /** An administrator for a database without people; the answer is the password, which is shown once. */
+    public Optional<String> addFirstAdministrator(String signInName) {
+        return transaction.execute(_ -> {
+            if (!rows.none()) return Optional.empty();
+            String password = Passwords.random();
+            insert(
+                    new NewPerson(signInName, "Administrator", Role.ADMINISTRATOR, drylap.kernel.Reach.NOWHERE, null),
+                    password,
+                    false);
+            return Optional.of(password);
+        });
+    }
+
+    private PersonId insert(NewPerson person, String password, boolean demo) {
+        checked(person);
+        String hash = Passwords.hash(password);
+        return unlessTaken(person, () -> rows.add(person, hash, demo));
+    }
+
+    private static <T> T unlessTaken(NewPerson person, java.util.function.Supplier<T> change) {
+        try {
+            return change.get();
+        } catch (DuplicateKeyException taken) {
+            throw new IllegalArgumentException(
+                    "sign-in name \"%s\" is taken; choose another one".formatted(person.signInName()), taken);
+        }
+    }
+
+    private static void checked(NewPerson person) {
+        person.problem().ifPresent(words -> {
+            throw new IllegalArgumentException(words);
+        });
+    }
+
+    private String nameOf(PersonId id) {
+        return rows.byId(id).orElseThrow().getName();
+    }
+
+    private void say(Person who, String what) {
+        history.note(who, null, what);
+        news.tell(new NewsItem(TOPIC, 0, null, ""));
+    }
+}

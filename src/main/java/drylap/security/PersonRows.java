@@ -1,0 +1,132 @@
+package drylap.security;
+
+import static drylap.persistence.jooq.Tables.PERSON;
+import static drylap.persistence.jooq.Tables.PERSON_SITE;
+
+import drylap.kernel.Coded;
+import drylap.kernel.CrewId;
+import drylap.kernel.PersonId;
+import drylap.kernel.Reach;
+import drylap.kernel.SiteId;
+import drylap.persistence.jooq.tables.records.PersonRecord;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import org.springframework.stereotype.Service;
+
+/** People as rows. */
+@Service
+final class PersonRows {
+    private final DSLContext db;
+
+    PersonRows(DSLContext db) {
+        this.db = db;
+    }
+
+    Optional<PersonRecord> byName(String signInName) {
+        return db.selectFrom(PERSON)
+                .where(DSL.lower(PERSON.SIGN_IN_NAME).eq(signInName.strip().toLowerCase(Locale.ROOT)))
+                .fetchOptional();
+    }
+
+    Optional<PersonRecord> byId(PersonId id) {
+        return db.selectFrom(PERSON).where(PERSON.ID.eq(id.value())).fetchOptional();
+    }
+
+    List<PersonRecord> all() {
+        return db.selectFrom(PERSON).orderBy(DSL.lower(PERSON.NAME), PERSON.ID).fetch();
+    }
+
+    boolean none() {
+        return !db.fetchExists(PERSON);
+    }
+
+    PersonId add(NewPerson person, String hash, boolean demo) {
+        var crew = person.crew();
+        var id = new PersonId(db.insertInto(PERSON)
+                .set(PERSON.SIGN_IN_NAME, person.signInName())
+                .set(PERSON.NAME, person.name())
+                .set(PERSON.ROLE, person.role().code())
+                .set(PERSON.EVERY_SITE, person.reach().everySite())
+                .set(PERSON.CREW, crew == null ? null : crew.value())
+                .set(PERSON.DEMO, demo)
+                .set(PERSON.PASSWORD_HASH, hash)
+                .returning(PERSON.ID)
+                .fetchSingle(PERSON.ID));
+        setSites(id, person.reach());
+        return id;
+    }
+
+    /** Nothing is changed, and the answer is no, where the version is another by now. */
+    boolean change(PersonId id, int version, NewPerson person, boolean active) {
+        var crew = person.crew();
+        int changed = db.update(PERSON)
+                .set(PERSON.SIGN_IN_NAME, person.signInName())
+                .set(PERSON.NAME, person.name())
+                .set(PERSON.ROLE, person.role().code())
+                .set(PERSON.EVERY_SITE, person.reach().everySite())
+                .set(PERSON.CREW, crew == null ? null : crew.value())
+                .set(PERSON.ACTIVE, active)
+                .set(PERSON.VERSION, PERSON.VERSION.plus(1))
+                .where(PERSON.ID.eq(id.value()), PERSON.VERSION.eq(version))
+                .execute();
+        if (changed == 1) setSites(id, person.reach());
+        return changed == 1;
+    }
+
+    /** Whoever has a password of their own is no sample person any more. */
+    void setPassword(PersonId id, String hash) {
+        db.update(PERSON)
+                .set(PERSON.PASSWORD_HASH, hash)
+                .set(PERSON.DEMO, false)
+                .set(PERSON.VERSION, PERSON.VERSION.plus(1))
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
+    void signOut(PersonId id, Instant at) {
+        db.update(PERSON)
+                .set(PERSON.SIGNED_OUT_AT, at)
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
+    /** Others who change administrators wait until this transaction ends. */
+    int activeAdministrators() {
+        return db.selectFrom(PERSON)
+                .where(PERSON.ROLE.eq(Role.ADMINISTRATOR.code()), PERSON.ACTIVE.isTrue())
+                .forUpdate()
+                .fetch()
+                .size();
+    }
+
+    Person person(PersonRecord row) {
+        return new Person(
+                new PersonId(row.getId()),
+                row.getSignInName(),
+                row.getName(),
+                Coded.of(Role.class, row.getRole()),
+                row.getEverySite() ? Reach.EVERYWHERE : sites(row.getId()),
+                row.getCrew() == null ? null : new CrewId(row.getCrew()),
+                row.getDemo());
+    }
+
+    private Reach sites(long id) {
+        return Reach.of(db.select(PERSON_SITE.SITE)
+                .from(PERSON_SITE)
+                .where(PERSON_SITE.PERSON_ID.eq(id))
+                .fetch(row -> new SiteId(row.value1())));
+    }
+
+    private void setSites(PersonId id, Reach reach) {
+        db.deleteFrom(PERSON_SITE).where(PERSON_SITE.PERSON_ID.eq(id.value())).execute();
+        for (var site : reach.sites())
+            db.insertInto(PERSON_SITE)
+                    .set(PERSON_SITE.PERSON_ID, id.value())
+                    .set(PERSON_SITE.SITE, site.value())
+                    .execute();
+    }
+}

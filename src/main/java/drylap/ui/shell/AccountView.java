@@ -1,0 +1,83 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.notification.Notification;
+import com.vaadin.flow.component.textfield.PasswordField;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.spring.security.AuthenticationContext;
+import drylap.kernel.SiteId;
+import drylap.security.Passwords;
+import drylap.security.People;
+import drylap.security.Person;
+import drylap.security.SignIns;
+import drylap.security.SignedIn;
+import java.util.stream.Collectors;
+
+/** What someone may change about their own way in. */
+@Route("account")
+@PageTitle("My account · Drylap")
+@Needs({})
+class AccountView extends Div {
+    private final transient People people;
+    private final transient SignIns signIns;
+    private final transient SignedIn signedIn;
+    private final transient AuthenticationContext door;
+    private final PasswordField old = new PasswordField("Password now");
+    private final PasswordField fresh = new PasswordField("New password");
+
+    AccountView(People people, SignIns signIns, SignedIn signedIn, AuthenticationContext door) {
+        this.people = people;
+        this.signIns = signIns;
+        this.signedIn = signedIn;
+        this.door = door;
+        addClassName("account-view");
+        Person who = signedIn.person();
+        fresh.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
+        var set = new Button("Set the password", _ -> setPassword());
+        var out = new Button("Sign out everywhere", _ -> signOutEverywhere());
+        var panel = new Div(
+                new H2(who.name()),
+                new Paragraph("Signs in as %s. %s".formatted(who.signInName(), where(who))),
+                old,
+                fresh,
+                set,
+                new Paragraph("Setting it, or signing out everywhere, ends all sessions of yours, this one too."),
+                out);
+        panel.addClassName("panel");
+        add(panel);
+    }
+
+    private static String where(Person who) {
+        String work = who.crew() == null
+                ? who.role().words()
+                : "%s in crew %s".formatted(who.role().words(), who.crew().value());
+        String sites = who.reach().everySite()
+                ? "every site"
+                : who.reach().sites().stream().sorted().map(SiteId::value).collect(Collectors.joining(", "));
+        return "Works as %s; sites: %s.".formatted(work, sites.isEmpty() ? "none" : sites);
+    }
+
+    private void setPassword() {
+        Person who = signedIn.person();
+        var against = Passwords.against(fresh.getValue());
+        fresh.setErrorMessage(against.orElse(""));
+        fresh.setInvalid(against.isPresent());
+        boolean right = against.isEmpty() && signIns.confirms(who.id(), old.getValue());
+        old.setErrorMessage("This is not the password.");
+        old.setInvalid(against.isEmpty() && !right);
+        if (!right) return;
+        people.setPassword(who, who.id(), fresh.getValue());
+        Notification.show("The password is set. Sign in with it.");
+        door.logout();
+    }
+
+    private void signOutEverywhere() {
+        Person who = signedIn.person();
+        people.signOutEverywhere(who, who.id());
+        door.logout();
+    }
+}

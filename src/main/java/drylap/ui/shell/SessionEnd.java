@@ -1,0 +1,48 @@
+package drylap.ui.shell;
+
+import drylap.security.SessionPrincipal;
+import drylap.security.SignedIn;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.authentication.logout.SecurityContextLogoutHandler;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/** Ends the session of someone who was signed out everywhere or signed off, whichever node answers them next. */
+@Component
+class SessionEnd extends OncePerRequestFilter {
+    private final SignedIn signedIn;
+
+    SessionEnd(SignedIn signedIn) {
+        this.signedIn = signedIn;
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        var authentication = SecurityContextHolder.getContext().getAuthentication();
+        if (authentication != null
+                && authentication.getPrincipal() instanceof SessionPrincipal
+                && signedIn.find().isEmpty())
+            new SecurityContextLogoutHandler().logout(request, response, authentication);
+        chain.doFilter(request, response);
+    }
+
+    /** Its place is in the security chain only. */
+    @Configuration(proxyBeanMethods = false)
+    static class NotOnItsOwn {
+        @Bean
+        FilterRegistrationBean<SessionEnd> sessionEndRegistration(SessionEnd filter) {
+            var registration = new FilterRegistrationBean<>(filter);
+            registration.setEnabled(false);
+            return registration;
+        }
+    }
+}

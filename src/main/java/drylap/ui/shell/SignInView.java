@@ -1,0 +1,110 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Input;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.VaadinServletRequest;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
+import drylap.security.People;
+import drylap.ui.components.ThemeSwitch;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.authentication.LockedException;
+import org.springframework.security.web.WebAttributes;
+import org.springframework.security.web.csrf.CsrfToken;
+
+/** Where everybody comes in; a plain form, so that browsers and their password stores know it. */
+@Route(value = SignInView.ROUTE, autoLayout = false)
+@PageTitle("Sign in · Drylap")
+@AnonymousAllowed
+@CssImport("./theme.css")
+@CssImport("./page.css")
+@CssImport("./sign-in.css")
+class SignInView extends Div implements BeforeEnterObserver {
+    static final String ROUTE = "sign-in";
+
+    private final Paragraph trouble = new Paragraph();
+
+    SignInView(People people) {
+        addClassNames("shell", "sign-in");
+        trouble.addClassName("trouble");
+        trouble.getElement().setAttribute("role", "alert");
+        trouble.setVisible(false);
+        var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
+        brand.addClassName("brand");
+        var sheet = new Div(brand, new H1("Sign in"), trouble);
+        sheet.addClassName("sheet");
+        sheet.getElement().appendChild(form());
+        add(sheet);
+        var sample = people.demo();
+        if (!sample.isEmpty()) add(new SamplePeople(sample));
+        add(new ThemeSwitch());
+    }
+
+    private static Element form() {
+        var form = new Element("form");
+        form.setAttribute("method", "post").setAttribute("action", ROUTE);
+        field(form, "Name", "username", "text", "username");
+        field(form, "Password", "password", "password", "current-password");
+        var token = csrf();
+        if (token != null) {
+            var hidden = new Input();
+            hidden.setType("hidden");
+            hidden.getElement().setAttribute("name", token.getParameterName());
+            hidden.setValue(token.getToken());
+            form.appendChild(hidden.getElement());
+        }
+        var enter = new NativeButton("Sign in");
+        enter.getElement().setAttribute("type", "submit");
+        form.appendChild(enter.getElement());
+        return form;
+    }
+
+    private static void field(Element form, String words, String name, String type, String autocomplete) {
+        var label = new NativeLabel(words);
+        label.setFor(name);
+        var input = new Input();
+        input.setId(name);
+        input.setType(type);
+        input.getElement()
+                .setAttribute("name", name)
+                .setAttribute("autocomplete", autocomplete)
+                .setAttribute("required", true);
+        if (type.equals("text"))
+            input.getElement().setAttribute("autocapitalize", "none").setAttribute("autofocus", true);
+        form.appendChild(label.getElement(), input.getElement());
+    }
+
+    private static @Nullable CsrfToken csrf() {
+        var request = VaadinServletRequest.getCurrent();
+        return request == null
+                ? null
+                : (CsrfToken) request.getHttpServletRequest().getAttribute(CsrfToken.class.getName());
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        if (!event.getLocation().getQueryParameters().getParameters().containsKey("error")) return;
+        trouble.setText(
+                mustWait()
+                        ? "Too many tries. Wait a quarter of an hour, then try again."
+                        : "Name or password is wrong. Passwords tell capital letters from small ones.");
+        trouble.setVisible(true);
+    }
+
+    private static boolean mustWait() {
+        var request = VaadinServletRequest.getCurrent();
+        return request != null
+                && request.getHttpServletRequest().getSession().getAttribute(WebAttributes.AUTHENTICATION_EXCEPTION)
+                        instanceof LockedException;
+    }
+}

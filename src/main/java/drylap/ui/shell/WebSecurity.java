@@ -1,0 +1,30 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.spring.security.NavigationAccessControlConfigurer;
+import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+
+/** The page's door: who is not signed in sees the sign-in page and nothing else. */
+@Configuration(proxyBeanMethods = false)
+@EnableWebSecurity
+class WebSecurity {
+    @Bean
+    SecurityFilterChain page(HttpSecurity http, SessionEnd sessionEnd) throws Exception {
+        http.with(
+                VaadinSecurityConfigurer.vaadin(),
+                page -> page.loginView(SignInView.class).defaultSuccessUrl("/", false));
+        http.addFilterBefore(sessionEnd, AuthorizationFilter.class);
+        return http.build();
+    }
+
+    /** A static bean method, since Vaadin asks for it very early. */
+    @Bean
+    static NavigationAccessControlConfigurer screens(ScreenRights rights) {
+        return new NavigationAccessControlConfigurer().withNavigationAccessChecker(rights);
+    }
+}

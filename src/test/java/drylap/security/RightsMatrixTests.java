@@ -1,0 +1,91 @@
+package drylap.security;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drylap.kernel.PersonId;
+import drylap.kernel.Reach;
+import drylap.kernel.SiteId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The rights as people agreed on them, written down a second time: x may, . may not. */
+class RightsMatrixTests {
+    private static final List<Role> COLUMNS =
+            List.of(Role.SCHEDULER, Role.WINDOW_CREW, Role.FOLLOW_ON, Role.TESTER, Role.ADMINISTRATOR);
+
+    //                           scheduler, window crew, follow-on, tester, administrator
+    private static final String AGREED = """
+            SEE_WEEK_SHEET        x . . . .
+            SEE_WALLS             x . . . .
+            SEE_OPEN_HOURS        x . . . .
+            SEE_FOLDERS           x . . . .
+            IMPORT_FOLDER         x . . . .
+            PROPOSE_PLAN          x . . . .
+            MOVE_VISIT            x . . . .
+            PIN_VISIT             x . . . .
+            PUBLISH_PLAN          x . . . .
+            SEE_CREWS             x . . . .
+            CHANGE_ABSENCES       x . . . .
+            SEE_RULES             x . . . .
+            CHANGE_RULES          x . . . .
+            SEE_OPENINGS          x x x x .
+            SEE_CREW_DAY          x x . x .
+            MARK_INSTALL          x x . . .
+            MARK_FOLLOW_ON        . . x . .
+            UNDO_MARK             x x x x .
+            SEE_PHOTO             x x x x .
+            ADD_PHOTO             x x x x .
+            CALL_RAIN             x x . . .
+            SEE_APRONS            x . x . .
+            PASS_HOLD_POINT       x x . . .
+            RELEASE               x x . . .
+            ACCEPT                . . x . .
+            RETURN                . . x . .
+            RECORD_WATER_TEST     x . . x .
+            BOOK_CREW_DAY         . . x . .
+            SEE_HANDOFF_RECORD    x x x x .
+            SEE_HISTORY           x . . . x
+            SEE_PEOPLE            . . . . x
+            CHANGE_PEOPLE         . . . . x
+            """;
+
+    @TestFactory
+    Stream<DynamicTest> each_role_may_what_was_agreed_and_nothing_else() {
+        return AGREED.lines().flatMap(line -> {
+            var words = Arrays.asList(line.split(" +"));
+            var operation = Operation.valueOf(words.getFirst());
+            return COLUMNS.stream()
+                    .map(role -> DynamicTest.dynamicTest(
+                            role.words() + " / " + operation.words(),
+                            () -> assertThat(person(role).may(operation))
+                                    .isEqualTo(
+                                            words.get(1 + COLUMNS.indexOf(role)).equals("x"))));
+        });
+    }
+
+    @Test
+    void the_agreement_names_every_operation_once_and_every_role() {
+        assertThat(AGREED.lines().map(line -> line.split(" +")[0]))
+                .containsExactlyInAnyOrderElementsOf(
+                        Arrays.stream(Operation.values()).map(Enum::name).toList());
+        assertThat(COLUMNS).containsExactlyInAnyOrder(Role.values());
+    }
+
+    @Test
+    void nobody_may_anything_at_a_site_that_is_not_theirs() {
+        var elsewhere = new SiteId("elsewhere");
+        for (Role role : Role.values())
+            for (Operation operation : Operation.values())
+                assertThat(person(role).may(operation, elsewhere))
+                        .as("%s %s", role, operation)
+                        .isFalse();
+    }
+
+    private static Person person(Role role) {
+        return new Person(new PersonId(1), "p", "P", role, Reach.of(List.of(new SiteId("here"))), null, false);
+    }
+}

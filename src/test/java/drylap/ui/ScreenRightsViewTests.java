@@ -1,0 +1,93 @@
+package drylap.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
+import drylap.DbTest;
+import drylap.Drylap;
+import drylap.kernel.Reach;
+import drylap.security.Operation;
+import drylap.security.Role;
+import drylap.security.TestPeople;
+import drylap.ui.shell.Needs;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.ContextConfiguration;
+
+/** Every role at the door of every screen. */
+@SpringBootTest(
+        classes = Drylap.class,
+        properties = {"vaadin.productionMode=true", "drylap.demo="})
+@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
+@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+class ScreenRightsViewTests extends SpringBrowserlessTest {
+    @Autowired
+    private TestPeople people;
+
+    @Test
+    void every_screen_says_what_it_needs() {
+        assertThat(screens())
+                .hasSizeGreaterThan(5)
+                .allMatch(screen ->
+                        screen.isAnnotationPresent(Needs.class) || screen.isAnnotationPresent(AnonymousAllowed.class));
+        assertThat(screens().stream().filter(screen -> screen.isAnnotationPresent(AnonymousAllowed.class)))
+                .extracting(Class::getSimpleName)
+                .containsExactly("SignInView");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Role.class)
+    void a_role_opens_its_screens_and_no_other(Role role) {
+        var who = people.signIn(people.add(role, Reach.EVERYWHERE, role.inCrew() ? "window-1" : null));
+        for (var screen : screens()) {
+            if (screen.getSimpleName().equals("LandingView") || screen.isAnnotationPresent(AnonymousAllowed.class))
+                continue;
+            boolean theirs = Arrays.stream(screen.getAnnotation(Needs.class).value())
+                    .allMatch((Operation operation) -> who.may(operation));
+
+            assertThat(opens(screen))
+                    .as("%s opens %s", role, screen.getSimpleName())
+                    .isEqualTo(theirs);
+        }
+    }
+
+    @Test
+    void nobody_opens_anything_without_signing_in() {
+        TestPeople.signOut();
+        for (var screen : screens())
+            if (!screen.isAnnotationPresent(AnonymousAllowed.class))
+                assertThat(opens(screen)).as(screen.getSimpleName()).isFalse();
+    }
+
+    private static boolean opens(Class<? extends Component> screen) {
+        try {
+            UI.getCurrent().navigate(screen);
+        } catch (RuntimeException refused) {
+            // a screen that is not theirs is answered as one that does not exist
+        }
+        return UI.getCurrent().getInternals().getActiveRouterTargetsChain().stream()
+                .anyMatch(screen::isInstance);
+    }
+
+    private static List<Class<? extends Component>> screens() {
+        return new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("drylap.ui").stream()
+                        .filter(type -> type.isAnnotatedWith(Route.class))
+                        .map(JavaClass::reflect)
+                        .<Class<? extends Component>>map(type -> type.asSubclass(Component.class))
+                        .toList();
+    }
+}
