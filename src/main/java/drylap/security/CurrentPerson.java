@@ -14,11 +14,6 @@ final class CurrentPerson implements SignedIn {
     }
 
     @Override
-    public Person person() {
-        return find().orElseThrow(() -> new IllegalStateException("nobody is signed in"));
-    }
-
-    @Override
     public Optional<Person> find() {
         var authentication = SecurityContextHolder.getContext().getAuthentication();
         return authentication != null && authentication.getPrincipal() instanceof SessionPrincipal principal

@@ -18,6 +18,7 @@ import drylap.security.Person;
 import drylap.security.SignedIn;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -27,7 +28,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
@@ -69,9 +69,7 @@ class RestDbTests {
     }
 
     private MockHttpServletResponse ask(RequestBuilder request) throws Exception {
-        SignedIn signedIn = () -> person;
-        var beans = new StaticListableBeanFactory(java.util.Map.of("signedIn", signedIn));
-        var whoever = beans.getBeanProvider(SignedIn.class);
+        SignedIn whoever = () -> Optional.of(person);
         MockMvc mvc = MockMvcBuilders.standaloneSetup(
                         new MarksController(log, whoever),
                         new PhotosController(photos, whoever),
