@@ -45,7 +45,9 @@ class TableOwnershipTests {
                             "COVER_NOW",
                             "OPEN_WINDOW",
                             "LEDGER_LINE",
-                            "PLANNING_RUN"));
+                            "PLANNING_RUN",
+                            "PUBLICATION",
+                            "PIN"));
 
     private static final Set<String> WRITES =
             Set.of("insertInto", "update", "deleteFrom", "delete", "mergeInto", "truncate", "truncateTable");

@@ -141,6 +141,7 @@ final class JobBook {
         if (!installComplete(opening)) tasks.add(Task.INSTALL);
         if (opening.waterTest()) tasks.add(Task.TEST);
         if (firstLayerFollows(opening) || opening.secondLayer() != SecondLayer.NONE) tasks.add(Task.WRAP);
+        tasks.removeAll(opening.finished());
         return tasks;
     }
 

@@ -84,6 +84,7 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
     private void apron(Visit visit, Opening opening) {
         double days = book.folder().rules().value(Rule.APRON_MAX_DAYS);
         for (Opening other : book.course(opening.course())) {
+            if (other.finished().contains(Task.WRAP)) continue;
             Optional<Instant> last = timetable.endOf(other, Task.INSTALL).map(end -> end.plus(JobBook.days(days)));
             if (last.filter(visit.end()::isAfter).isEmpty()) continue;
             findings.add(

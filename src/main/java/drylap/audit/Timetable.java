@@ -17,6 +17,9 @@ import java.util.stream.Collectors;
 
 /** The visits that can be judged, because their crew, opening and task exist: by task, and by crew and day. */
 final class Timetable {
+    /** Of tasks that a folder says are finished, without saying when. */
+    private static final Instant LONG_AGO = Instant.EPOCH;
+
     /** A crew's calendar day, by the clock at its base. */
     record CrewDay(CrewId crew, LocalDate date) implements Comparable<CrewDay> {
         private static final Comparator<CrewDay> ORDER =
@@ -72,6 +75,7 @@ final class Timetable {
     /** When a task of an opening is over: by the plan, or because an install was complete before; empty if never. */
     Optional<Instant> endOf(Opening opening, Task task) {
         if (task == Task.INSTALL && JobBook.installComplete(opening)) return Optional.of(book.doneAt(opening));
+        if (opening.finished().contains(task)) return Optional.of(LONG_AGO);
         return visit(opening, task).map(Visit::end);
     }
 }

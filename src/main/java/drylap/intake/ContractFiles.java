@@ -24,7 +24,8 @@ final class ContractFiles {
             "water_test?",
             "priority?",
             "done?",
-            "done_at?");
+            "done_at?",
+            "finished?");
     static final Header CREWS =
             Header.of("crews.csv", "crew", "trade", "methods?", "latitude", "longitude", "time_zone");
     static final Header SHIFTS =

@@ -8,11 +8,17 @@ import drylap.assembly.StepList;
 import drylap.intake.csv.Lines;
 import drylap.intake.csv.Row;
 import drylap.intake.csv.Table;
+import drylap.kernel.Coded;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Task;
 import drylap.sites.Opening;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The rows of {@code openings.csv}. */
@@ -51,7 +57,8 @@ final class OpeningRows {
                 row.yes("water_test"),
                 row.blank("priority") ? 0 : row.whole("priority", "", 0, 100),
                 done,
-                doneAt(row, done));
+                doneAt(row, done),
+                finished(row));
     }
 
     /** The limit is the method's own, so it is only asked when the method could be read. */
@@ -65,6 +72,20 @@ final class OpeningRows {
         if (doneAt != null && done == 0 && row.sound())
             row.wrong("done_at", "is given though nothing is done", "a blank cell, or a number in done,");
         return doneAt;
+    }
+
+    private static Set<Task> finished(Row row) {
+        Set<Task> finished = EnumSet.noneOf(Task.class);
+        if (row.blank("finished")) return finished;
+        for (String code : row.raw("finished").split(";", -1)) {
+            Optional<Task> task = Coded.parse(Task.class, code.strip()).filter(one -> one != Task.INSTALL);
+            task.ifPresent(finished::add);
+            if (task.isEmpty()) {
+                row.wrong("finished", "holds an unknown task", "test, wrap and clad with ; between");
+                return finished;
+            }
+        }
+        return finished;
     }
 
     static Lines write(List<Opening> openings, Zones zones) {
@@ -85,7 +106,8 @@ final class OpeningRows {
                     Lines.yes(opening.waterTest()),
                     opening.priority() == 0 ? null : opening.priority(),
                     opening.done() == 0 ? null : opening.done(),
-                    Lines.time(opening.doneAt(), zones.of(opening.facade().site())));
+                    Lines.time(opening.doneAt(), zones.of(opening.facade().site())),
+                    opening.finished().stream().sorted().map(Task::code).collect(Collectors.joining(";")));
         return lines;
     }
 }

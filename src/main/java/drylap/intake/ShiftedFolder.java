@@ -84,7 +84,8 @@ public final class ShiftedFolder {
                 o.waterTest(),
                 o.priority(),
                 o.done(),
-                doneAt(o.doneAt(), o.facade().site()));
+                doneAt(o.doneAt(), o.facade().site()),
+                o.finished());
     }
 
     private @Nullable Instant doneAt(@Nullable Instant doneAt, SiteId site) {

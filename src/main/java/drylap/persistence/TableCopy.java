@@ -46,11 +46,18 @@ public final class TableCopy {
         return Arrays.stream(row.intoArray()).map(TableCopy::value).collect(Collectors.joining("\t", "", "\n"));
     }
 
+    /** PostgreSQL's own way to write an array. */
+    private static String array(String[] values) {
+        return Arrays.stream(values)
+                .map(value -> "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"")
+                .collect(Collectors.joining(",", "{", "}"));
+    }
+
     /** COPY's text format: backslash, tab and line ends are escaped, and a bare \N is null. */
     private static String value(@Nullable Object value) {
         if (value == null) return "\\N";
-        return value.toString()
-                .replace("\\", "\\\\")
+        String text = value instanceof String[] codes ? array(codes) : value.toString();
+        return text.replace("\\", "\\\\")
                 .replace("\t", "\\t")
                 .replace("\n", "\\n")
                 .replace("\r", "\\r");

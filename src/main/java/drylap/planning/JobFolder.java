@@ -35,6 +35,10 @@ public record JobFolder(
         published = List.copyOf(published);
     }
 
+    public JobFolder withOpenings(List<Opening> now) {
+        return new JobFolder(sites, facades, now, crews, shifts, travel, forecasts, labour, rules, published);
+    }
+
     public JobFolder withPublished(List<PublishedVisit> visits) {
         return new JobFolder(sites, facades, openings, crews, shifts, travel, forecasts, labour, rules, visits);
     }

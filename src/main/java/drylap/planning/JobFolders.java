@@ -5,18 +5,27 @@ import static drylap.persistence.jooq.Tables.OPENING;
 import static drylap.persistence.jooq.Tables.SITE;
 import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.selectCount;
+import static org.jooq.impl.DSL.selectOne;
 
 import drylap.crews.Crews;
+import drylap.crews.Shift;
 import drylap.crews.Shifts;
 import drylap.crews.TravelLegs;
 import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.persistence.Within;
+import drylap.security.Operation;
+import drylap.security.Person;
 import drylap.sites.Facades;
 import drylap.sites.Openings;
 import drylap.sites.Sites;
 import drylap.weather.Forecasts;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.Records;
 import org.springframework.stereotype.Service;
@@ -53,11 +62,27 @@ public final class JobFolders {
      */
     public JobFolder load(FolderId id) {
         if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
-        return parts.load(id);
+        return parts.load(id, Reach.EVERYWHERE);
+    }
+
+    /** What of it lies at sites within reach. */
+    JobFolder load(FolderId id, Reach reach) {
+        if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
+        return parts.load(id, reach);
     }
 
     /** Newest first. */
     public List<StoredFolder> list() {
+        return list(Reach.EVERYWHERE);
+    }
+
+    /** Those with a site of the person's, newest first. */
+    public List<StoredFolder> list(Person who) {
+        who.demand(Operation.SEE_FOLDERS);
+        return list(who.reach());
+    }
+
+    private List<StoredFolder> list(Reach reach) {
         return db.select(
                         JOB_FOLDER.ID.convertFrom(FolderId::new),
                         JOB_FOLDER.NAME,
@@ -65,8 +90,15 @@ public final class JobFolders {
                         field(selectCount().from(SITE).where(SITE.FOLDER_ID.eq(JOB_FOLDER.ID))),
                         field(selectCount().from(OPENING).where(OPENING.FOLDER_ID.eq(JOB_FOLDER.ID))))
                 .from(JOB_FOLDER)
+                .whereExists(
+                        selectOne().from(SITE).where(SITE.FOLDER_ID.eq(JOB_FOLDER.ID), Within.reach(SITE.SITE_, reach)))
                 .orderBy(JOB_FOLDER.ID.desc())
                 .fetch(Records.mapping(StoredFolder::new));
+    }
+
+    /** When the first crew begins; none where nobody comes. */
+    Optional<Instant> firstShift(FolderId id) {
+        return parts.shifts().of(id).stream().map(Shift::startsAt).min(Comparator.naturalOrder());
     }
 
     /** The sites of all folders, by id: what an administrator may choose from. */
@@ -108,18 +140,18 @@ public final class JobFolders {
             published.saveAll(id, folder.published());
         }
 
-        JobFolder load(FolderId id) {
+        JobFolder load(FolderId id, Reach reach) {
             return new JobFolder(
-                    sites.of(id),
-                    facades.of(id),
-                    openings.of(id),
+                    sites.within(id, reach),
+                    facades.within(id, reach),
+                    openings.within(id, reach),
                     crews.of(id),
                     shifts.of(id),
                     legs.of(id),
-                    forecasts.of(id),
+                    forecasts.within(id, reach),
                     labour.of(id),
                     rules.of(id),
-                    published.of(id));
+                    published.within(id, reach));
         }
     }
 }

@@ -2,17 +2,24 @@ package drylap.planning;
 
 import static drylap.persistence.jooq.Tables.COVER_NOW;
 import static drylap.persistence.jooq.Tables.LEDGER_LINE;
+import static drylap.persistence.jooq.Tables.OPENING;
 import static drylap.persistence.jooq.Tables.UNPLANNED_TASK;
 
 import drylap.kernel.Coded;
+import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
 import drylap.kernel.Task;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.CoverNowRecord;
 import drylap.persistence.jooq.tables.records.LedgerLineRecord;
 import drylap.persistence.jooq.tables.records.UnplannedTaskRecord;
 import java.util.ArrayList;
 import java.util.List;
 import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
 import org.springframework.stereotype.Service;
 
 /** What a stored plan says about itself: what is left out and why, what to cover, what it costs. */
@@ -60,9 +67,9 @@ final class PlanRemarks {
         db.batchInsert(rows).execute();
     }
 
-    List<UnplannedTask> unplanned(PlanId plan) {
+    List<UnplannedTask> unplanned(PlanId plan, FolderId folder, Reach reach) {
         return db.selectFrom(UNPLANNED_TASK)
-                .where(UNPLANNED_TASK.PLAN_ID.eq(plan.value()))
+                .where(UNPLANNED_TASK.PLAN_ID.eq(plan.value()), UNPLANNED_TASK.OPENING.in(openings(folder, reach)))
                 .orderBy(UNPLANNED_TASK.ROW_NO)
                 .fetch(row -> new UnplannedTask(
                         new OpeningId(row.getOpening()),
@@ -71,15 +78,21 @@ final class PlanRemarks {
                         row.getDetail()));
     }
 
-    List<CoverNow> coverNow(PlanId plan) {
+    List<CoverNow> coverNow(PlanId plan, FolderId folder, Reach reach) {
         return db.selectFrom(COVER_NOW)
-                .where(COVER_NOW.PLAN_ID.eq(plan.value()))
+                .where(COVER_NOW.PLAN_ID.eq(plan.value()), COVER_NOW.OPENING.in(openings(folder, reach)))
                 .orderBy(COVER_NOW.ROW_NO)
                 .fetch(row -> new CoverNow(
                         new OpeningId(row.getOpening()),
                         row.getOpenSince(),
                         row.getNextRain(),
                         row.getMinutesToClose()));
+    }
+
+    private Select<Record1<String>> openings(FolderId folder, Reach reach) {
+        return DSL.select(OPENING.OPENING_)
+                .from(OPENING)
+                .where(OPENING.FOLDER_ID.eq(folder.value()), Within.reach(OPENING.SITE, reach));
     }
 
     List<Ledger.Line> lines(PlanId plan) {

@@ -6,28 +6,50 @@ import drylap.kernel.FolderId;
 import drylap.platform.BackgroundWork;
 import drylap.platform.JobId;
 import drylap.platform.Subscription;
+import drylap.security.Operation;
+import drylap.security.Person;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** Planning in the background: it outlives the page that asked for it and the process that does it. */
 @Service
 public final class PlanRuns {
+    private static final Duration ROUNDED_TO = Duration.ofMinutes(5);
+
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final BackgroundWork work;
     private final PlanningRuns runs;
     private final RunWatch watch;
+    private final Publications publications;
+    private final JobFolders folders;
+    private final Clock clock;
 
-    PlanRuns(DSLContext db, TransactionTemplate transaction, BackgroundWork work, PlanningRuns runs, RunWatch watch) {
+    PlanRuns(
+            DSLContext db,
+            TransactionTemplate transaction,
+            BackgroundWork work,
+            PlanningRuns runs,
+            RunWatch watch,
+            Publications publications,
+            JobFolders folders,
+            Clock clock) {
         this.db = db;
         this.transaction = transaction;
         this.work = work;
         this.runs = runs;
         this.watch = watch;
+        this.publications = publications;
+        this.folders = folders;
+        this.clock = clock;
     }
 
     /**
@@ -44,6 +66,29 @@ public final class PlanRuns {
             runs.open(job, folder, request);
             return new RunId(job.value());
         });
+    }
+
+    /**
+     * Queues a run for a person: from now on, or from the first shift where that is later, over every site of the folder.
+     *
+     * @throws UnknownFolder where there is no such folder
+     */
+    public RunId propose(Person who, FolderId folder, Duration time) {
+        who.demand(Operation.PROPOSE_PLAN, publications.sitesOf(folder));
+        return request(folder, new PlanRequest(from(folder), time, null, 1));
+    }
+
+    /** Asks the folder's run to end now, for a person. */
+    public void stop(Person who, FolderId folder) {
+        who.demand(Operation.PROPOSE_PLAN, publications.sitesOf(folder));
+        stop(folder);
+    }
+
+    /** What is past is not planned; a new plan begins a little later, so that crews can hear of it. */
+    private @Nullable Instant from(FolderId folder) {
+        long step = ROUNDED_TO.toSeconds();
+        Instant soon = Instant.ofEpochSecond(Math.ceilDiv(clock.instant().getEpochSecond(), step) * step);
+        return folders.firstShift(folder).filter(first -> first.isBefore(soon)).isPresent() ? soon : null;
     }
 
     /** Asks the folder's run to end now; its best plan so far is kept. Nothing happens where none is under way. */

@@ -7,10 +7,12 @@ import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.kernel.TimeWindow;
 import drylap.persistence.TableCopy;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.OpenWindowRecord;
 import drylap.persistence.jooq.tables.records.VisitRecord;
 import java.util.ArrayList;
@@ -44,16 +46,16 @@ final class PlanSheets {
         TableCopy.add(db, windows);
     }
 
-    List<Visit> visits(PlanId plan) {
+    List<Visit> visits(PlanId plan, Reach reach) {
         return db.selectFrom(VISIT)
-                .where(VISIT.PLAN_ID.eq(plan.value()))
+                .where(VISIT.PLAN_ID.eq(plan.value()), Within.reach(VISIT.SITE, reach))
                 .orderBy(VISIT.ROW_NO)
                 .fetch(PlanSheets::visit);
     }
 
-    List<OpenWindow> openHours(PlanId plan) {
+    List<OpenWindow> openHours(PlanId plan, Reach reach) {
         return db.selectFrom(OPEN_WINDOW)
-                .where(OPEN_WINDOW.PLAN_ID.eq(plan.value()))
+                .where(OPEN_WINDOW.PLAN_ID.eq(plan.value()), Within.reach(OPEN_WINDOW.SITE, reach))
                 .orderBy(OPEN_WINDOW.ROW_NO)
                 .fetch(row -> new OpenWindow(
                         new FacadeId(new SiteId(row.getSite()), row.getFacade()),

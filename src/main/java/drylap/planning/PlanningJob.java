@@ -14,12 +14,12 @@ import org.springframework.stereotype.Service;
 final class PlanningJob implements JobHandler {
     static final String KIND = "plan";
 
-    private final JobFolders folders;
+    private final CurrentFolders folders;
     private final Plans plans;
     private final PlanningRuns runs;
     private final Planner planner;
 
-    PlanningJob(JobFolders folders, Plans plans, PlanningRuns runs, Planner planner) {
+    PlanningJob(CurrentFolders folders, Plans plans, PlanningRuns runs, Planner planner) {
         this.folders = folders;
         this.plans = plans;
         this.runs = runs;

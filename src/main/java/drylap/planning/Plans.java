@@ -3,7 +3,12 @@ package drylap.planning;
 import static drylap.persistence.jooq.Tables.PLAN;
 
 import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
 import drylap.persistence.jooq.tables.records.PlanRecord;
+import drylap.platform.News;
+import drylap.platform.NewsItem;
+import drylap.security.Operation;
+import drylap.security.Person;
 import java.time.Clock;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -13,18 +18,28 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** The plans in the database. A stored plan is immutable; the newest of a folder is the one that counts. */
 @Service
 public final class Plans {
+    public static final String TOPIC = "plan";
+
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final Clock clock;
     private final PlanSheets sheets;
     private final PlanRemarks remarks;
+    private final News news;
 
-    Plans(DSLContext db, TransactionTemplate transaction, Clock clock, PlanSheets sheets, PlanRemarks remarks) {
+    Plans(
+            DSLContext db,
+            TransactionTemplate transaction,
+            Clock clock,
+            PlanSheets sheets,
+            PlanRemarks remarks,
+            News news) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.sheets = sheets;
         this.remarks = remarks;
+        this.news = news;
     }
 
     /** Stores the plan, whole or not at all, as the newest of its folder. */
@@ -33,18 +48,39 @@ public final class Plans {
             PlanId id = open(folder, plan);
             sheets.save(id, plan);
             remarks.save(id, plan);
+            news.tell(new NewsItem(TOPIC, folder.value(), null, "proposed"));
             return id;
         });
     }
 
     /** The newest plan of the folder, equal to the one that was saved. */
     public Optional<Plan> latest(FolderId folder) {
+        return newest(folder, Reach.EVERYWHERE).map(StoredPlan::plan);
+    }
+
+    /** What of the newest plan lies at the person's sites; its ledger is that of the whole plan. */
+    public Optional<StoredPlan> latest(Person who, FolderId folder) {
+        who.demand(Operation.SEE_WEEK_SHEET);
+        return newest(folder, who.reach());
+    }
+
+    /** What of a plan lies at the person's sites. */
+    public StoredPlan load(Person who, PlanId plan) {
+        who.demand(Operation.SEE_OPENINGS);
+        return load(plan, who.reach());
+    }
+
+    StoredPlan load(PlanId plan, Reach reach) {
+        return stored(db.selectFrom(PLAN).where(PLAN.ID.eq(plan.value())).fetchSingle(), reach);
+    }
+
+    private Optional<StoredPlan> newest(FolderId folder, Reach reach) {
         return db.selectFrom(PLAN)
                 .where(PLAN.FOLDER_ID.eq(folder.value()))
                 .orderBy(PLAN.ID.desc())
                 .limit(1)
                 .fetchOptional()
-                .map(this::plan);
+                .map(row -> stored(row, reach));
     }
 
     private PlanId open(FolderId folder, Plan plan) {
@@ -60,15 +96,20 @@ public final class Plans {
                 .fetchSingle(PLAN.ID));
     }
 
-    private Plan plan(PlanRecord row) {
+    private StoredPlan stored(PlanRecord row, Reach reach) {
+        return new StoredPlan(new PlanId(row.getId()), row.getMadeAt(), plan(row, reach));
+    }
+
+    private Plan plan(PlanRecord row, Reach reach) {
         PlanId id = new PlanId(row.getId());
+        FolderId folder = new FolderId(row.getFolderId());
         return new Plan(
                 row.getStartsAt(),
                 row.getHorizonEnd(),
-                sheets.visits(id),
-                remarks.unplanned(id),
-                remarks.coverNow(id),
-                sheets.openHours(id),
+                sheets.visits(id, reach),
+                remarks.unplanned(id, folder, reach),
+                remarks.coverNow(id, folder, reach),
+                sheets.openHours(id, reach),
                 new Ledger(remarks.lines(id), row.getHard(), row.getMedium(), row.getSoft()));
     }
 }

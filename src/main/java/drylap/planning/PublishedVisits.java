@@ -7,8 +7,10 @@ import drylap.kernel.CrewId;
 import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.PublishedVisitRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,9 +32,10 @@ final class PublishedVisits {
         db.batchInsert(rows).execute();
     }
 
-    List<PublishedVisit> of(FolderId folder) {
+    List<PublishedVisit> within(FolderId folder, Reach reach) {
         return db.selectFrom(PUBLISHED_VISIT)
                 .where(PUBLISHED_VISIT.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(PUBLISHED_VISIT.SITE, reach))
                 .orderBy(PUBLISHED_VISIT.ROW_NO)
                 .fetch(row -> new PublishedVisit(visit(row), row.getPinned()));
     }

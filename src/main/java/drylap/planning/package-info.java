@@ -1,7 +1,16 @@
 /** Job folders in, plans out: labour, rules of the plan, the planner and what it publishes. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "progress", "persistence", "platform"
+        allowedDependencies = {
+            "kernel",
+            "assembly",
+            "sites",
+            "weather",
+            "crews",
+            "security",
+            "progress",
+            "persistence",
+            "platform"
         })
 package drylap.planning;
 

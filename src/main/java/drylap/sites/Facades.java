@@ -4,7 +4,9 @@ import static drylap.persistence.jooq.Tables.FACADE;
 
 import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.FacadeRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,8 +36,14 @@ public final class Facades {
     }
 
     public List<Facade> of(FolderId folder) {
+        return within(folder, Reach.EVERYWHERE);
+    }
+
+    /** Those within reach, in the folder's order. */
+    public List<Facade> within(FolderId folder, Reach reach) {
         return db.selectFrom(FACADE)
                 .where(FACADE.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(FACADE.SITE, reach))
                 .orderBy(FACADE.ROW_NO)
                 .fetch(row -> new Facade(
                         new FacadeId(new SiteId(row.getSite()), row.getFacade()),

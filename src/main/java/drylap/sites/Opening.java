@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param priority 0 is ordinary; each step up makes leaving it unplanned costlier
  * @param done the number of the last line done of its {@link StepList}; 0 is none
  * @param doneAt when that line was done, where known
+ * @param finished further tasks that are done, such as the wrap; the install's state is {@code done}
  */
 public record Opening(
         OpeningId id,
@@ -39,7 +41,68 @@ public record Opening(
         boolean waterTest,
         int priority,
         int done,
-        @Nullable Instant doneAt) {
+        @Nullable Instant doneAt,
+        Set<Task> finished) {
+    public Opening {
+        finished = Set.copyOf(finished);
+        if (finished.contains(Task.INSTALL))
+            throw new IllegalArgumentException(
+                    "whether the install of %s is finished follows from its lines".formatted(id));
+    }
+
+    /** None of the further tasks is finished. */
+    public Opening(
+            OpeningId id,
+            FacadeId facade,
+            int level,
+            int widthMm,
+            int heightMm,
+            Frame frame,
+            Method method,
+            Approach approach,
+            SecondLayer secondLayer,
+            LocalDate deliveredOn,
+            boolean waterTest,
+            int priority,
+            int done,
+            @Nullable Instant doneAt) {
+        this(
+                id,
+                facade,
+                level,
+                widthMm,
+                heightMm,
+                frame,
+                method,
+                approach,
+                secondLayer,
+                deliveredOn,
+                waterTest,
+                priority,
+                done,
+                doneAt,
+                Set.of());
+    }
+
+    /** The same opening as it stands by now. */
+    public Opening standing(int doneNow, @Nullable Instant doneNowAt, Set<Task> finishedNow) {
+        return new Opening(
+                id,
+                facade,
+                level,
+                widthMm,
+                heightMm,
+                frame,
+                method,
+                approach,
+                secondLayer,
+                deliveredOn,
+                waterTest,
+                priority,
+                doneNow,
+                doneNowAt,
+                finishedNow);
+    }
 
     public Course course() {
         return new Course(facade, level);
@@ -65,7 +128,7 @@ public record Opening(
     /** What remains to be planned for this opening, in the order in which it is done. */
     public List<Task> tasks() {
         return designedTasks().stream()
-                .filter(task -> task != Task.INSTALL || !installed())
+                .filter(task -> task == Task.INSTALL ? !installed() : !finished.contains(task))
                 .toList();
     }
 

@@ -12,12 +12,15 @@ import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.kernel.Task;
 import drylap.persistence.TableCopy;
 import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.OpeningRecord;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 
@@ -76,7 +79,8 @@ public final class Openings {
                 opening.waterTest(),
                 opening.priority(),
                 opening.done(),
-                opening.doneAt());
+                opening.doneAt(),
+                opening.finished().stream().sorted().map(Task::code).toArray(String[]::new));
     }
 
     private static Opening opening(OpeningRecord row) {
@@ -94,6 +98,9 @@ public final class Openings {
                 row.getWaterTest(),
                 row.getPriority(),
                 row.getDone(),
-                row.getDoneAt());
+                row.getDoneAt(),
+                Arrays.stream(row.getFinished())
+                        .map(code -> Coded.of(Task.class, code))
+                        .collect(Collectors.toSet()));
     }
 }

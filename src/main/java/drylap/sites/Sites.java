@@ -5,7 +5,9 @@ import static drylap.persistence.jooq.Tables.SITE;
 import drylap.kernel.Coded;
 import drylap.kernel.FolderId;
 import drylap.kernel.GeoPoint;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.SiteRecord;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -38,8 +40,14 @@ public final class Sites {
     }
 
     public List<Site> of(FolderId folder) {
+        return within(folder, Reach.EVERYWHERE);
+    }
+
+    /** Those within reach, in the folder's order. */
+    public List<Site> within(FolderId folder, Reach reach) {
         return db.selectFrom(SITE)
                 .where(SITE.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(SITE.SITE_, reach))
                 .orderBy(SITE.ROW_NO)
                 .fetch(Sites::site);
     }

@@ -4,8 +4,10 @@ import static drylap.persistence.jooq.Tables.FORECAST;
 import static drylap.persistence.jooq.Tables.FORECAST_HOUR;
 
 import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.persistence.TableCopy;
+import drylap.persistence.Within;
 import drylap.persistence.jooq.tables.records.ForecastHourRecord;
 import drylap.persistence.jooq.tables.records.ForecastRecord;
 import java.util.ArrayList;
@@ -36,12 +38,19 @@ public final class Forecasts {
     }
 
     public List<Forecast> of(FolderId folder) {
+        return within(folder, Reach.EVERYWHERE);
+    }
+
+    /** Those of sites within reach. */
+    public List<Forecast> within(FolderId folder, Reach reach) {
         Map<String, List<ForecastHour>> hours = db.selectFrom(FORECAST_HOUR)
                 .where(FORECAST_HOUR.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(FORECAST_HOUR.SITE, reach))
                 .orderBy(FORECAST_HOUR.SITE, FORECAST_HOUR.HOUR_START)
                 .fetchGroups(ForecastHourRecord::getSite, Forecasts::hour);
         return db.selectFrom(FORECAST)
                 .where(FORECAST.FOLDER_ID.eq(folder.value()))
+                .and(Within.reach(FORECAST.SITE, reach))
                 .orderBy(FORECAST.ROW_NO)
                 .fetch(row -> new Forecast(new SiteId(row.getSite()), hours.getOrDefault(row.getSite(), List.of())));
     }

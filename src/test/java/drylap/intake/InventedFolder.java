@@ -102,7 +102,8 @@ final class InventedFolder {
                 random.nextBoolean(),
                 random.nextInt(101),
                 done,
-                done == 0 || random.nextBoolean() ? null : instant());
+                done == 0 || random.nextBoolean() ? null : instant(),
+                random.nextBoolean() ? EnumSet.of(Task.TEST, Task.CLAD) : EnumSet.noneOf(Task.class));
     }
 
     private Crew crew(Trade trade) {

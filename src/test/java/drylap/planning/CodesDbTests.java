@@ -63,6 +63,8 @@ class CodesDbTests {
             Map.entry("handoff_act_reason", ReturnReason.values()),
             Map.entry("handoff_act_leak_definition", LeakDefinition.values()),
             Map.entry("handoff_entry_rating", RainRating.values()),
+            Map.entry("opening_finished", new Coded[] {Task.TEST, Task.WRAP, Task.CLAD}),
+            Map.entry("pin_task", Task.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();

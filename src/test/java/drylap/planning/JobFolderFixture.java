@@ -113,7 +113,8 @@ public final class JobFolderFixture {
                 random.nextBoolean(),
                 random.nextInt(5),
                 random.nextInt(8),
-                maybe(moment()));
+                maybe(moment()),
+                random.nextBoolean() ? Set.of(Task.WRAP, Task.TEST) : Set.of());
     }
 
     private Shift shift(Crew crew, int day) {

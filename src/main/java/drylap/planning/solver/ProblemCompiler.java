@@ -126,7 +126,8 @@ final class ProblemCompiler {
     private void addTasks(Opening opening) {
         CourseWork course = Objects.requireNonNull(courses.get(opening.course()));
         int installedAt = opening.doneAt() == null ? 0 : axis.ceil(opening.doneAt());
-        if (opening.installed()) course.installedAt(installedAt);
+        // what is wrapped has no free apron any more, and its install was over before
+        if (opening.installed() && !opening.finished().contains(Task.WRAP)) course.installedAt(installedAt);
         WorkTask install = null;
         for (Task kind : opening.tasks()) {
             WorkTask task = new WorkTask(

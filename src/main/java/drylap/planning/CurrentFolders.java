@@ -1,0 +1,119 @@
+package drylap.planning;
+
+import drylap.kernel.FolderId;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
+import drylap.kernel.Task;
+import drylap.progress.FinishedTask;
+import drylap.progress.OpeningState;
+import drylap.progress.OpeningStates;
+import drylap.security.NotAllowed;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.sites.Opening;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+
+/** A job folder as it stands by now: as imported, with all that was done and decided since. */
+@Service
+public final class CurrentFolders {
+    private final JobFolders folders;
+    private final OpeningStates states;
+    private final Publications publications;
+    private final Plans plans;
+    private final Pins pins;
+    private final Clock clock;
+
+    CurrentFolders(
+            JobFolders folders, OpeningStates states, Publications publications, Plans plans, Pins pins, Clock clock) {
+        this.folders = folders;
+        this.states = states;
+        this.publications = publications;
+        this.plans = plans;
+        this.pins = pins;
+        this.clock = clock;
+    }
+
+    /** All of it, for work that acts for nobody. */
+    public JobFolder load(FolderId id) {
+        return standing(id, folders.load(id), states.states(id), Reach.EVERYWHERE);
+    }
+
+    /**
+     * What of it lies at the person's sites.
+     *
+     * @throws NotAllowed where the person sees only the folder in work, and it is another one
+     */
+    public JobFolder load(Person who, FolderId id) {
+        demandSight(who, id);
+        return standing(id, folders.load(id, who.reach()), states.of(who, id), who.reach());
+    }
+
+    void demandSight(Person who, FolderId id) {
+        who.demand(Operation.SEE_OPENINGS);
+        if (!who.may(Operation.SEE_FOLDERS)
+                && !publications.inWork().filter(id::equals).isPresent())
+            throw new NotAllowed(who, Operation.SEE_OPENINGS, "in job folder " + id.value());
+    }
+
+    /** The one place where later changes are laid over what was imported. */
+    private JobFolder standing(FolderId id, JobFolder imported, List<OpeningState> states, Reach reach) {
+        Map<OpeningId, OpeningState> now = states.stream()
+                .collect(Collectors.toMap(state -> state.opening().id(), Function.identity()));
+        List<Opening> openings = imported.openings().stream()
+                .map(opening -> standing(opening, Objects.requireNonNull(now.get(opening.id()))))
+                .toList();
+        JobFolder folder = imported.withOpenings(openings);
+        return folder.withPublished(published(id, folder, reach));
+    }
+
+    private static Opening standing(Opening opening, OpeningState state) {
+        return opening.standing(
+                state.doneUpTo(),
+                state.doneUpToAt(),
+                state.finished().stream()
+                        .map(FinishedTask::task)
+                        .filter(task -> task != Task.INSTALL)
+                        .collect(Collectors.toSet()));
+    }
+
+    private List<PublishedVisit> published(FolderId id, JobFolder folder, Reach reach) {
+        var publication = publications.latest(id);
+        if (publication.isEmpty()) return folder.published();
+        Set<Pins.Pinned> toDo = folder.openings().stream()
+                .flatMap(opening -> opening.tasks().stream().map(task -> new Pins.Pinned(opening.id(), task)))
+                .collect(Collectors.toSet());
+        var held = pins.of(id);
+        Instant now = clock.instant();
+        return plans.load(publication.get().plan(), reach).plan().visits().stream()
+                .filter(visit -> toDo.contains(Pins.Pinned.of(visit)))
+                .map(visit -> held(visit, held.get(Pins.Pinned.of(visit))))
+                // what has begun or slipped is planned anew, and that is no change of plan
+                .filter(one -> !one.visit().start().isBefore(now))
+                .toList();
+    }
+
+    private static PublishedVisit held(Visit was, Pins.@Nullable Place place) {
+        if (place == null) return new PublishedVisit(was, false);
+        return new PublishedVisit(
+                new Visit(
+                        place.crew(),
+                        place.date(),
+                        was.sequence(),
+                        was.facade(),
+                        was.level(),
+                        was.opening(),
+                        was.task(),
+                        place.start(),
+                        place.end()),
+                true);
+    }
+}

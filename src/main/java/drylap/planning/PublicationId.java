@@ -1,0 +1,3 @@
+package drylap.planning;
+
+public record PublicationId(long value) {}
