@@ -8,12 +8,14 @@ create table publication (
     id           bigint generated always as identity primary key,
     folder_id    bigint      not null references job_folder on delete cascade,
     plan_id      bigint      not null,
-    follows      bigint references publication,
+    follows      bigint,
     published_at timestamptz not null,
     person_id    bigint,
     person       text        not null,
     foreign key (folder_id, plan_id) references plan (folder_id, id) on delete cascade,
-    unique nulls not distinct (folder_id, follows)
+    unique (folder_id, id),
+    unique nulls not distinct (folder_id, follows),
+    foreign key (folder_id, follows) references publication (folder_id, id) on delete cascade
 );
 
 create trigger only_grows before update on publication

@@ -86,23 +86,28 @@ public final class CurrentFolders {
     }
 
     private List<PublishedVisit> published(FolderId id, JobFolder folder, Reach reach) {
-        var publication = publications.latest(id);
-        if (publication.isEmpty()) return folder.published();
         Set<Pins.Pinned> toDo = folder.openings().stream()
                 .flatMap(opening -> opening.tasks().stream().map(task -> new Pins.Pinned(opening.id(), task)))
                 .collect(Collectors.toSet());
         var held = pins.of(id);
+        var publication = publications.latest(id);
+        if (publication.isEmpty())
+            return folder.published().stream()
+                    .map(one -> held(one, held.get(Pins.Pinned.of(one.visit()))))
+                    .toList();
         Instant now = clock.instant();
         return plans.load(publication.get().plan(), reach).plan().visits().stream()
                 .filter(visit -> toDo.contains(Pins.Pinned.of(visit)))
-                .map(visit -> held(visit, held.get(Pins.Pinned.of(visit))))
-                // what has begun or slipped is planned anew, and that is no change of plan
+                .map(visit -> new PublishedVisit(visit, false))
+                .map(one -> held(one, held.get(Pins.Pinned.of(one.visit()))))
+                // what has begun or slipped is planned anew, its pin with it, and that is no change of plan
                 .filter(one -> !one.visit().start().isBefore(now))
                 .toList();
     }
 
-    private static PublishedVisit held(Visit was, Pins.@Nullable Place place) {
-        if (place == null) return new PublishedVisit(was, false);
+    private static PublishedVisit held(PublishedVisit one, Pins.@Nullable Place place) {
+        if (place == null) return one;
+        Visit was = one.visit();
         return new PublishedVisit(
                 new Visit(
                         place.crew(),

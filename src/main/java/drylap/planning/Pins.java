@@ -10,8 +10,10 @@ import drylap.kernel.Task;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import drylap.security.History;
+import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.sites.Openings;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -34,13 +36,15 @@ public final class Pins {
     record Place(CrewId crew, LocalDate date, Instant start, Instant end) {}
 
     private final DSLContext db;
+    private final Openings openings;
     private final TransactionTemplate transaction;
     private final History history;
     private final News news;
     private final Clock clock;
 
-    Pins(DSLContext db, TransactionTemplate transaction, History history, News news, Clock clock) {
+    Pins(DSLContext db, Openings openings, TransactionTemplate transaction, History history, News news, Clock clock) {
         this.db = db;
+        this.openings = openings;
         this.transaction = transaction;
         this.history = history;
         this.news = news;
@@ -49,7 +53,7 @@ public final class Pins {
 
     /** Holds the visit where it stands; a pin that it had before is replaced. */
     public void pin(Person who, FolderId folder, Visit visit) {
-        who.demand(Operation.PIN_VISIT, visit.facade().site());
+        demand(who, folder, visit);
         transaction.executeWithoutResult(_ -> {
             drop(folder, Pinned.of(visit));
             db.insertInto(PIN)
@@ -68,10 +72,17 @@ public final class Pins {
     }
 
     public void unpin(Person who, FolderId folder, Visit visit) {
-        who.demand(Operation.PIN_VISIT, visit.facade().site());
+        demand(who, folder, visit);
         transaction.executeWithoutResult(_ -> {
             if (drop(folder, Pinned.of(visit)) > 0) say(who, folder, visit, "unpinned");
         });
+    }
+
+    /** The site is that of the opening, whatever the visit says. */
+    private void demand(Person who, FolderId folder, Visit visit) {
+        who.demand(Operation.PIN_VISIT);
+        if (openings.find(folder, visit.opening(), who.reach()).isEmpty())
+            throw new NotAllowed(who, Operation.PIN_VISIT, "at opening " + visit.opening());
     }
 
     Map<Pinned, Place> of(FolderId folder) {

@@ -195,6 +195,25 @@ class PublicationsDbTests {
     }
 
     @Test
+    void a_publication_of_another_folder_is_not_followed() {
+        var other = folders.save("other", WallOfAll.folder());
+        var otherPlan = plans.save(other, planOf());
+        var theirs = (Published) publications.publish(WallOfAll.SCHEDULER, other, otherPlan, null);
+
+        assertThatThrownBy(() -> publications.publish(
+                        WallOfAll.SCHEDULER, folder, plan, theirs.publication().id()))
+                .isInstanceOf(DataAccessException.class);
+    }
+
+    @Test
+    void the_site_of_a_pin_is_that_of_the_opening_whatever_the_visit_says() {
+        var ofNorth = people.add(Role.SCHEDULER, Reach.of(Set.of(WallOfAll.NORTH)), null);
+        var disguised = visit("south-1", WallOfAll.NORTH, 11);
+
+        assertThatExceptionOfType(NotAllowed.class).isThrownBy(() -> pins.pin(ofNorth, folder, disguised));
+    }
+
+    @Test
     void a_publication_is_never_changed() {
         publications.publish(WallOfAll.SCHEDULER, folder, plan, null);
 
