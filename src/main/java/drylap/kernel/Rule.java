@@ -46,6 +46,16 @@ public enum Rule implements Coded {
             0,
             3650,
             "low end for barriers, 60 to 180 days, weak source: general articles; the maker's data sheet governs"),
+    COVER_MIN(
+            "cover_min",
+            8,
+            "min",
+            0,
+            600,
+            "assumption, 5 to 15 for two persons; to be set from the contractor's own log"),
+    COVER_LETS_IN(
+            "cover_lets_in", 0.1, "share of the rain", 0, 1, "planning choice of this project, where laps stand open"),
+    LEE_SHARE("lee_share", 0.05, "share of head-on rain", 0, 1, "deduced: rain is never exactly from one side"),
     WEIGHT_LATE_HANDOVER("weight_late_handover", 200, "per hour", 0, 1_000_000, "planning choice of this project"),
     WEIGHT_CREW_DAYS("weight_crew_days", 400, "per crew-day", 0, 1_000_000, "planning choice of this project"),
     WEIGHT_TRAVEL("weight_travel", 2, "per minute", 0, 1_000_000, "planning choice of this project"),
