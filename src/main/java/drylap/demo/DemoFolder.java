@@ -11,6 +11,7 @@ import drylap.planning.PlanRequest;
 import drylap.planning.PlanRuns;
 import java.time.Clock;
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import org.slf4j.Logger;
@@ -21,25 +22,27 @@ import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Loads the sample into a database without any job folder, moved to the current week, and asks for a plan of it. */
+/** Loads the sample into a database without any job folder, moved to the current week and begun, and asks for a new proposal. */
 @Component
 class DemoFolder {
     private static final Logger LOG = LoggerFactory.getLogger(DemoFolder.class);
-    private static final PlanRequest REQUEST = PlanRequest.seconds(20);
+    private static final Duration TIME = Duration.ofSeconds(20);
 
     private final String sample;
     private final JobFolders folders;
     private final PlanRuns runs;
+    private final DemoWeek week;
     private final Clock clock;
 
-    DemoFolder(@Value("${drylap.demo:}") String sample, JobFolders folders, PlanRuns runs, Clock clock) {
+    DemoFolder(@Value("${drylap.demo:}") String sample, JobFolders folders, PlanRuns runs, DemoWeek week, Clock clock) {
         this.sample = sample;
         this.folders = folders;
         this.runs = runs;
+        this.week = week;
         this.clock = clock;
     }
 
-    @Order(1)
+    @Order(3)
     @EventListener(ApplicationReadyEvent.class)
     void load() {
         if (sample.isBlank() || !folders.list().isEmpty()) return;
@@ -54,8 +57,14 @@ class DemoFolder {
         LocalDate monday = LocalDate.now(
                         clock.withZone(folder.sites().getFirst().zone()))
                 .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        FolderId id = folders.save(name(), ShiftedFolder.toWeekOf(folder, monday));
-        runs.request(id, REQUEST);
+        JobFolder thisWeek = ShiftedFolder.toWeekOf(folder, monday);
+        FolderId id = folders.save(name(), thisWeek);
+        week.begin(id, thisWeek);
+        runs.request(id, request());
+    }
+
+    private PlanRequest request() {
+        return new PlanRequest(clock.instant(), TIME, null, 1);
     }
 
     private String name() {

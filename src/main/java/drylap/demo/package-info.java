@@ -1,6 +1,7 @@
 /** The sample job folder that a new database starts with. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "sites", "planning", "intake", "security"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "assembly", "sites", "security", "progress", "handoff", "planning", "intake"})
 package drylap.demo;
 
 import org.jspecify.annotations.NullMarked;

@@ -15,10 +15,12 @@ import drylap.kernel.FolderId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.persistence.Within;
+import drylap.security.History;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Facades;
 import drylap.sites.Openings;
+import drylap.sites.Site;
 import drylap.sites.Sites;
 import drylap.weather.Forecasts;
 import java.time.Clock;
@@ -38,12 +40,14 @@ public final class JobFolders {
     private final TransactionTemplate transaction;
     private final Clock clock;
     private final Parts parts;
+    private final History history;
 
-    JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts) {
+    JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts, History history) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.parts = parts;
+        this.history = history;
     }
 
     /** Stores the folder whole, or, where anything fails, nothing of it. Instants are kept to the microsecond. */
@@ -52,6 +56,16 @@ public final class JobFolders {
             FolderId id = open(name);
             parts.save(id, folder);
             return id;
+        });
+    }
+
+    /** As {@link #save(String, JobFolder)}, for a person who may bring in folders with all of these sites. */
+    public FolderId save(Person who, String name, JobFolder folder) {
+        who.demand(
+                Operation.IMPORT_FOLDER, folder.sites().stream().map(Site::id).toList());
+        return transaction.execute(_ -> {
+            history.note(who, null, "brought in job folder \"%s\"".formatted(name));
+            return save(name, folder);
         });
     }
 

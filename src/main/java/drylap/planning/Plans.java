@@ -70,6 +70,11 @@ public final class Plans {
         return load(plan, who.reach());
     }
 
+    /** The whole plan, for work that acts for nobody. */
+    public Plan load(PlanId plan) {
+        return load(plan, Reach.EVERYWHERE).plan();
+    }
+
     StoredPlan load(PlanId plan, Reach reach) {
         return stored(db.selectFrom(PLAN).where(PLAN.ID.eq(plan.value())).fetchSingle(), reach);
     }

@@ -5,11 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.DbTest;
 import drylap.crews.Shift;
 import drylap.kernel.FolderId;
+import drylap.kernel.Task;
+import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolder;
 import drylap.planning.JobFolders;
 import drylap.planning.PlanRuns;
+import drylap.planning.Plans;
+import drylap.planning.Publications;
 import drylap.planning.StoredFolder;
+import drylap.planning.Visit;
+import drylap.progress.OpeningState;
+import drylap.progress.OpeningStates;
+import java.time.Clock;
 import java.time.DayOfWeek;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.TemporalAdjusters;
@@ -21,8 +30,8 @@ import org.springframework.test.context.TestPropertySource;
 
 /** The sample as the program carries it, in a database that was empty when the application became ready. */
 @DbTest
-@Import(DemoFolder.class)
-@TestPropertySource(properties = "drylap.demo=sample-data/harbour-week")
+@Import({DemoFolder.class, DemoWeek.class, DemoProgress.class, DemoPeople.class})
+@TestPropertySource(properties = {"drylap.demo=sample-data/harbour-week", "drylap.demo-people=allow"})
 class DemoFolderDbTests {
     @Autowired
     DemoFolder demo;
@@ -32,6 +41,21 @@ class DemoFolderDbTests {
 
     @Autowired
     PlanRuns runs;
+
+    @Autowired
+    Plans plans;
+
+    @Autowired
+    Publications publications;
+
+    @Autowired
+    OpeningStates states;
+
+    @Autowired
+    CurrentFolders current;
+
+    @Autowired
+    Clock clock;
 
     @Test
     void a_new_database_has_the_sample_in_this_week_and_a_run_that_plans_it() {
@@ -48,6 +72,24 @@ class DemoFolderDbTests {
         assertThat(first.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)))
                 .isEqualTo(LocalDate.now(zone).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)));
         assertThat(runs.state(id)).isPresent();
+    }
+
+    @Test
+    void the_sample_is_published_and_what_is_past_of_it_is_done() {
+        FolderId id = folders.list().getFirst().id();
+        var plan = plans.load(publications.latest(id).orElseThrow().plan());
+        Instant now = clock.instant();
+
+        var past = plan.visits().stream()
+                .filter(visit -> visit.task() == Task.INSTALL && visit.end().isBefore(now))
+                .map(Visit::opening)
+                .toList();
+
+        assertThat(states.states(id))
+                .filteredOn(state -> past.contains(state.opening().id()))
+                .allMatch(OpeningState::installed);
+        assertThat(current.load(id).published())
+                .allMatch(one -> !one.visit().start().isBefore(now));
     }
 
     @Test

@@ -20,22 +20,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
-/** The job folder on the table, its newest plan where there is one, and the weather of its sites over its days. */
+/** The job folder on the table as it stands by now, the plan that is looked at where there is one, and the weather of its sites over its days. */
 public final class FolderShown {
     private final StoredFolder stored;
     private final JobFolder folder;
-    private final @Nullable Plan plan;
+    private final PlanChoice choice;
     private final Map<SiteId, Site> sites;
     private final Map<FacadeId, Facade> facades;
     private final Map<OpeningId, Opening> openings;
     private final Map<SiteId, SiteWeather> weather = new LinkedHashMap<>();
 
-    public FolderShown(StoredFolder stored, JobFolder folder, @Nullable Plan plan) {
+    public FolderShown(StoredFolder stored, JobFolder folder, PlanChoice choice) {
         this.stored = stored;
         this.folder = folder;
-        this.plan = plan;
+        this.choice = choice;
         sites = byId(folder.sites(), Site::id);
         facades = byId(folder.facades(), Facade::id);
         openings = byId(folder.openings(), Opening::id);
@@ -51,7 +50,11 @@ public final class FolderShown {
     }
 
     public Optional<Plan> plan() {
-        return Optional.ofNullable(plan);
+        return choice.shown();
+    }
+
+    public PlanChoice choice() {
+        return choice;
     }
 
     public Site site(SiteId id) {

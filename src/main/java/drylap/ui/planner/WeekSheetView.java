@@ -26,12 +26,14 @@ import drylap.ui.shell.Needs;
 class WeekSheetView extends Div implements FolderView {
     private final CoverNowPanel cover = new CoverNowPanel();
     private final PlanBar bar;
+    private final PublishPanel publish;
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
 
     WeekSheetView(Desk desk) {
         bar = new PlanBar(desk);
+        publish = new PublishPanel(desk);
         addClassName("week-view");
         foot.addClassName("foot");
         add(empty);
@@ -42,8 +44,9 @@ class WeekSheetView extends Div implements FolderView {
     public void show(FolderShown shown) {
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, sheet, foot);
+            add(cover, bar, publish, sheet, foot);
         }
+        publish.show(shown);
         cover.show(CoverNowList.of(shown));
         sheet.show(WeekPresenter.week(shown));
         foot.removeAll();

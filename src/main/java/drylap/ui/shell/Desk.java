@@ -4,15 +4,22 @@ import com.vaadin.flow.server.VaadinSession;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import com.vaadin.flow.spring.annotation.UIScope;
 import drylap.kernel.FolderId;
+import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolder;
 import drylap.planning.JobFolders;
-import drylap.planning.PlanRequest;
 import drylap.planning.PlanRuns;
 import drylap.planning.Plans;
+import drylap.planning.Publications;
+import drylap.planning.PublishResult;
 import drylap.planning.RunState;
 import drylap.planning.StoredFolder;
 import drylap.platform.Subscription;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.PlanChoice;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -28,24 +35,43 @@ public class Desk {
     private static final String CHOSEN = "drylap.folder";
 
     private final JobFolders folders;
+    private final CurrentFolders current;
     private final Plans plans;
+    private final Publications publications;
     private final PlanRuns runs;
+    private final SignedIn signedIn;
+    private boolean lookAtPublished;
     private @Nullable FolderShown shown;
     private long secondsAsked = FIRST_PLAN_SECONDS;
     private Runnable turned = () -> {};
 
-    Desk(JobFolders folders, Plans plans, PlanRuns runs) {
+    Desk(
+            JobFolders folders,
+            CurrentFolders current,
+            Plans plans,
+            Publications publications,
+            PlanRuns runs,
+            SignedIn signedIn) {
         this.folders = folders;
+        this.current = current;
         this.plans = plans;
+        this.publications = publications;
         this.runs = runs;
+        this.signedIn = signedIn;
+    }
+
+    /** Whether anything may lie on this person's table: crews have screens of their own. */
+    boolean isTheirs() {
+        return signedIn.find().filter(who -> who.may(Operation.SEE_FOLDERS)).isPresent();
     }
 
     public List<StoredFolder> folders() {
-        return folders.list();
+        return folders.list(signedIn.person());
     }
 
     /** Nothing where no folder was ever imported. */
     public Optional<FolderShown> shown() {
+        if (!isTheirs()) return Optional.empty();
         if (shown == null) reload();
         return Optional.ofNullable(shown);
     }
@@ -59,7 +85,7 @@ public class Desk {
 
     /** Stores a folder, puts it on the table and begins to plan it. */
     public FolderId takeIn(String name, JobFolder folder) {
-        FolderId id = folders.save(name, folder);
+        FolderId id = folders.save(signedIn.person(), name, folder);
         plan(id, FIRST_PLAN_SECONDS);
         open(id);
         return id;
@@ -71,16 +97,38 @@ public class Desk {
     }
 
     public void stop() {
-        shown().ifPresent(now -> runs.stop(now.stored().id()));
+        shown().ifPresent(now -> runs.stop(signedIn.person(), now.stored().id()));
     }
 
     public long secondsAsked() {
         return secondsAsked;
     }
 
-    /** Fetches the newest plan of the folder on the table. */
+    /** The published plan instead of a newer proposal, or the other way round. */
+    public void lookAtPublished(boolean look) {
+        lookAtPublished = look;
+        refresh();
+    }
+
+    /** Publishes the proposal in the place of the plan that was published when the person looked. */
+    public PublishResult publish(PlanChoice choice) {
+        var seen = choice.publication();
+        return publications.publish(
+                signedIn.person(),
+                shown().orElseThrow().stored().id(),
+                choice.proposal().orElseThrow().id(),
+                seen == null ? null : seen.id());
+    }
+
+    /** Fetches everything on the table anew and shows it. */
+    public void refresh() {
+        shown = null;
+        turned.run();
+    }
+
+    /** Fetches the folder on the table as it stands by now, and its plans. */
     void reload() {
-        List<StoredFolder> all = folders.list();
+        List<StoredFolder> all = folders();
         Object chosen = VaadinSession.getCurrent().getAttribute(CHOSEN);
         shown = all.stream()
                 .filter(stored -> stored.id().equals(chosen))
@@ -101,11 +149,23 @@ public class Desk {
 
     private void plan(FolderId id, long seconds) {
         secondsAsked = seconds;
-        runs.request(id, PlanRequest.seconds(seconds));
+        lookAtPublished = false;
+        runs.propose(signedIn.person(), id, Duration.ofSeconds(seconds));
     }
 
     private FolderShown load(StoredFolder stored) {
+        Person who = signedIn.person();
+        FolderId id = stored.id();
+        var publication = publications.latest(id);
         return new FolderShown(
-                stored, folders.load(stored.id()), plans.latest(stored.id()).orElse(null));
+                stored,
+                current.load(who, id),
+                new PlanChoice(
+                        plans.latest(who, id).orElse(null),
+                        publication.orElse(null),
+                        publication
+                                .map(one -> plans.load(who, one.plan()).plan())
+                                .orElse(null),
+                        lookAtPublished));
     }
 }

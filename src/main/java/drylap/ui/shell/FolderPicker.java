@@ -20,7 +20,7 @@ final class FolderPicker extends Select<StoredFolder> {
     }
 
     void refresh() {
-        List<StoredFolder> folders = desk.folders();
+        List<StoredFolder> folders = desk.isTheirs() ? desk.folders() : List.of();
         setItems(folders);
         setVisible(!folders.isEmpty());
         desk.shown().ifPresent(shown -> setValue(shown.stored()));

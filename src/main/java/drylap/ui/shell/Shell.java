@@ -14,12 +14,16 @@ import com.vaadin.flow.router.Layout;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import drylap.planning.RunState;
+import drylap.platform.News;
+import drylap.platform.NewsItem;
 import drylap.platform.Subscription;
+import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.components.ThemeSwitch;
 import drylap.ui.drawn.Run;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 
 /** The frame of every screen. */
@@ -37,6 +41,9 @@ public class Shell extends Div implements RouterLayout {
     private final FolderPicker picker;
     private @Nullable FolderView view;
     private @Nullable Subscription watch;
+    private @Nullable Subscription news;
+    private final transient News board;
+    private final AtomicBoolean looking = new AtomicBoolean();
     private Seen seen = Seen.NOTHING;
 
     /** Which run was seen last, and whether its first plan and its end were. */
@@ -49,8 +56,9 @@ public class Shell extends Div implements RouterLayout {
         }
     }
 
-    Shell(Desk desk, SignedIn signedIn, AuthenticationContext door) {
+    Shell(Desk desk, SignedIn signedIn, AuthenticationContext door, News board) {
         this.desk = desk;
+        this.board = board;
         var who = signedIn.person();
         picker = new FolderPicker(desk);
         addClassName("shell");
@@ -84,12 +92,27 @@ public class Shell extends Div implements RouterLayout {
 
     @Override
     protected void onAttach(AttachEvent event) {
-        startWatching(event.getUI());
+        UI ui = event.getUI();
+        startWatching(ui);
+        news = board.listen(item -> heard(item, ui));
     }
 
     @Override
     protected void onDetach(DetachEvent event) {
         stopWatching();
+        if (news != null) news.close();
+        news = null;
+    }
+
+    /** On the news thread: many items at once make one look. */
+    private void heard(NewsItem item, UI ui) {
+        if (item.topic().equals(People.TOPIC) || !looking.compareAndSet(false, true)) return;
+        ui.access(() -> {
+            looking.set(false);
+            if (view == null || !desk.isTheirs()) return;
+            desk.reload();
+            showFolder();
+        });
     }
 
     private void turn() {
@@ -107,6 +130,7 @@ public class Shell extends Div implements RouterLayout {
 
     private void startWatching(UI ui) {
         seen = Seen.NOTHING;
+        if (!desk.isTheirs()) return;
         Optional<Subscription> begun = desk.watch(state -> ui.access(() -> follow(state)));
         watch = begun.orElse(null);
     }

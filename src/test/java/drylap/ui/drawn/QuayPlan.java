@@ -10,7 +10,9 @@ import drylap.planning.CoverNow;
 import drylap.planning.JobFolder;
 import drylap.planning.Ledger;
 import drylap.planning.Plan;
+import drylap.planning.PlanId;
 import drylap.planning.StoredFolder;
+import drylap.planning.StoredPlan;
 import drylap.planning.UnplannedReason;
 import drylap.planning.UnplannedTask;
 import drylap.planning.Visit;
@@ -69,11 +71,14 @@ final class QuayPlan {
                 cover,
                 List.of(),
                 new Ledger(List.of(), 0, 0, 0));
-        return new FolderShown(stored(), folder, plan);
+        return new FolderShown(
+                stored(),
+                folder,
+                new PlanChoice(new StoredPlan(new PlanId(1), Instant.EPOCH, plan), null, null, false));
     }
 
     static FolderShown unplannedFolder() {
-        return new FolderShown(stored(), new QuayFolder().folder(), null);
+        return new FolderShown(stored(), new QuayFolder().folder(), PlanChoice.NONE);
     }
 
     static FacadeId west() {

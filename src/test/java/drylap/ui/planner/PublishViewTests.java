@@ -1,0 +1,110 @@
+package drylap.ui.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.button.Button;
+import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
+import drylap.planning.JobFolders;
+import drylap.planning.Plan;
+import drylap.planning.PlanRequest;
+import drylap.planning.Planner;
+import drylap.planning.Plans;
+import drylap.planning.Publications;
+import drylap.security.Role;
+import drylap.security.TestPeople;
+import drylap.ui.QuayFolder;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+@ViewTest
+class PublishViewTests extends SpringBrowserlessTest {
+    @Autowired
+    private JobFolders folders;
+
+    @Autowired
+    private Plans plans;
+
+    @Autowired
+    private Publications publications;
+
+    @Autowired
+    private TestPeople people;
+
+    private FolderId folder = new FolderId(0);
+
+    @BeforeEach
+    void a_planned_folder_lies_on_the_schedulers_table() {
+        people.signIn(people.scheduler());
+        folder = folders.save("quay", new QuayFolder().folder());
+        plans.save(folder, plan(200));
+    }
+
+    /** The next test's page begins before its folder is there; nobody is to lay another one on the table. */
+    @AfterEach
+    void everybody_goes() {
+        TestPeople.signOut();
+    }
+
+    @Test
+    void a_proposal_becomes_the_published_plan_with_one_press() {
+        var view = navigate(WeekSheetView.class);
+        assertThat(text(view)).contains("No plan of this folder is published");
+
+        test(button("Publish this proposal")).click();
+
+        assertThat(publications.latest(folder)).isPresent();
+        assertThat(publications.inWork()).contains(folder);
+        assertThat(text(view)).contains("Published").doesNotContain("No plan of this folder is published");
+        assertThat(find(Button.class).all()).extracting(Button::getText).doesNotContain("Publish this proposal");
+    }
+
+    @Test
+    void a_newer_proposal_is_shown_beside_what_is_published() {
+        navigate(WeekSheetView.class);
+        test(button("Publish this proposal")).click();
+        plans.save(folder, plan(1));
+
+        var view = navigate(WallsView.class)
+                .getUI()
+                .map(_ -> navigate(WeekSheetView.class))
+                .orElseThrow();
+        test(button("Look at the published plan")).click();
+
+        assertThat(text(view)).contains("Against the published plan").contains("Below: the published plan");
+    }
+
+    @Test
+    void a_scheduler_of_one_site_sees_nothing_of_the_others() {
+        var quay = new QuayFolder().folder();
+        var one = quay.sites().getFirst();
+        people.signIn(people.add(Role.SCHEDULER, Reach.of(Set.of(one.id())), null));
+
+        var view = navigate(WallsView.class);
+
+        quay.sites().stream()
+                .filter(site -> !site.equals(one))
+                .forEach(site -> assertThat(text(view)).doesNotContain(site.name()));
+    }
+
+    private static String text(Component component) {
+        return component.getElement().getTextRecursively();
+    }
+
+    private Button button(String words) {
+        return find(Button.class).all().stream()
+                .filter(button -> button.getText().equals(words))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Plan plan(long moves) {
+        return Planner.standard()
+                .plan(new QuayFolder().folder(), new PlanRequest(null, null, moves, 1), _ -> {}, () -> false);
+    }
+}
