@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class TableOwnershipTests {
     private static final Map<String, Set<String>> OWNERS = Map.of(
             "sites", Set.of("SITE", "FACADE", "OPENING"),
-            "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG"),
+            "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE"),
             "weather", Set.of("FORECAST", "FORECAST_HOUR"),
             "platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE"),
             "security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE"),

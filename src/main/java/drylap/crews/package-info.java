@@ -1,6 +1,6 @@
-/** Crews, trades, shifts and travel times. */
+/** Crews, trades, shifts, absences and travel times. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "persistence"})
+@ApplicationModule(allowedDependencies = {"kernel", "assembly", "security", "persistence", "platform"})
 package drylap.crews;
 
 import org.jspecify.annotations.NullMarked;

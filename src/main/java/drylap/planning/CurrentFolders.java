@@ -1,5 +1,9 @@
 package drylap.planning;
 
+import drylap.crews.Absences;
+import drylap.crews.Shift;
+import drylap.crews.ShiftsLeft;
+import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
@@ -13,6 +17,8 @@ import drylap.security.Person;
 import drylap.sites.Opening;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -30,15 +36,23 @@ public final class CurrentFolders {
     private final Publications publications;
     private final Plans plans;
     private final Pins pins;
+    private final Absences absences;
     private final Clock clock;
 
     CurrentFolders(
-            JobFolders folders, OpeningStates states, Publications publications, Plans plans, Pins pins, Clock clock) {
+            JobFolders folders,
+            OpeningStates states,
+            Publications publications,
+            Plans plans,
+            Pins pins,
+            Absences absences,
+            Clock clock) {
         this.folders = folders;
         this.states = states;
         this.publications = publications;
         this.plans = plans;
         this.pins = pins;
+        this.absences = absences;
         this.clock = clock;
     }
 
@@ -71,8 +85,29 @@ public final class CurrentFolders {
         List<Opening> openings = imported.openings().stream()
                 .map(opening -> standing(opening, Objects.requireNonNull(now.get(opening.id()))))
                 .toList();
-        JobFolder folder = imported.withOpenings(openings);
-        return folder.withPublished(published(id, folder, reach));
+        JobFolder folder =
+                imported.withOpenings(openings).withShifts(ShiftsLeft.of(imported.shifts(), absences.of(id)));
+        var away = crewDays(imported);
+        away.removeAll(crewDays(folder));
+        return folder.withPublished(published(id, folder, reach).stream()
+                .map(one -> heldByACrewThatComes(one, away))
+                .toList());
+    }
+
+    private record CrewDay(CrewId crew, LocalDate date) {
+        static CrewDay of(Shift shift) {
+            return new CrewDay(shift.crew(), shift.date());
+        }
+    }
+
+    private static Set<CrewDay> crewDays(JobFolder folder) {
+        return folder.shifts().stream().map(CrewDay::of).collect(Collectors.toCollection(HashSet::new));
+    }
+
+    /** A pin on a day on which its crew is away holds nothing: the visit is planned anew. */
+    private static PublishedVisit heldByACrewThatComes(PublishedVisit one, Set<CrewDay> away) {
+        var visit = one.visit();
+        return away.contains(new CrewDay(visit.crew(), visit.date())) ? new PublishedVisit(visit, false) : one;
     }
 
     private static Opening standing(Opening opening, OpeningState state) {

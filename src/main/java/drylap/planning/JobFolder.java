@@ -39,6 +39,10 @@ public record JobFolder(
         return new JobFolder(sites, facades, now, crews, shifts, travel, forecasts, labour, rules, published);
     }
 
+    public JobFolder withShifts(List<Shift> now) {
+        return new JobFolder(sites, facades, openings, crews, now, travel, forecasts, labour, rules, published);
+    }
+
     public JobFolder withPublished(List<PublishedVisit> visits) {
         return new JobFolder(sites, facades, openings, crews, shifts, travel, forecasts, labour, rules, visits);
     }
