@@ -22,6 +22,8 @@ class ApiSecurity {
                 .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
                 .csrf(csrf -> csrf.csrfTokenRepository(CookieCsrfTokenRepository.withHttpOnlyFalse())
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
+                // whoever signs in goes to a page, never to an answer that a script had asked for
+                .requestCache(cache -> cache.disable())
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                                 ProblemAnswer.write(response, HttpStatus.UNAUTHORIZED, "sign in first"))
                         .accessDeniedHandler((_, response, _) -> ProblemAnswer.write(

@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.RestController;
 /** Who the page's scripts act for, and what they must send with a change. */
 @RestController
 class MeController {
-    record Me(String name, String role, @Nullable String crew, String header, String token) {}
+    record Me(long id, String name, String role, @Nullable String crew, String header, String token) {}
 
     private final SignedIn signedIn;
 
@@ -23,6 +23,7 @@ class MeController {
     ResponseEntity<Me> me(CsrfToken token) {
         return signedIn.find()
                 .map(who -> ResponseEntity.ok(new Me(
+                        who.id().value(),
                         who.name(),
                         who.role().code(),
                         who.crew() == null ? null : who.crew().value(),

@@ -12,7 +12,9 @@ import drylap.progress.Mark;
 import drylap.progress.OpeningState;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** An opening as a phone shows it. */
@@ -20,6 +22,9 @@ record OpeningAnswer(
         long folder,
         String opening,
         String site,
+        String facade,
+        int level,
+        String variant,
         long version,
         Rating rating,
         List<String> weaknesses,
@@ -35,7 +40,12 @@ record OpeningAnswer(
     /** The letter is never shown without its words. */
     record Rating(String code, String words, boolean mayBeLeft) {}
 
-    /** @param why what speaks against marking it now; none where it may be marked or is done */
+    /**
+     * @param yours of the trade of the person who asks
+     * @param release ticked by the hand-off, never by hand
+     * @param waitsFor the codes of all lines that must be done before it, so that a phone can go on without us
+     * @param why what speaks against marking it now; none where it may be marked or is done
+     */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record Line(
             String code,
@@ -43,6 +53,9 @@ record OpeningAnswer(
             String trade,
             @Nullable Integer number,
             boolean installBlock,
+            boolean yours,
+            boolean release,
+            List<String> waitsFor,
             boolean done,
             boolean next,
             @Nullable String why,
@@ -60,12 +73,16 @@ record OpeningAnswer(
             @Nullable Integer daysLeft,
             String source) {}
 
-    static OpeningAnswer of(OpeningState state) {
+    /** @param yours whose lines the person who asks may tick */
+    static OpeningAnswer of(OpeningState state, Predicate<WorkLine> yours) {
         var rating = state.rating();
         return new OpeningAnswer(
                 state.folder().value(),
                 state.opening().id().value(),
                 state.site().value(),
+                state.opening().facade().facade(),
+                state.opening().level(),
+                VariantName.of(state.list().variant()),
                 state.version(),
                 new Rating(rating.code(), rating.words(), rating.mayBeLeft()),
                 state.weaknesses().stream().map(Weakness::words).distinct().toList(),
@@ -74,12 +91,14 @@ record OpeningAnswer(
                 state.plane().words(),
                 state.releasable(),
                 state.released(),
-                state.list().lines().stream().map(line -> line(state, line)).toList(),
+                state.list().lines().stream()
+                        .map(line -> line(state, line, yours.test(line)))
+                        .toList(),
                 state.exposures().stream().map(OpeningAnswer::sun).toList(),
                 LapSection.svg(state.built(), LapSection.Layout.STACKED));
     }
 
-    private static Line line(OpeningState state, WorkLine line) {
+    private static Line line(OpeningState state, WorkLine line, boolean yours) {
         var done = state.done(line);
         var mark = done.map(LineDone::mark).orElse(null);
         return new Line(
@@ -88,6 +107,11 @@ record OpeningAnswer(
                 line.trade().code(),
                 line.number().isPresent() ? line.number().getAsInt() : null,
                 line.installBlock(),
+                yours,
+                line.release(),
+                state.list().missing(Set.of(), line).stream()
+                        .map(WorkLine::code)
+                        .toList(),
                 done.isPresent(),
                 state.next().contains(line),
                 why(state.check(line)),

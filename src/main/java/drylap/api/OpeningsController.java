@@ -3,6 +3,7 @@ package drylap.api;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.progress.OpeningStates;
+import drylap.progress.StepLog;
 import drylap.security.NotAllowed;
 import drylap.security.SignedIn;
 import org.springframework.http.CacheControl;
@@ -17,10 +18,12 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/openings")
 final class OpeningsController {
     private final OpeningStates states;
+    private final StepLog log;
     private final SignedIn signedIn;
 
-    OpeningsController(OpeningStates states, SignedIn signedIn) {
+    OpeningsController(OpeningStates states, StepLog log, SignedIn signedIn) {
         this.states = states;
+        this.log = log;
         this.signedIn = signedIn;
     }
 
@@ -30,7 +33,9 @@ final class OpeningsController {
         var who = signedIn.person();
         try {
             var state = states.of(who, new FolderId(Long.parseLong(folder)), new OpeningId(opening));
-            return ResponseEntity.ok().cacheControl(CacheControl.noStore()).body(OpeningAnswer.of(state));
+            return ResponseEntity.ok()
+                    .cacheControl(CacheControl.noStore())
+                    .body(OpeningAnswer.of(state, line -> log.mayMark(who, state, line)));
         } catch (NotAllowed refusal) {
             throw new NotFound();
         }

@@ -36,6 +36,14 @@ final class MarkRights {
         }
     }
 
+    boolean allow(Person who, FolderId folder, SiteId site, WorkLine line) {
+        return switch (line.trade()) {
+            case WINDOW -> who.may(Operation.MARK_INSTALL, site);
+            case TESTER -> who.may(Operation.RECORD_WATER_TEST, site);
+            case WRAP, SIDING -> who.may(Operation.MARK_FOLLOW_ON, site) && worksIn(who, folder, line.trade());
+        };
+    }
+
     private boolean worksIn(Person who, FolderId folder, Trade trade) {
         var crew = who.crew();
         return crew != null

@@ -56,6 +56,11 @@ public final class StepLog {
                 : book.add(entry, state -> unlessFree(state, entry.line()));
     }
 
+    /** Whether the line is of this person's trade and site; whether its turn has come is another question. */
+    public boolean mayMark(Person who, OpeningState state, WorkLine line) {
+        return rights.allow(who, state.folder(), state.site(), line);
+    }
+
     /** Undoes a line, with the reason; refused while lines that rest on it are done. */
     public MarkResult undo(Person who, FolderId folder, OpeningId opening, String line, String reason, UUID key) {
         return mark(who, MarkRequest.undone(key, folder, opening, line, clock.instant(), reason));

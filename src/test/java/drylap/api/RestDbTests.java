@@ -73,7 +73,7 @@ class RestDbTests {
         MockMvc mvc = MockMvcBuilders.standaloneSetup(
                         new MarksController(log, whoever),
                         new PhotosController(photos, whoever),
-                        new OpeningsController(states, whoever))
+                        new OpeningsController(states, log, whoever))
                 .setControllerAdvice(new Problems())
                 .build();
         return mvc.perform(request).andReturn().getResponse();

@@ -15,6 +15,9 @@ import org.springframework.security.web.access.intercept.AuthorizationFilter;
 class WebSecurity {
     @Bean
     SecurityFilterChain page(HttpSecurity http, SessionEnd sessionEnd) throws Exception {
+        // the page of the steps is no view of Vaadin's, since it must open without a connection; it holds no data
+        http.authorizeHttpRequests(
+                requests -> requests.requestMatchers("/crew/**").authenticated());
         http.with(
                 VaadinSecurityConfigurer.vaadin(),
                 page -> page.loginView(SignInView.class).defaultSuccessUrl("/", false));

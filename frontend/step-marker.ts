@@ -1,0 +1,224 @@
+import { LitElement, html, nothing, svg, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { unsafeHTML } from 'lit/directives/unsafe-html.js';
+import { shared } from './shared';
+import { stepMarkerStyles } from './step-marker.styles';
+import { nextOf, restingOn, withWaiting, type ShownLine } from './step-order';
+import type { Entry, OpeningNow } from './step-records';
+
+const LONG_PRESS_MS = 600;
+const TICK = svg`<path d="M4 12.5 9.5 18 20 6"/>`;
+const NEXT = svg`<path d="M4 12h15M13 6l6 6-6 6"/>`;
+const LATER = svg`<circle cx="12" cy="12" r="3"/>`;
+
+/** What a person asks of this screen; the page keeps and sends it. */
+export interface StepDeeds {
+  mark: { line: ShownLine };
+  undo: { line: ShownLine; reason: string };
+  photo: { file: File };
+  dismiss: { seq: number };
+}
+
+/** The lines of one opening, to be marked with one thumb. */
+@customElement('step-marker')
+export class StepMarker extends LitElement {
+  static override styles = [shared, stepMarkerStyles];
+
+  @property({ attribute: false }) opening: OpeningNow | undefined;
+  @property({ attribute: false }) entries: Entry[] = [];
+  /** The laps after each line, drawn by the rules themselves. */
+  @property({ attribute: false }) sections: Record<string, string> = {};
+  @state() private correcting: ShownLine | undefined;
+  @state() private words = '';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private press: ReturnType<typeof setTimeout> | undefined;
+  private pressed = false;
+
+  override render(): TemplateResult | typeof nothing {
+    const { opening } = this;
+    if (!opening) return nothing;
+    const lines = withWaiting(opening, this.entries);
+    const next = nextOf(lines);
+    return html`
+      <h1>${opening.opening}</h1>
+      <p class="soft">${opening.site}, ${opening.facade}, level ${opening.level}</p>
+      <div role="alert">${this.entries.filter((entry) => entry.refusal).map((entry) => this.refused(entry))}</div>
+      <div class="sides">
+        <div>${this.standing(opening)} ${this.section(opening, next)}</div>
+        <div>
+          <h2>Steps</h2>
+          <ol>
+            ${lines.map((line) => this.line(line))}
+          </ol>
+        </div>
+      </div>
+      ${this.thumb(next)} ${this.correction(lines)}
+    `;
+  }
+
+  private standing(opening: OpeningNow): TemplateResult {
+    const waits = this.entries.some((entry) => !entry.refusal && entry.opening === opening.opening);
+    return html`<section class="card" aria-label="How it stands">
+      <p class="rating ${opening.rating.mayBeLeft ? 'safe' : 'open'}">${opening.rating.words}</p>
+      ${waits ? html`<p class="soft">As it stood before the marks that wait on this phone.</p>` : nothing}
+      ${
+        opening.missingLaps.length > 0
+          ? html`<p>Laps missing:</p>
+              <ul>
+                ${opening.missingLaps.map((lap) => html`<li>${lap}</li>`)}
+              </ul>`
+          : nothing
+      }
+      <p>Apron: ${opening.apron}; drains to ${opening.drainsTo}</p>
+      ${opening.sun.map((one) => html`<p>${one.words}</p>`)}
+      ${opening.released ? html`<p class="rating safe">Released to the trade that follows</p>` : nothing}
+    </section>`;
+  }
+
+  private section(opening: OpeningNow, next: ShownLine | undefined): TemplateResult {
+    const drawing = next ? this.sections[next.code] : opening.svg;
+    return html`<h2>${next ? 'The laps after this step' : 'The laps as they are'}</h2>
+      <div class="drawing card">
+        ${drawing ? unsafeHTML(drawing) : html`<p>No drawing on this phone yet; it comes with the next connection.</p>`}
+      </div>`;
+  }
+
+  private line(line: ShownLine): TemplateResult {
+    const kind = line.done ? 'done' : line.next && line.yours ? 'next' : 'later';
+    return html`<li class="${kind} ${line.waiting ? 'waiting' : ''}">
+      <button
+        aria-disabled=${kind === 'later' ? 'true' : 'false'}
+        @pointerdown=${() => this.hold(line)}
+        @pointerup=${() => this.letGo()}
+        @pointercancel=${() => this.letGo()}
+        @pointerleave=${() => this.letGo()}
+        @contextmenu=${(event: Event) => event.preventDefault()}
+        @click=${() => this.tap(line)}
+      >
+        <svg class="tick" viewBox="0 0 24 24" aria-hidden="true">
+          ${line.done ? TICK : kind === 'next' ? NEXT : LATER}
+        </svg>
+        <span
+          ><span class="unseen">${line.done ? 'Done: ' : kind === 'next' ? 'Now: ' : 'Later: '}</span>${line.text}</span
+        >
+        <small>${under(line)}</small>
+      </button>
+      ${
+        line.done && line.yours && !line.release
+          ? html`<button aria-label="Correct: ${line.text}" @click=${() => this.correct(line)}>…</button>`
+          : nothing
+      }
+    </li>`;
+  }
+
+  private thumb(next: ShownLine | undefined): TemplateResult {
+    return html`<div class="thumb">
+      <div>
+        <span class="step">${next ? next.text : 'Nothing of yours to mark here now.'}</span>
+        <button class="mark-it" ?disabled=${!next} @click=${() => next && this.tell('mark', { line: next })}>
+          Mark done
+        </button>
+        <label class="photo"
+          >Photo<input
+            type="file"
+            accept="image/*"
+            capture="environment"
+            aria-label="Take a photo of this opening"
+            @change=${(event: Event) => this.took(event.target as HTMLInputElement)}
+        /></label>
+      </div>
+    </div>`;
+  }
+
+  private refused(entry: Entry): TemplateResult {
+    const { refusal, seq } = entry;
+    return html`<section class="card refused">
+      <h2>Not taken: ${entry.sort === 'mark' ? entry.text : 'a photo'}, opening ${entry.opening}</h2>
+      <p>${refusal?.words}</p>
+      ${refusal?.svg ? html`<div class="drawing">${unsafeHTML(refusal.svg)}</div>` : nothing}
+      <button @click=${() => seq !== undefined && this.tell('dismiss', { seq })}>I have read this</button>
+    </section>`;
+  }
+
+  private correction(lines: ShownLine[]): TemplateResult {
+    const line = this.correcting;
+    const resting = line ? restingOn(lines, line.code) : [];
+    return html`<dialog aria-labelledby="correct" @close=${() => (this.correcting = undefined)}>
+      ${
+        line
+          ? html`<h2 id="correct">Correct: ${line.text}</h2>
+              ${
+                resting.length > 0
+                  ? html`<p>Other work rests on it. Take back first: ${resting.map((one) => one.text).join('; ')}</p>`
+                  : html`<label for="why">Why is it not done after all?</label>
+                      <textarea
+                        id="why"
+                        maxlength="2000"
+                        .value=${this.words}
+                        @input=${(event: Event) => (this.words = (event.target as HTMLTextAreaElement).value)}
+                      ></textarea>`
+              }
+              <div class="buttons">
+                ${
+                  resting.length > 0
+                    ? nothing
+                    : html`<button class="undo" ?disabled=${!this.words.trim()} @click=${() => this.undo(line)}>
+                        Take this step back
+                      </button>`
+                }
+                <button @click=${() => this.dialog.close()}>Leave it as it is</button>
+              </div>`
+          : nothing
+      }
+    </dialog>`;
+  }
+
+  private hold(line: ShownLine): void {
+    this.pressed = false;
+    if (!line.done || !line.yours || line.release) return;
+    this.press = setTimeout(() => {
+      this.pressed = true;
+      void this.correct(line);
+    }, LONG_PRESS_MS);
+  }
+
+  private letGo(): void {
+    clearTimeout(this.press);
+  }
+
+  private tap(line: ShownLine): void {
+    if (this.pressed) this.pressed = false;
+    else if (line.next && line.yours && line.trade !== 'tester') this.tell('mark', { line });
+  }
+
+  private async correct(line: ShownLine): Promise<void> {
+    this.words = '';
+    this.correcting = line;
+    await this.updateComplete;
+    this.dialog.showModal();
+  }
+
+  private undo(line: ShownLine): void {
+    this.tell('undo', { line, reason: this.words.trim() });
+    this.dialog.close();
+  }
+
+  private took(input: HTMLInputElement): void {
+    const file = input.files?.[0];
+    if (file) this.tell('photo', { file });
+    input.value = '';
+  }
+
+  private tell<K extends keyof StepDeeds>(name: K, detail: StepDeeds[K]): void {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+function under(line: ShownLine): string {
+  if (line.done && line.waiting) return 'waits on this phone';
+  if (line.done) return [line.by, line.at ? new Date(line.at).toLocaleString() : ''].filter(Boolean).join(', ');
+  const trade = line.yours ? '' : `${line.trade} `;
+  const back = line.waiting ? 'taken back, waits on this phone; ' : '';
+  if (line.next && line.trade === 'tester') return back + 'recorded with its result on My day';
+  return back + (line.next ? (line.yours ? 'now' : `now, by the ${trade}trade`) : (line.why ?? ''));
+}

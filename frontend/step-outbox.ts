@@ -1,0 +1,152 @@
+import type { Entry, MarkAnswer, Me, OpeningNow, Refusal, StepStore, WaitingMark, WaitingPhoto } from './step-records';
+
+/** As many as the server takes at once is 200; fewer make each sending short on a bad line. */
+const MOST = 50;
+
+/**
+ * `kept`: nothing waits, or nothing of this person's; `no-line`: the server cannot be reached; `signed-out`: it does not
+ * know who asks; `others`: what waits was marked by someone else, who must sign in to send it; `trouble`: it answers, but
+ * not as it should, and is asked again later.
+ */
+export type Line = 'kept' | 'no-line' | 'signed-out' | 'others' | 'trouble';
+
+type Fetch = (address: string, init?: RequestInit) => Promise<Response>;
+
+class SignedOut extends Error {}
+class Trouble extends Error {}
+
+/** Sends what waits, in its order, each once however often it is tried; what is not taken stays, with the reason. */
+export class StepOutbox {
+  private sending: Promise<Line> | undefined;
+
+  constructor(
+    private readonly store: StepStore,
+    private readonly fetch: Fetch,
+  ) {}
+
+  /** One sending at a time on this page; a second call waits for the first. */
+  send(): Promise<Line> {
+    this.sending ??= this.sendAll().finally(() => (this.sending = undefined));
+    return this.sending;
+  }
+
+  async whoAmI(): Promise<Me> {
+    const answer = await this.ask('/api/me');
+    if (!answer.ok) throw new Trouble();
+    const me = (await answer.json()) as Me;
+    const before = await this.store.recall<Me>('me');
+    if (before && before.id !== me.id) await this.store.forget('opening/');
+    await this.store.remember('me', me);
+    return me;
+  }
+
+  private async sendAll(): Promise<Line> {
+    try {
+      const me = await this.whoAmI();
+      for (;;) {
+        const waiting = (await this.store.entries()).filter((entry) => !entry.refusal);
+        const mine = waiting.filter((entry) => entry.person === me.id);
+        const first = mine[0];
+        if (!first) return waiting.length > 0 ? 'others' : 'kept';
+        if (first.sort === 'photo') await this.sendPhoto(me, first);
+        else await this.sendMarks(me, upToPhoto(mine));
+      }
+    } catch (failure) {
+      if (failure instanceof SignedOut) return 'signed-out';
+      return failure instanceof Trouble ? 'trouble' : 'no-line';
+    }
+  }
+
+  private async sendMarks(me: Me, marks: WaitingMark[]): Promise<void> {
+    const body = JSON.stringify(marks.map(asSent));
+    const answer = await this.ask('/api/marks', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json', [me.header]: me.token },
+      body,
+    });
+    if (answer.ok) return this.settle(marks, (await answer.json()) as MarkAnswer[]);
+    if (answer.status !== 400) throw new Trouble();
+    // one that cannot be read holds up the rest, and which one it is shows when they go one by one
+    const alone = marks[0];
+    if (marks.length === 1 && alone) return this.refuse(alone, await problem(answer));
+    for (const mark of marks) await this.sendMarks(me, [mark]);
+  }
+
+  private async settle(marks: WaitingMark[], answers: MarkAnswer[]): Promise<void> {
+    for (const mark of marks) {
+      const answer = answers.find((one) => one.key === mark.key);
+      if (!answer) throw new Trouble();
+      if (answer.outcome === 'refused')
+        await this.refuse(mark, { words: answer.words ?? 'refused', ...(answer.svg ? { svg: answer.svg } : {}) });
+      else {
+        await this.noteDown(mark);
+        await this.store.remove(seqOf(mark));
+      }
+    }
+  }
+
+  /** What is sent no longer waits, and still shows on a phone that loses the line before it could ask again. */
+  private async noteDown(mark: WaitingMark): Promise<void> {
+    const name = openingName(mark.folder, mark.opening);
+    const known = await this.store.recall<OpeningNow>(name);
+    if (!known) return;
+    const { line: code, kind, markedAt: at, personName: by } = mark;
+    const lines = known.lines.map((line) =>
+      line.code !== code ? line : kind === 'done' ? { ...line, done: true, at, by } : { ...line, done: false },
+    );
+    await this.store.remember(name, { ...known, lines });
+  }
+
+  private async sendPhoto(me: Me, photo: WaitingPhoto): Promise<void> {
+    const form = new FormData();
+    form.set('key', photo.key);
+    form.set('folder', String(photo.folder));
+    form.set('opening', photo.opening);
+    form.set('takenAt', photo.takenAt);
+    form.set('file', photo.file, 'photo.jpg');
+    const answer = await this.ask('/api/photos', { method: 'POST', headers: { [me.header]: me.token }, body: form });
+    if (answer.ok) return this.store.remove(seqOf(photo));
+    if (answer.status >= 500 || answer.status === 429) throw new Trouble();
+    await this.refuse(photo, await problem(answer));
+  }
+
+  private refuse(entry: Entry, refusal: Refusal): Promise<void> {
+    return this.store.replace({ ...entry, refusal });
+  }
+
+  private async ask(address: string, init: RequestInit = {}): Promise<Response> {
+    const headers = { Accept: 'application/json', ...(init.headers as Record<string, string> | undefined) };
+    const answer = await this.fetch(address, { ...init, headers, cache: 'no-store', credentials: 'same-origin' });
+    if (answer.status === 401) throw new SignedOut();
+    return answer;
+  }
+}
+
+export function openingName(folder: number, opening: string): string {
+  return `opening/${folder}/${opening}`;
+}
+
+function upToPhoto(entries: Entry[]): WaitingMark[] {
+  const photo = entries.findIndex((entry) => entry.sort === 'photo');
+  return entries.slice(0, Math.min(photo < 0 ? entries.length : photo, MOST)) as WaitingMark[];
+}
+
+function asSent(mark: WaitingMark): object {
+  const { key, folder, opening, line, kind, markedAt, photoIds, reason } = mark;
+  return { key, folder, opening, line, kind, markedAt, photoIds, ...(reason ? { reason } : {}) };
+}
+
+function seqOf(entry: Entry): number {
+  if (entry.seq === undefined) throw new Error('an entry that was never stored');
+  return entry.seq;
+}
+
+async function problem(answer: Response): Promise<Refusal> {
+  try {
+    const said = (await answer.json()) as { detail?: string; errors?: { field: string; problem: string }[] };
+    const fields = (said.errors ?? []).map((one) => `${one.field} ${one.problem}`);
+    return { words: [said.detail ?? `refused (${answer.status})`, ...fields].join(' ') };
+  } catch {
+    return { words: `refused (${answer.status})` };
+  }
+}

@@ -1,0 +1,101 @@
+/* What a phone keeps of openings and of what its owner marked there, and what the server answers. */
+
+export interface StepLine {
+  code: string;
+  text: string;
+  trade: string;
+  installBlock: boolean;
+  yours: boolean;
+  release: boolean;
+  /** The codes of all lines that must be done before it. */
+  waitsFor: string[];
+  done: boolean;
+  next: boolean;
+  why?: string;
+  at?: string;
+  by?: string;
+  photoIds?: string[];
+}
+
+export interface OpeningNow {
+  folder: number;
+  opening: string;
+  site: string;
+  facade: string;
+  level: number;
+  variant: string;
+  version: number;
+  rating: { code: string; words: string; mayBeLeft: boolean };
+  weaknesses: string[];
+  missingLaps: string[];
+  apron: string;
+  drainsTo: string;
+  releasable: boolean;
+  released: boolean;
+  lines: StepLine[];
+  sun: { layer: string; words: string; daysLeft?: number }[];
+  svg: string;
+}
+
+export interface Me {
+  id: number;
+  name: string;
+  role: string;
+  header: string;
+  token: string;
+}
+
+interface Waiting {
+  /** Where it stands in the row; given by the store. */
+  seq?: number;
+  /** Made here; sent twice, it is still one. */
+  key: string;
+  person: number;
+  personName: string;
+  folder: number;
+  opening: string;
+  /** Why the server does not take it; such an entry is not sent again, and stays until a person has read it. */
+  refusal?: Refusal;
+}
+
+export interface WaitingMark extends Waiting {
+  sort: 'mark';
+  line: string;
+  text: string;
+  kind: 'done' | 'undone';
+  markedAt: string;
+  reason?: string;
+  photoIds: string[];
+}
+
+export interface WaitingPhoto extends Waiting {
+  sort: 'photo';
+  takenAt: string;
+  file: Blob;
+}
+
+export type Entry = WaitingMark | WaitingPhoto;
+
+export interface Refusal {
+  words: string;
+  svg?: string;
+}
+
+export interface MarkAnswer {
+  key: string;
+  outcome: 'marked' | 'already' | 'refused';
+  words?: string;
+  svg?: string;
+}
+
+/** Where waiting entries outlive the page: in the browser's database, or in memory for tests. */
+export interface StepStore {
+  /** In the order in which they were added. */
+  entries(): Promise<Entry[]>;
+  add(entry: Entry): Promise<void>;
+  replace(entry: Entry): Promise<void>;
+  remove(seq: number): Promise<void>;
+  recall<T>(name: string): Promise<T | undefined>;
+  remember(name: string, what: unknown): Promise<void>;
+  forget(prefix: string): Promise<void>;
+}

@@ -1,0 +1,256 @@
+import './steps-page.css';
+import './step-marker';
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { resized } from './photo-size';
+import { shared } from './shared';
+import type { StepDeeds } from './step-marker';
+import { StepOutbox, openingName, type Line } from './step-outbox';
+import type { Entry, Me, OpeningNow, WaitingMark } from './step-records';
+import { PhoneStore } from './step-store';
+
+const AGAIN_MS = 15_000;
+const LINE_WORDS: Record<Line, string> = {
+  kept: '',
+  'no-line': 'No connection. Marks wait here and are sent when it is back.',
+  'signed-out': 'Sign in again; your marks are kept.',
+  others: 'Marks of someone else wait on this phone; they are sent when that person signs in here.',
+  trouble: 'The server has trouble. Marks wait here and are sent again soon.',
+};
+
+/** One opening of the day, or the list of those that this phone knows. */
+interface Known {
+  folder: number;
+  opening: string;
+  words: string;
+}
+
+/** The page that works without a connection: everything goes to the phone's database first. */
+@customElement('steps-page')
+export class StepsPage extends LitElement {
+  static override styles = [
+    shared,
+    css`
+      header {
+        display: flex;
+        justify-content: space-between;
+        align-items: center;
+        gap: 0.75rem;
+      }
+      a {
+        display: inline-flex;
+        align-items: center;
+        min-height: 48px;
+        color: var(--accent);
+        font-weight: 500;
+      }
+      .wait {
+        margin: 0.4rem 0;
+        padding: 0.5rem 0.7rem;
+        background: var(--wrap-wash);
+        border: 1px dashed var(--wrap);
+        border-radius: 3px;
+      }
+      .wait p {
+        margin: 0;
+      }
+      .caution {
+        font-size: 0.85rem;
+        color: var(--ink-soft);
+      }
+      li a {
+        min-height: 56px;
+      }
+    `,
+  ];
+
+  @state() private opening: OpeningNow | undefined;
+  @state() private entries: Entry[] = [];
+  @state() private sections: Record<string, string> = {};
+  @state() private line: Line = 'kept';
+  @state() private trouble = '';
+  @state() private known: Known[] = [];
+  private store!: PhoneStore;
+  private outbox!: StepOutbox;
+  private photoIds: string[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.start();
+  }
+
+  override render(): TemplateResult {
+    const waiting = this.entries.filter((entry) => !entry.refusal).length;
+    return html`
+      <header>
+        <a href="/my-day">My day</a>
+        <a href="#">Openings</a>
+      </header>
+      <p class="caution">
+        A dry hour is never a statement that work at height is safe. The competent person on site decides; local codes
+        and the manufacturer's instructions come first.
+      </p>
+      <div role="status" aria-live="polite">
+        ${
+          waiting > 0 || this.line !== 'kept'
+            ? html`<div class="wait">
+                ${waiting > 0 ? html`<p class="count"><b>${waiting}</b> waiting on this phone</p>` : nothing}
+                ${this.line === 'kept' ? nothing : html`<p>${LINE_WORDS[this.line]}</p>`}
+                ${this.line === 'signed-out' ? html`<a href="/crew/steps.html?enter">Sign in</a>` : nothing}
+              </div>`
+            : nothing
+        }
+        ${this.trouble ? html`<p class="wait">${this.trouble}</p>` : nothing}
+      </div>
+      ${
+        this.opening
+          ? html`<step-marker
+              .opening=${this.opening}
+              .entries=${this.entries}
+              .sections=${this.sections}
+              @mark=${(event: CustomEvent<StepDeeds['mark']>) => this.mark(event.detail.line.code, 'done')}
+              @undo=${(event: CustomEvent<StepDeeds['undo']>) =>
+                this.mark(event.detail.line.code, 'undone', event.detail.reason)}
+              @photo=${(event: CustomEvent<StepDeeds['photo']>) => this.takePhoto(event.detail.file)}
+              @dismiss=${(event: CustomEvent<StepDeeds['dismiss']>) => this.dismiss(event.detail.seq)}
+            ></step-marker>`
+          : this.list()
+      }
+    `;
+  }
+
+  private list(): TemplateResult {
+    return html`<h1>Openings</h1>
+      ${this.known.length === 0 ? html`<p>No opening on this phone yet. Open one from My day.</p>` : nothing}
+      <ul>
+        ${this.known.map(
+          (one) => html`<li><a href="#${one.folder}/${encodeURIComponent(one.opening)}">${one.words}</a></li>`,
+        )}
+      </ul>`;
+  }
+
+  private async start(): Promise<void> {
+    if ('serviceWorker' in navigator) void navigator.serviceWorker.register('/crew/sw.js').catch(() => undefined);
+    this.store = await PhoneStore.open();
+    this.outbox = new StepOutbox(this.store, (address, init) => fetch(address, init));
+    await navigator.storage?.persist?.();
+    addEventListener('hashchange', () => void this.turn());
+    addEventListener('online', () => void this.refresh());
+    addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void this.refresh());
+    setInterval(() => void this.refresh(), AGAIN_MS);
+    await this.turn();
+  }
+
+  /** What the phone knows first, then what the server says. */
+  private async turn(): Promise<void> {
+    this.photoIds = [];
+    this.trouble = '';
+    await this.showKept();
+    await this.refresh();
+  }
+
+  private asked(): { folder: number; opening: string } | undefined {
+    const found = /^#(\d+)\/(.+)$/.exec(location.hash);
+    return found?.[1] && found[2] ? { folder: Number(found[1]), opening: decodeURIComponent(found[2]) } : undefined;
+  }
+
+  private async showKept(): Promise<void> {
+    const asked = this.asked();
+    this.entries = await this.store.entries();
+    this.known = (await this.store.recall<Known[]>('known')) ?? [];
+    const kept = asked ? await this.store.recall<OpeningNow>(openingName(asked.folder, asked.opening)) : undefined;
+    this.sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
+    this.opening = kept;
+    if (asked && !kept) this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
+    else this.trouble = '';
+  }
+
+  private async refresh(): Promise<void> {
+    this.line = await this.outbox.send();
+    const asked = this.asked();
+    if (this.line !== 'no-line' && this.line !== 'signed-out') {
+      if (asked) await this.fetchOpening(asked);
+      await this.fetchDay();
+    }
+    await this.showKept();
+  }
+
+  private async fetchOpening(asked: { folder: number; opening: string }): Promise<void> {
+    const now = await this.get<OpeningNow>(`/api/openings/${asked.folder}/${encodeURIComponent(asked.opening)}`);
+    if (!now) return;
+    await this.store.remember(openingName(asked.folder, asked.opening), now);
+    const name = `sections/${now.variant}`;
+    if ((await this.store.recall(name)) !== undefined) return;
+    const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}`);
+    if (drawn) await this.store.remember(name, drawn);
+  }
+
+  /** The openings of the day come along, so that any of them opens without a connection. */
+  private async fetchDay(): Promise<void> {
+    const day = await this.get<Known[]>('/api/day');
+    if (!day) return;
+    const before = (await this.store.recall<Known[]>('known')) ?? [];
+    await this.store.remember('known', day);
+    const had = new Set(before.map((one) => openingName(one.folder, one.opening)));
+    for (const one of day) if (!had.has(openingName(one.folder, one.opening))) await this.fetchOpening(one);
+  }
+
+  private async get<T>(address: string): Promise<T | undefined> {
+    try {
+      const answer = await fetch(address, { headers: { Accept: 'application/json' }, cache: 'no-cache' });
+      return answer.ok ? ((await answer.json()) as T) : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+
+  private async mark(code: string, kind: 'done' | 'undone', reason?: string): Promise<void> {
+    const line = this.opening?.lines.find((one) => one.code === code);
+    const common = await this.common();
+    if (!line || !common) return;
+    const mark: WaitingMark = {
+      ...common,
+      sort: 'mark',
+      line: code,
+      text: line.text,
+      kind,
+      markedAt: new Date().toISOString(),
+      photoIds: this.photoIds,
+      ...(reason ? { reason } : {}),
+    };
+    this.photoIds = [];
+    await this.keep(mark);
+  }
+
+  private async takePhoto(file: File): Promise<void> {
+    const common = await this.common();
+    if (!common) return;
+    try {
+      const small = await resized(file);
+      this.photoIds = [...this.photoIds, common.key];
+      await this.keep({ ...common, sort: 'photo', takenAt: new Date().toISOString(), file: small });
+    } catch {
+      this.trouble = 'That file is no photo that this phone can read. Accepted: JPEG, PNG, WebP.';
+    }
+  }
+
+  private async common(): Promise<
+    Pick<WaitingMark, 'key' | 'person' | 'personName' | 'folder' | 'opening'> | undefined
+  > {
+    const me = await this.store.recall<Me>('me');
+    if (!this.opening || !me) return undefined;
+    const { folder, opening } = this.opening;
+    return { key: crypto.randomUUID(), person: me.id, personName: me.name, folder, opening };
+  }
+
+  private async keep(entry: Entry): Promise<void> {
+    await this.store.add(entry);
+    this.entries = await this.store.entries();
+    void this.refresh();
+  }
+
+  private async dismiss(seq: number): Promise<void> {
+    await this.store.remove(seq);
+    this.entries = await this.store.entries();
+  }
+}
