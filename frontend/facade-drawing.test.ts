@@ -41,6 +41,18 @@ describe('a facade drawing', () => {
   });
 });
 
+describe('the key of a wall', () => {
+  const keyOf = async (over: Partial<Parameters<typeof glyph>[0]>) => {
+    const one = { ...wall(), courses: [{ level: 1, openings: [glyph(over)] }] };
+    return (await shown<FacadeDrawing>('facade-drawing', { wall: one })).root.querySelector('.key')?.textContent;
+  };
+
+  it('explains hand-over marks only where the wall has some', async () => {
+    expect(await keyOf({ hand: 'released' })).toContain('returned to the window crew');
+    expect(await keyOf({ hand: null })).not.toContain('returned to the window crew');
+  });
+});
+
 describe('the scale of a wall', () => {
   it('fits the widest course into the room', () => {
     const scale = scaleFor(wall(), 200);

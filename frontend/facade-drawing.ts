@@ -47,7 +47,7 @@ export class FacadeDrawing extends LitElement {
           <div class="ground"></div>
         </div>
       </div>
-      ${renderKey()}`;
+      ${renderKey(this.wall)}`;
   }
 
   private renderCourse(course: WallCourse, scale: number): TemplateResult {
@@ -122,19 +122,36 @@ const KEY_GLYPH: Glyph = {
   head: 'later',
   flap: 'none',
   wrap: 'later',
+  second: 'none',
   clad: 'later',
+  edgeHeld: false,
+  hand: null,
 };
 
-function renderKey(): TemplateResult {
-  const on = { apron: 'on', jambs: 'on', head: 'on', window: 'on', pan: 'on' } as const;
-  const samples: [string, Partial<Glyph>][] = [
-    ['not begun', {}],
-    ['layers on, laps missing (hatched)', { apron: 'on', pan: 'on', window: 'on', jambs: 'missing', head: 'missing' }],
-    ['water would enter', { water: true, apron: 'on', jambs: 'missing', head: 'missing' }],
-    ['all laps on, apron edge free', on],
-    ['wrapped', { ...on, wrap: 'on' }],
-    ['clad', { ...on, wrap: 'on', clad: 'on' }],
-  ];
+const ON: Partial<Glyph> = { apron: 'on', jambs: 'on', head: 'on', window: 'on', pan: 'on' };
+const TUCKED: Partial<Glyph> = { ...ON, wrap: 'on', edgeHeld: true };
+
+const LAYERS: [string, Partial<Glyph>][] = [
+  ['not begun', {}],
+  ['layers on, laps missing (hatched)', { apron: 'on', pan: 'on', window: 'on', jambs: 'missing', head: 'missing' }],
+  ['water would enter', { water: true, apron: 'on', jambs: 'missing', head: 'missing' }],
+  ['all laps on, apron edge free', ON],
+  ['wrapped', TUCKED],
+  ['clad', { ...TUCKED, clad: 'on' }],
+];
+
+const HANDS: [string, Partial<Glyph>][] = [
+  ['not released', { hand: 'not-released' }],
+  ['released, yours to accept', { ...ON, hand: 'released' }],
+  ['released before the log', { ...ON, hand: 'released-before' }],
+  ['accepted', { ...ON, hand: 'accepted' }],
+  ['returned to the window crew', { ...ON, hand: 'returned' }],
+];
+
+/** Only what this wall can show: hand-over marks where it has any. */
+function renderKey(wall: Wall): TemplateResult {
+  const handed = wall.courses.some((course) => course.openings.some((glyph) => glyph.hand));
+  const samples = handed ? [...LAYERS, ...HANDS] : LAYERS;
   return html`<ul class="key" aria-label="How to read the openings">
     ${samples.map(
       ([words, parts]) =>

@@ -1,5 +1,5 @@
 import { css, nothing, svg, type SVGTemplateResult } from 'lit';
-import type { Glyph, PartState } from './view-records';
+import type { Glyph, HandState, PartState } from './view-records';
 
 /** Room around the opening for what laps over its edge, in drawing units. */
 export const MARGIN = { side: 13, top: 17, foot: 14 };
@@ -11,14 +11,27 @@ export function drawGlyph(glyph: Glyph, w: number, h: number): SVGTemplateResult
   return svg`
     ${wall(glyph, w, h)}
     ${part('apron', glyph.apron, x - STRIP, y + h + 1, w + 2 * STRIP, 8)}
-    ${glyph.apron === 'on' ? freeEdge(x - STRIP, y + h + 10, w + 2 * STRIP, glyph.wrap === 'on') : nothing}
+    ${glyph.apron === 'on' ? freeEdge(x - STRIP, y + h + 10, w + 2 * STRIP, glyph.edgeHeld) : nothing}
     ${glyph.window === 'on' ? windowIn(x, y, w, h) : uncut(glyph) ? covered(x, y, w, h) : hole(x, y, w, h)}
     ${pan(glyph.pan, x, y, w, h)}
     ${part('jamb', glyph.jambs, x - STRIP, y - 5, STRIP, h + 11)}
     ${part('jamb', glyph.jambs, x + w, y - 5, STRIP, h + 11)}
     ${part('head', glyph.head, x - STRIP - 2, y - 8, w + 2 * STRIP + 4, 7)}
     ${flap(glyph.flap, x, y, w)}
-    ${glyph.water ? waterDrop(x + w / 2, y + h / 2) : nothing}`;
+    ${glyph.water ? waterDrop(x + w / 2, y + h / 2) : nothing}
+    ${glyph.hand ? handMark(glyph.hand, x + w - 6, y + h - 6) : nothing}`;
+}
+
+/** Who has it: an empty ring, an arrow on its way, a tick, or an arrow that turns back; shapes before colours. */
+function handMark(hand: HandState, x: number, y: number): SVGTemplateResult {
+  const way: Record<HandState, string> = {
+    'not-released': '',
+    released: 'M-4.5 0H3.5M0.5 -3.5L4 0L0.5 3.5',
+    'released-before': 'M-4.5 0H3.5M0.5 -3.5L4 0L0.5 3.5',
+    accepted: 'M-4 0.5L-1.2 3.4L4.2 -3.2',
+    returned: 'M4 3.5V0.5A2.6 2.6 0 0 0 1.4 -2H-3.6M-0.8 -4.8L-4 -2L-0.8 0.8',
+  };
+  return svg`<g class="hand ${hand}" transform="translate(${x} ${y})"><circle r="8"/><path d=${way[hand]}/></g>`;
 }
 
 function part(
@@ -36,7 +49,9 @@ function part(
 function wall(glyph: Glyph, w: number, h: number): SVGTemplateResult {
   const [width, height] = [w + 2 * MARGIN.side, h + MARGIN.top + MARGIN.foot];
   const skin = glyph.clad === 'on' ? 'clad' : glyph.wrap === 'on' ? 'wrap' : 'bare';
-  return svg`<rect class="wall" width=${width} height=${height}/><rect class="skin ${skin}" width=${width} height=${height}/>`;
+  const second = glyph.second === 'on' && glyph.clad !== 'on';
+  return svg`<rect class="wall" width=${width} height=${height}/><rect class="skin ${skin}" width=${width} height=${height}/>
+    ${second ? svg`<rect class="skin second" width=${width} height=${height}/>` : nothing}`;
 }
 
 function windowIn(x: number, y: number, w: number, h: number): SVGTemplateResult {
@@ -86,6 +101,7 @@ function waterDrop(x: number, y: number): SVGTemplateResult {
 export const glyphPatterns = svg`<defs>
   <pattern id="missing" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="p-missing" d="M1 0V4"/></pattern>
   <pattern id="wrapped" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="p-wrap" d="M1 0V9"/></pattern>
+  <pattern id="second" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="p-wrap" d="M1 0V9"/></pattern>
   <pattern id="boards" width="10" height="6" patternUnits="userSpaceOnUse"><path class="p-clad" d="M0 5.5H10"/></pattern>
 </defs>`;
 
@@ -102,6 +118,9 @@ export const glyphStyles = css`
   }
   .skin.wrap {
     fill: url(#wrapped);
+  }
+  .skin.second {
+    fill: url(#second);
   }
   .skin.clad {
     fill: url(#boards);
@@ -201,5 +220,38 @@ export const glyphStyles = css`
     fill: none;
     stroke: var(--sheet);
     stroke-width: 1.5;
+  }
+  .hand circle {
+    fill: var(--sheet);
+    stroke: var(--ink);
+    stroke-width: 1.2;
+  }
+  .hand path {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.8;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  .hand.not-released circle {
+    stroke: var(--line-strong);
+    stroke-dasharray: 2 2;
+  }
+  .hand.released-before circle {
+    stroke-dasharray: 2 2;
+  }
+  .hand.accepted circle {
+    fill: var(--good-wash);
+    stroke: var(--good);
+  }
+  .hand.accepted path {
+    stroke: var(--good);
+  }
+  .hand.returned circle {
+    fill: var(--alarm-wash);
+    stroke: var(--alarm);
+  }
+  .hand.returned path {
+    stroke: var(--alarm);
   }
 `;

@@ -38,7 +38,20 @@ describe('an opening glyph', () => {
 
   it('marks the apron edge as free until the wrap is tucked under it', async () => {
     expect((await parts({ apron: 'on' })).querySelector('.edge.free')).not.toBeNull();
-    expect((await parts({ apron: 'on', wrap: 'on' })).querySelector('.edge.tucked')).not.toBeNull();
+    expect((await parts({ apron: 'on', wrap: 'on', edgeHeld: true })).querySelector('.edge.tucked')).not.toBeNull();
+  });
+
+  it('crosses the hatch of the wrap where a second barrier lies over it', async () => {
+    expect((await parts({ wrap: 'on', second: 'on' })).querySelectorAll('.skin')).toHaveLength(2);
+    expect((await parts({ wrap: 'on', second: 'later' })).querySelectorAll('.skin')).toHaveLength(1);
+  });
+
+  it('tells who has it by a shape of its own, not by colour alone', async () => {
+    const states = ['not-released', 'released', 'accepted', 'returned'] as const;
+    const shapes = new Set<string | null | undefined>();
+    for (const hand of states) shapes.add((await parts({ hand })).querySelector('.hand path')?.getAttribute('d'));
+    expect(shapes.size).toBe(states.length);
+    expect((await parts({ hand: null })).querySelector('.hand')).toBeNull();
   });
 
   it('is named by its state in words', async () => {

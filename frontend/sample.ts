@@ -80,7 +80,10 @@ export function glyph(over: Partial<Glyph> = {}): Glyph {
     head: 'later',
     flap: 'none',
     wrap: 'later',
+    second: 'none',
     clad: 'later',
+    edgeHeld: false,
+    hand: null,
     ...over,
   };
 }

@@ -95,6 +95,9 @@ export interface Strip {
 /** on = in place; missing = owed to an opening that has been begun; later = not begun, or another trade's turn; none = no such layer here. */
 export type PartState = 'on' | 'missing' | 'later' | 'none';
 
+/** In whose hands an opening is. */
+export type HandState = 'not-released' | 'released-before' | 'released' | 'accepted' | 'returned';
+
 export interface Glyph {
   opening: string;
   widthMm: number;
@@ -110,7 +113,10 @@ export interface Glyph {
   head: PartState;
   flap: PartState;
   wrap: PartState;
+  second: PartState;
   clad: PartState;
+  edgeHeld: boolean;
+  hand: HandState | null;
 }
 
 export interface WallCourse {

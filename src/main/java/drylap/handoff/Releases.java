@@ -1,5 +1,6 @@
 package drylap.handoff;
 
+import drylap.assembly.Step;
 import drylap.handoff.Counter.Verdict;
 import drylap.handoff.HandoffResult.Hindrance;
 import drylap.handoff.HandoffResult.NotYet;
@@ -13,7 +14,9 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
@@ -48,6 +51,23 @@ public final class Releases {
     /** What speaks against releasing this opening, in words; empty where nothing does. */
     public List<String> against(Person who, FolderId folder, OpeningId opening) {
         return against(states.of(who, folder, opening));
+    }
+
+    /** The hold points that stand before this opening's release, each with whether it was passed. */
+    public Map<HoldPoint, Boolean> holdPoints(Person who, FolderId folder, OpeningId opening) {
+        var state = states.of(who, folder, opening);
+        var held = decisions.held(folder, state.opening());
+        Map<HoldPoint, Boolean> passed = new EnumMap<>(HoldPoint.class);
+        for (var point : holdPoints.at(folder, state.site()))
+            switch (point) {
+                case ROUGH_OPENING ->
+                    passed.put(point, state.built().done().contains(Step.ACCEPT) && !held.roughOpeningRejected());
+                case MOCK_UP -> passed.put(point, held.mockUpPassed());
+                case SPOT_TEST -> {
+                    if (state.opening().waterTest()) passed.put(point, held.testPassed());
+                }
+            }
+        return passed;
     }
 
     /** Releases all of them or none. */

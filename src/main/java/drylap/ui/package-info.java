@@ -8,6 +8,8 @@
             "sites",
             "weather",
             "crews",
+            "progress",
+            "handoff",
             "planning",
             "intake",
             "platform"

@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A facade as it stands: courses from the ground up, openings in the order of the folder. */
 public record Wall(String title, String heading, List<WallCourse> courses) {
@@ -13,6 +14,9 @@ public record Wall(String title, String heading, List<WallCourse> courses) {
      * @param progress how far the install has come, in a few words
      * @param words the same at length, for those who hear the page
      * @param water whether water would enter as it stands
+     * @param second the second barrier, where the design has one
+     * @param edgeHeld the apron's lower edge is fastened or tucked over, not free
+     * @param hand in whose hands it is, where the drawing tells
      */
     public record Glyph(
             String opening,
@@ -29,7 +33,10 @@ public record Wall(String title, String heading, List<WallCourse> courses) {
             Part head,
             Part flap,
             Part wrap,
-            Part clad) {}
+            Part second,
+            Part clad,
+            boolean edgeHeld,
+            @Nullable Hand hand) {}
 
     public enum Part {
         /** In place. */

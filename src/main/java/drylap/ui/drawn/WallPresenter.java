@@ -1,13 +1,18 @@
 package drylap.ui.drawn;
 
 import drylap.assembly.Approach;
+import drylap.assembly.Apron;
 import drylap.assembly.AsBuilt;
 import drylap.assembly.Layer;
 import drylap.assembly.RainCheck;
 import drylap.assembly.RainRating;
+import drylap.assembly.SecondLayer;
 import drylap.assembly.StepList;
 import drylap.assembly.Variant;
+import drylap.handoff.Custody;
 import drylap.kernel.FacadeId;
+import drylap.kernel.Trade;
+import drylap.progress.OpeningState;
 import drylap.sites.Opening;
 import drylap.ui.drawn.Wall.Glyph;
 import drylap.ui.drawn.Wall.Part;
@@ -15,40 +20,59 @@ import drylap.ui.drawn.Wall.WallCourse;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Draws a facade from what was done at each of its openings. */
 public final class WallPresenter {
     private WallPresenter() {}
 
     public static Wall wall(FolderShown shown, FacadeId facade) {
-        Map<Integer, List<Opening>> courses = shown.folder().openings().stream()
-                .filter(opening -> opening.facade().equals(facade))
-                .collect(Collectors.groupingBy(Opening::level, TreeMap::new, Collectors.toList()));
-        return new Wall(
+        return wall(
                 shown.title(facade),
                 Words.heading(shown.facade(facade)),
+                shown.folder().openings().stream()
+                        .filter(opening -> opening.facade().equals(facade))
+                        .toList(),
+                Opening::level,
+                WallPresenter::glyph);
+    }
+
+    static <T> Wall wall(
+            String title, String heading, List<T> all, Function<T, Integer> level, Function<T, Glyph> glyph) {
+        Map<Integer, List<Glyph>> courses = all.stream()
+                .collect(Collectors.groupingBy(level, TreeMap::new, Collectors.mapping(glyph, Collectors.toList())));
+        return new Wall(
+                title,
+                heading,
                 courses.entrySet().stream()
-                        .map(course -> new WallCourse(
-                                course.getKey(),
-                                course.getValue().stream()
-                                        .map(WallPresenter::glyph)
-                                        .toList()))
+                        .map(course -> new WallCourse(course.getKey(), course.getValue()))
                         .toList());
     }
 
     public static Glyph glyph(Opening opening) {
-        AsBuilt built = built(opening);
-        RainRating rating = RainCheck.of(built).rating();
         boolean begun = opening.stepList().begun(opening.done());
+        return glyph(opening, built(opening), begun, progress(opening), null);
+    }
+
+    /** The same from the log, with the hand-over. */
+    public static Glyph glyph(OpeningState state, Custody custody) {
+        var opening = state.opening();
+        Hand hand = Hand.of(state, custody);
+        boolean begun = state.doneLines().stream().anyMatch(one -> one.line().installBlock());
+        return glyph(opening, state.built(), begun, progress(state, hand), hand);
+    }
+
+    private static Glyph glyph(Opening opening, AsBuilt built, boolean begun, String progress, @Nullable Hand hand) {
+        RainRating rating = RainCheck.of(built).rating();
         boolean drained = opening.approach() == Approach.DRAINAGE;
         return new Glyph(
                 opening.id().value(),
                 opening.widthMm(),
                 opening.heightMm(),
-                progress(opening),
-                "%s; %s; %d × %d mm"
-                        .formatted(progress(opening), rating.words(), opening.widthMm(), opening.heightMm()),
+                progress,
+                "%s; %s; %d × %d mm".formatted(progress, rating.words(), opening.widthMm(), opening.heightMm()),
                 rating.code(),
                 begun && !rating.mayBeLeft(),
                 part(built, Layer.APR, begun),
@@ -57,8 +81,23 @@ public final class WallPresenter {
                 part(built, Layer.JF, begun),
                 part(built, Layer.HF, begun),
                 flap(opening, built, begun),
-                built.has(Layer.W1J) ? Part.ON : Part.LATER,
-                built.has(Layer.CLD) ? Part.ON : Part.LATER);
+                later(built, Layer.W1J),
+                opening.secondLayer() == SecondLayer.NONE ? Part.NONE : later(built, Layer.W2J),
+                later(built, Layer.CLD),
+                built.apron() instanceof Apron.Held,
+                hand);
+    }
+
+    /** In one or two words: they stand below a small drawing. */
+    private static String progress(OpeningState state, Hand hand) {
+        if (state.list().finished(state.done(), Trade.SIDING)) return "clad";
+        if (hand == Hand.RETURNED) return hand.words();
+        if (state.list().finished(state.done(), Trade.WRAP)) return "wrapped";
+        return hand == Hand.RELEASED_BEFORE ? Hand.RELEASED.words() : hand.words();
+    }
+
+    private static Part later(AsBuilt built, Layer layer) {
+        return built.has(layer) ? Part.ON : Part.LATER;
     }
 
     static AsBuilt built(Opening opening) {

@@ -14,18 +14,18 @@ import com.vaadin.flow.router.RouterLink;
 import java.util.stream.Stream;
 
 /** The few shapes that the panels are made of. */
-final class Panels {
+public final class Panels {
     private Panels() {}
 
     /** A section that is named by its heading. */
-    static Section panel(String name, String heading) {
+    public static Section panel(String name, String heading) {
         var section = new Section(new H2(heading));
         section.addClassNames("panel", name);
         section.getElement().setAttribute("aria-label", heading);
         return section;
     }
 
-    static NativeTable table(String... heads) {
+    public static NativeTable table(String... heads) {
         var table = new NativeTable();
         var row = new NativeTableRow();
         for (String head : heads) {
@@ -37,13 +37,13 @@ final class Panels {
         return table;
     }
 
-    static void row(NativeTable table, Component... cells) {
+    public static void row(NativeTable table, Component... cells) {
         table.getBody()
                 .add(new NativeTableRow(
                         Stream.of(cells).map(NativeTableCell::new).toArray(Component[]::new)));
     }
 
-    static Span text(String text, String... classes) {
+    public static Span text(String text, String... classes) {
         var span = new Span(text);
         span.addClassNames(classes);
         return span;

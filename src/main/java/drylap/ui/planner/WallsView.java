@@ -11,7 +11,9 @@ import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.OpeningId;
+import drylap.platform.News;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.ui.components.FacadeDrawing;
@@ -24,6 +26,7 @@ import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.WallPresenter;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -41,11 +44,14 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final ForecastStrip strip = new ForecastStrip();
     private final LapDrawing section = new LapDrawing();
     private final Div laps = new Div();
+    private final HandoverPanel handover;
     private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
-    WallsView() {
+    WallsView(HandoverDesk desk, SignedIn signedIn, News news) {
+        handover = new HandoverPanel(desk, signedIn);
+        Live.follow(this, news, HandoverPanel.TOPICS, handover::refresh);
         addClassName("walls-view");
         laps.addClassName("laps");
         facades.setLabel("Facade");
@@ -134,6 +140,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         laps.removeAll();
         OpeningSheet sheet = OpeningPresenter.sheet(shown, opening);
         section.show(sheet.section(), sheet.tallSection(), sheet.sectionCaption());
-        laps.add(new LapsPanel(sheet));
+        handover.show(shown.stored().id(), opening);
+        laps.add(handover, new LapsPanel(sheet));
     }
 }

@@ -12,8 +12,10 @@ final class SignedInAs extends Div {
     SignedInAs(Person who, AuthenticationContext door) {
         addClassName("signed-in");
         var account = new RouterLink("", AccountView.class);
-        account.add(new Span(who.name()), role(who));
-        account.getElement().setAttribute("aria-label", "My account: " + who.name());
+        // words for those who hear the page, not a label: it would have to repeat what is to be seen
+        var mine = new Span("My account: ");
+        mine.addClassName("unseen");
+        account.add(mine, new Span(who.name()), role(who));
         var out = new Button("Sign out", _ -> door.logout());
         out.addClassName("quiet");
         add(account, out);

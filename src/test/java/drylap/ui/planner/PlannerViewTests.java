@@ -52,7 +52,8 @@ class PlannerViewTests extends SpringBrowserlessTest {
         navigate(WeekSheetView.class);
         assertThat(find(RouterLink.class).from(find(Nav.class).single()).all())
                 .extracting(RouterLink::getText)
-                .containsExactly("Week sheet", "Walls", "Open hours", "Job folders", "History");
+                .containsExactly(
+                        "Week sheet", "Walls", "Open hours", "Job folders", "Aprons", "Hand-over records", "History");
     }
 
     @Test

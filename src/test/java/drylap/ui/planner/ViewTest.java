@@ -18,4 +18,4 @@ import org.springframework.test.context.ContextConfiguration;
         properties = {"vaadin.productionMode=true", "drylap.demo="})
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 @DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
-@interface ViewTest {}
+public @interface ViewTest {}

@@ -1,0 +1,66 @@
+package drylap.ui.drawn;
+
+import drylap.assembly.Lap;
+import drylap.handoff.Custody;
+import drylap.handoff.HandoffAct;
+import drylap.handoff.HoldPoint;
+import drylap.progress.Exposed;
+import drylap.progress.OpeningState;
+import drylap.sites.Site;
+import drylap.ui.drawn.Aprons.Seen;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a scheduler asks about handing one opening over.
+ *
+ * @param state rain rating, missing laps, days of sun: a line each
+ * @param against what speaks against its release; empty: it may be released
+ * @param holds the hold points before it
+ * @param acts the last acts at it, newest first
+ */
+public record HandoverSheet(
+        String hand, List<String> state, List<String> against, List<Hold> holds, List<Act> acts, Seen seen) {
+    private static final int LAST_ACTS = 5;
+
+    public record Hold(HoldPoint point, String words, boolean passed) {}
+
+    public record Act(long record, String words) {}
+
+    public static HandoverSheet of(
+            OpeningState state,
+            Custody custody,
+            Site site,
+            List<String> against,
+            Map<HoldPoint, Boolean> holds,
+            List<HandoffAct> acts) {
+        var papers = new HandoffPapers(List.of(site), List.of(state.opening()));
+        return new HandoverSheet(
+                ApronWords.hand(custody, Hand.of(state, custody), site),
+                lines(state),
+                List.copyOf(against),
+                holds.entrySet().stream()
+                        .map(hold -> new Hold(
+                                hold.getKey(),
+                                "%s: %s".formatted(hold.getKey().words(), hold.getValue() ? "yes" : "not yet"),
+                                hold.getValue()))
+                        .toList(),
+                papers.rows(acts, "", java.util.Optional.empty()).stream()
+                        .limit(LAST_ACTS)
+                        .map(row -> new Act(row.id(), "%s, %s by %s".formatted(row.when(), row.what(), row.who())))
+                        .toList(),
+                new Seen(Map.of(state.opening().id(), state.version())));
+    }
+
+    private static List<String> lines(OpeningState state) {
+        List<String> lines = new ArrayList<>();
+        lines.add(state.rating().words());
+        state.missing().stream()
+                .map(Lap::words)
+                .map(words -> "lap missing: " + words)
+                .forEach(lines::add);
+        state.exposures().stream().map(Exposed::words).forEach(lines::add);
+        return List.copyOf(lines);
+    }
+}

@@ -1,0 +1,223 @@
+package drylap.ui.followon;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import drylap.kernel.FacadeId;
+import drylap.kernel.OpeningId;
+import drylap.platform.News;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
+import drylap.sites.Site;
+import drylap.ui.components.FacadeDrawing;
+import drylap.ui.drawn.ApronFacts;
+import drylap.ui.drawn.ApronPresenter;
+import drylap.ui.drawn.ApronSheet;
+import drylap.ui.drawn.ApronSheetPresenter;
+import drylap.ui.drawn.Aprons;
+import drylap.ui.drawn.Aprons.Face;
+import drylap.ui.drawn.Aprons.LineToMark;
+import drylap.ui.drawn.Aprons.Seen;
+import drylap.ui.drawn.BookedDays;
+import drylap.ui.planner.Panels;
+import drylap.ui.shell.Live;
+import drylap.ui.shell.Needs;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Which aprons wait for the trade that follows, on one facade at a time. */
+@Route("aprons")
+@Needs(Operation.SEE_APRONS)
+@PageTitle("Aprons · Drylap")
+@Menu(title = "Aprons", order = 20)
+class ApronsView extends Div implements BeforeEnterObserver, Deeds {
+    private static final String OPENING = "opening";
+    private static final Set<String> TOPICS = Set.of("progress", "handoff", "plan", "people");
+
+    private final transient AcceptanceDesk desk;
+    private final transient ReturnCounter returns;
+    private final transient BookingDesk bookings;
+    private final transient SignedIn signedIn;
+    private final Select<Face> faces = new Select<>();
+    private final FacadeDrawing drawing = new FacadeDrawing();
+    private final Div courses = new Div();
+    private final Div apron = new Div();
+    private final Div empty = new Div(new H2("No aprons to show"));
+    private final Notice notice = new Notice(this::refresh);
+    private final Div wall = new Div(faces, drawing, courses);
+    private final BookedDaysPanel booked = new BookedDaysPanel(new Booking());
+    private @Nullable FacadeId facade;
+    private @Nullable OpeningId chosen;
+    private transient @Nullable Shown shown;
+
+    /** What stands on the page, so that news that change nothing here leave it and its focus alone. */
+    private record Shown(ApronFacts facts, Aprons aprons, Optional<Face> face, Optional<ApronSheet> sheet) {
+        boolean looksLike(@Nullable Shown other) {
+            return other != null && aprons.equals(other.aprons) && face.equals(other.face) && sheet.equals(other.sheet);
+        }
+    }
+
+    private final class Booking implements BookedDaysPanel.Desk {
+        @Override
+        public void book(Site site, LocalDate day, String note) {
+            facts().ifPresent(facts -> bookings.book(signedIn.person(), facts.id(), site, day, note));
+            refresh();
+        }
+
+        @Override
+        public void takeBack(BookedDays.Row row) {
+            facts().ifPresent(facts -> bookings.takeBack(signedIn.person(), facts.id(), row));
+            refresh();
+        }
+    }
+
+    ApronsView(AcceptanceDesk desk, ReturnCounter returns, BookingDesk bookings, SignedIn signedIn, News news) {
+        this.desk = desk;
+        this.returns = returns;
+        this.bookings = bookings;
+        this.signedIn = signedIn;
+        addClassName("aprons-view");
+        wall.addClassNames("apron-wall", "panel");
+        courses.addClassName("courses");
+        empty.addClassName("empty");
+        empty.add(new Paragraph("Nothing at your sites has been published yet."));
+        faces.setLabel("Facade");
+        faces.setItemLabelGenerator(ApronsView::label);
+        faces.addValueChangeListener(event -> {
+            if (event.isFromClient() && event.getValue() != null) turnTo(event.getValue());
+        });
+        drawing.onOpeningChosen(this::choose);
+        add(notice, empty, wall, apron, booked);
+        Live.follow(this, news, TOPICS, this::refresh);
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        chosen = event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(OPENING)
+                .filter(id -> !id.isBlank())
+                .map(OpeningId::new)
+                .orElse(null);
+        refresh();
+    }
+
+    @Override
+    public void accept(Seen seen) {
+        facts().ifPresent(facts -> {
+            notice.say(desk.accept(signedIn.person(), facts.id(), seen, UUID.randomUUID()));
+            redraw();
+        });
+    }
+
+    @Override
+    public void mark(LineToMark line) {
+        facts().ifPresent(facts -> {
+            notice.say(desk.mark(signedIn.person(), facts.id(), line));
+            redraw();
+        });
+    }
+
+    @Override
+    public void giveBack(ApronSheet sheet) {
+        facts().ifPresent(facts -> new ReturnDialog(sheet, facts.id(), returns, signedIn, result -> {
+                    notice.say(result);
+                    redraw();
+                })
+                .open());
+    }
+
+    private Optional<ApronFacts> facts() {
+        return Optional.ofNullable(shown).map(Shown::facts);
+    }
+
+    /** Also where nothing changed: a button that was pressed is to be pressed again. */
+    private void redraw() {
+        shown = null;
+        refresh();
+    }
+
+    private void refresh() {
+        signedIn.find()
+                .filter(who -> who.may(Operation.SEE_APRONS))
+                .ifPresentOrElse(
+                        this::show, () -> getUI().ifPresent(ui -> ui.getPage().reload()));
+    }
+
+    private void show(Person who) {
+        var found = desk.facts(who).filter(facts -> !facts.states().isEmpty());
+        empty.setVisible(found.isEmpty());
+        wall.setVisible(found.isPresent());
+        apron.setVisible(found.isPresent());
+        booked.setVisible(found.isPresent());
+        found.ifPresent(facts -> booked.show(bookings.days(who, facts)));
+        found.map(facts -> look(facts, who))
+                .filter(now -> !now.looksLike(shown))
+                .ifPresent(this::draw);
+    }
+
+    private Shown look(ApronFacts facts, Person who) {
+        var aprons = ApronPresenter.aprons(facts, who);
+        var face = Optional.ofNullable(chosen)
+                .flatMap(aprons::faceOf)
+                .filter(one -> facade == null || one.id().equals(facade))
+                .or(() -> Optional.ofNullable(facade).flatMap(aprons::face))
+                .or(() -> mostToAccept(aprons));
+        var sheet = Optional.ofNullable(chosen).flatMap(opening -> ApronSheetPresenter.sheet(facts, who, opening));
+        return new Shown(facts, aprons, face, sheet);
+    }
+
+    private static Optional<Face> mostToAccept(Aprons aprons) {
+        return aprons.faces().stream().reduce((most, next) -> next.toAccept() > most.toAccept() ? next : most);
+    }
+
+    private void draw(Shown now) {
+        shown = now;
+        faces.setItems(now.aprons().faces());
+        now.face().ifPresent(face -> {
+            facade = face.id();
+            faces.setValue(face);
+            drawing.show(face.wall());
+            courses.removeAll();
+            face.courses().reversed().forEach(course -> courses.add(new CoursePanel(course, this)));
+        });
+        apron.removeAll();
+        now.sheet().ifPresentOrElse(this::showApron, this::askForOne);
+    }
+
+    private void showApron(ApronSheet sheet) {
+        drawing.choose(sheet.opening());
+        apron.add(new ApronPanel(sheet, this));
+    }
+
+    private void askForOne() {
+        var hint = Panels.panel("apron-panel", "One opening");
+        hint.add(new Paragraph("Point at an opening of the wall to accept, return or mark it alone."));
+        apron.add(hint);
+    }
+
+    private void turnTo(Face face) {
+        facade = face.id();
+        chosen = null;
+        redraw();
+    }
+
+    private void choose(OpeningId opening) {
+        chosen = opening;
+        redraw();
+    }
+
+    private static String label(Face face) {
+        return face.toAccept() == 0 ? face.title() : "%s (%d to accept)".formatted(face.title(), face.toAccept());
+    }
+}

@@ -1,0 +1,67 @@
+package drylap.ui.followon;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.RouterLink;
+import drylap.handoff.HandoffAct;
+import drylap.handoff.HandoffResult;
+import drylap.ui.drawn.MarksSaid;
+import java.util.List;
+
+/** Says what became of what was just done, until something else is done. */
+public final class Notice extends Div {
+    private final transient Runnable lookAgain;
+
+    /** @param lookAgain shows how things stand now */
+    public Notice(Runnable lookAgain) {
+        this.lookAgain = lookAgain;
+        addClassName("notice");
+        getElement().setAttribute("role", "status");
+        setVisible(false);
+    }
+
+    public void say(HandoffResult result) {
+        switch (result) {
+            case HandoffResult.Done(var act) -> say(true, new Paragraph(done(act)), record(act));
+            case HandoffResult.AlreadyDone(var act) -> say(true, new Paragraph(done(act) + " already"), record(act));
+            case HandoffResult.NotYet not -> say(false, new Paragraph("Nothing was changed. " + not.words()));
+            case HandoffResult.ChangedMeanwhile changed -> changed(changed.words());
+        }
+    }
+
+    void say(MarksSaid said) {
+        var list = new UnorderedList(said.refused().stream().map(ListItem::new).toArray(ListItem[]::new));
+        if (said.refused().isEmpty()) say(true, new Paragraph(said.words()));
+        else say(false, new Paragraph(said.words()), list);
+    }
+
+    private void changed(String words) {
+        var again = new Button("Look again", _ -> {
+            setVisible(false);
+            lookAgain.run();
+        });
+        say(false, new Paragraph(words + ". Nothing was overwritten."), again);
+    }
+
+    private static String done(HandoffAct act) {
+        int openings = act.entries().size();
+        String what = openings == 1 ? act.entries().getFirst().opening().value() : openings + " openings";
+        return "%s: %s".formatted(what, act.kind().words());
+    }
+
+    private static RouterLink record(HandoffAct act) {
+        return new RouterLink("the record of it", RecordView.class, act.id());
+    }
+
+    private void say(boolean good, Component... words) {
+        removeAll();
+        add(List.of(words));
+        setClassName("good", good);
+        setClassName("bad", !good);
+        setVisible(true);
+    }
+}

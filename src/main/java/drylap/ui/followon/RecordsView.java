@@ -1,0 +1,104 @@
+package drylap.ui.followon;
+
+import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.OrderedList;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
+import drylap.kernel.Course;
+import drylap.platform.News;
+import drylap.security.Operation;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.HandoffPapers.Row;
+import drylap.ui.planner.Panels;
+import drylap.ui.shell.Live;
+import drylap.ui.shell.Needs;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What was handed over so far; newest first. */
+@Route("records")
+@Needs(Operation.SEE_HANDOFF_RECORD)
+@PageTitle("Hand-over records · Drylap")
+@Menu(title = "Hand-over records", order = 60)
+public class RecordsView extends Div implements BeforeEnterObserver {
+    public static final String OPENING = "opening";
+    private static final int SHOWN = 200;
+
+    private final transient RecordDesk desk;
+    private final transient SignedIn signedIn;
+    private final TextField opening = new TextField("Opening");
+    private final ComboBox<Course> course = new ComboBox<>("Course");
+    private final OrderedList list = new OrderedList();
+    private transient List<Row> rows = List.of();
+
+    RecordsView(RecordDesk desk, SignedIn signedIn, News news) {
+        this.desk = desk;
+        this.signedIn = signedIn;
+        addClassName("records-view");
+        list.addClassNames("records");
+        opening.setClearButtonVisible(true);
+        opening.setValueChangeMode(ValueChangeMode.LAZY);
+        opening.addValueChangeListener(_ -> refresh());
+        course.setClearButtonVisible(true);
+        course.addValueChangeListener(event -> {
+            if (event.isFromClient()) refresh();
+        });
+        var filters = new Div(opening, course);
+        filters.addClassName("filters");
+        var panel = Panels.panel("records-panel", "Hand-over records");
+        panel.add(filters, list);
+        add(panel);
+        Live.follow(this, news, Set.of("handoff", "plan", "people"), this::refresh);
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        opening.setValue(event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(OPENING)
+                .orElse(""));
+        refresh();
+    }
+
+    private void refresh() {
+        signedIn.find()
+                .filter(who -> who.may(Operation.SEE_HANDOFF_RECORD))
+                .ifPresentOrElse(
+                        who -> show(desk.shelf(who)),
+                        () -> getUI().ifPresent(ui -> ui.getPage().reload()));
+    }
+
+    private void show(RecordDesk.Shelf shelf) {
+        var wanted = Optional.ofNullable(course.getValue());
+        course.setItemLabelGenerator(shelf.papers()::words);
+        course.setItems(shelf.papers().courses(shelf.acts()));
+        wanted.ifPresent(course::setValue);
+        var now = shelf.papers().rows(shelf.acts(), opening.getValue(), wanted);
+        if (now.equals(rows) && list.getComponentCount() > 0) return;
+        rows = now;
+        list.removeAll();
+        now.stream().limit(SHOWN).map(RecordsView::item).forEach(list::add);
+        if (now.isEmpty()) list.add(new ListItem("Nothing was handed over yet that fits."));
+        if (now.size() > SHOWN)
+            list.add(new ListItem(
+                    "%d older ones: name an opening or a course to find them.".formatted(now.size() - SHOWN)));
+    }
+
+    private static ListItem item(Row row) {
+        var link = new RouterLink("%s: %s".formatted(row.what(), row.openings()), RecordView.class, row.id());
+        var about = new Paragraph("%s · %s · %s".formatted(row.when(), row.who(), row.place()));
+        var item = new ListItem(link, about);
+        if (!row.why().isBlank()) item.add(new Paragraph(row.why()));
+        return item;
+    }
+}

@@ -1,0 +1,119 @@
+package drylap.ui.followon;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.handoff.HandoffResult;
+import drylap.handoff.ReturnReason;
+import drylap.kernel.FolderId;
+import drylap.progress.Photos;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.ApronSheet;
+import drylap.ui.followon.ReturnCounter.Picture;
+import drylap.ui.followon.ReturnCounter.Said;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
+
+/** Asks why an opening is returned, from where it is to be redone, and for photos of it. */
+final class ReturnDialog extends Dialog {
+    private static final int MOST_PHOTOS = 4;
+
+    private final transient ApronSheet sheet;
+    private final transient FolderId folder;
+    private final transient ReturnCounter counter;
+    private final transient SignedIn signedIn;
+    private final transient Consumer<HandoffResult> outcome;
+    private final transient List<Picture> pictures = new ArrayList<>();
+    private final UUID key = UUID.randomUUID();
+    private final Select<ReturnReason> reason = new Select<>();
+    private final Select<ApronSheet.Redo> redo = new Select<>();
+    private final TextArea note = new TextArea("What is wrong, in your words");
+    private final Paragraph trouble = new Paragraph();
+
+    ReturnDialog(
+            ApronSheet sheet,
+            FolderId folder,
+            ReturnCounter counter,
+            SignedIn signedIn,
+            Consumer<HandoffResult> outcome) {
+        this.sheet = sheet;
+        this.folder = folder;
+        this.counter = counter;
+        this.signedIn = signedIn;
+        this.outcome = outcome;
+        setHeaderTitle("Return " + sheet.opening());
+        ask();
+        trouble.addClassName("alarm");
+        trouble.getElement().setAttribute("role", "alert");
+        var fields = new Div(reason, redo, note, upload(), trouble);
+        fields.addClassName("fields");
+        add(fields);
+        buttons();
+    }
+
+    private void ask() {
+        reason.setLabel("Why");
+        reason.addClassName("why");
+        reason.setItems(ReturnReason.values());
+        reason.setItemLabelGenerator(ReturnReason::words);
+        reason.setRequiredIndicatorVisible(true);
+        redo.setLabel("Redo from");
+        redo.setEmptySelectionAllowed(true);
+        redo.setEmptySelectionCaption("as the reason has it");
+        redo.setItems(sheet.redo());
+        redo.setItemLabelGenerator(line -> line == null ? "as the reason has it" : line.text());
+        note.setMaxLength(2_000);
+    }
+
+    private Upload upload() {
+        var upload = new Upload(UploadHandler.inMemory(
+                (about, content) -> pictures.add(new Picture(UUID.randomUUID(), about.fileName(), content))));
+        upload.setAcceptedFileTypes("image/jpeg", "image/png", "image/webp");
+        upload.setMaxFiles(MOST_PHOTOS);
+        upload.setMaxFileSize(Photos.MOST_BYTES);
+        upload.setUploadButton(new Button("Add a photo"));
+        upload.setDropAllowed(false);
+        upload.getElement().setProperty("capture", "environment");
+        upload.addFileRejectedListener(event -> say("%s: %s".formatted(event.getFileName(), event.getErrorMessage())));
+        upload.addFileRemovedListener(
+                event -> pictures.removeIf(picture -> picture.name().equals(event.getFileName())));
+        return upload;
+    }
+
+    private void buttons() {
+        var back = new Button("Return " + sheet.opening(), _ -> giveBack());
+        back.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
+        getFooter().add(new Button("Keep it", _ -> close()), back);
+    }
+
+    private void giveBack() {
+        if (reason.getValue() == null) {
+            say("Choose why it is returned.");
+            return;
+        }
+        try {
+            outcome.accept(counter.giveBack(signedIn.person(), folder, sheet, said()));
+            close();
+        } catch (IllegalArgumentException unfit) {
+            say(String.valueOf(unfit.getMessage()));
+        }
+    }
+
+    private Said said() {
+        var from = redo.getValue();
+        return new Said(
+                key, reason.getValue(), from == null ? null : from.code(), note.getValue(), List.copyOf(pictures));
+    }
+
+    private void say(String words) {
+        trouble.setText(words);
+    }
+}

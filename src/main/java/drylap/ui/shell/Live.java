@@ -1,0 +1,50 @@
+package drylap.ui.shell;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.UIDetachedException;
+import drylap.platform.News;
+import drylap.platform.NewsItem;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/** Keeps an open screen up to date with what others do. */
+public final class Live {
+    private Live() {}
+
+    /**
+     * Refreshes the screen, with its page locked, soon after news of one of the topics; news that come while a refresh waits
+     * are covered by it. What refreshes asks for the rights of its person again.
+     */
+    public static void follow(Component screen, News news, Set<String> topics, Runnable refresh) {
+        screen.addAttachListener(attached -> {
+            var waiting = new AtomicBoolean();
+            var ui = attached.getUI();
+            var subscription = news.listen(item -> {
+                if (isAbout(item, topics) && waiting.compareAndSet(false, true)) hurry(ui, waiting, refresh);
+            });
+            screen.addDetachListener(detached -> {
+                subscription.close();
+                detached.unregisterListener();
+            });
+        });
+    }
+
+    private static boolean isAbout(NewsItem item, Set<String> topics) {
+        return topics.stream().anyMatch(item::isAbout);
+    }
+
+    /** On a thread of its own, since reading takes time and news are told on one thread for all. */
+    private static void hurry(UI ui, AtomicBoolean waiting, Runnable refresh) {
+        Thread.startVirtualThread(() -> {
+            try {
+                ui.access(() -> {
+                    waiting.set(false);
+                    refresh.run();
+                });
+            } catch (UIDetachedException gone) {
+                // whoever left does not need it any more
+            }
+        });
+    }
+}
