@@ -113,7 +113,7 @@ class KillTests {
                                 .mapToInt(f -> f.hours().size())
                                 .sum()),
                 Map.entry("labour_row", folder.labour().rows().size()),
-                Map.entry("rule_value", folder.rules().own().size()),
+                Map.entry("rule_value", folder.rules().everywhere().own().size()),
                 Map.entry("published_visit", folder.published().size()));
     }
 }

@@ -38,6 +38,7 @@ class TableOwnershipTests {
                             "JOB_FOLDER",
                             "LABOUR_ROW",
                             "RULE_VALUE",
+                            "RULE_CHANGE",
                             "PUBLISHED_VISIT",
                             "PLAN",
                             "VISIT",

@@ -29,7 +29,8 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
     }
 
     private void test(Visit visit, Opening opening) {
-        double hours = book.folder().rules().value(Rule.CURE_BEFORE_TEST_H);
+        double hours =
+                SiteRules.at(book.folder().rules(), opening.facade().site()).value(Rule.CURE_BEFORE_TEST_H);
         Optional<Instant> cured = timetable
                 .endOf(opening, Task.INSTALL)
                 .map(end -> end.plus(Duration.ofSeconds(Math.round(hours * 3600))));
@@ -82,7 +83,8 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
     }
 
     private void apron(Visit visit, Opening opening) {
-        double days = book.folder().rules().value(Rule.APRON_MAX_DAYS);
+        double days =
+                SiteRules.at(book.folder().rules(), opening.facade().site()).value(Rule.APRON_MAX_DAYS);
         for (Opening other : book.course(opening.course())) {
             if (other.finished().contains(Task.WRAP)) continue;
             Optional<Instant> last = timetable.endOf(other, Task.INSTALL).map(end -> end.plus(JobBook.days(days)));
@@ -99,7 +101,8 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
     }
 
     private void bare(Visit visit, Opening opening) {
-        double days = book.folder().rules().value(Rule.BARE_MAX_DAYS);
+        double days =
+                SiteRules.at(book.folder().rules(), opening.facade().site()).value(Rule.BARE_MAX_DAYS);
         timetable
                 .endOf(opening, Task.INSTALL)
                 .map(end -> end.plus(JobBook.days(days)))

@@ -25,7 +25,7 @@ record Recount(JobBook book, Timetable timetable, Skies skies, List<CrewRoute> r
     private static final long LEFT_OPEN = 5000;
 
     Ledger ledger(long hard) {
-        Rules rules = book.folder().rules();
+        Rules rules = book.folder().rules().everywhere();
         List<Ledger.Line> lines = new ArrayList<>();
         amounts().forEach((term, amount) -> {
             long weight = rules.whole(term.weight());

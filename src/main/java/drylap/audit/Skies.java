@@ -1,6 +1,7 @@
 package drylap.audit;
 
 import drylap.kernel.FacadeId;
+import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.planning.JobFolder;
 import drylap.sites.Facade;
@@ -20,10 +21,19 @@ final class Skies {
         folder.forecasts().forEach(forecast -> forecasts.put(forecast.site(), forecast));
         folder.sites().forEach(site -> {
             Forecast forecast = forecasts.getOrDefault(site.id(), Forecast.none(site.id()));
-            sites.put(site.id(), new SiteSky(site, forecast, folder.rules()));
+            sites.put(site.id(), new SiteSky(site, forecast, rulesAt(folder, site.id())));
         });
         for (Facade facade : folder.facades())
-            walls.put(facade.id(), new WallHours(facade, over(facade.id().site()), folder.rules()));
+            walls.put(
+                    facade.id(),
+                    new WallHours(
+                            facade,
+                            over(facade.id().site()),
+                            rulesAt(folder, facade.id().site())));
+    }
+
+    private static Rules rulesAt(JobFolder folder, SiteId site) {
+        return SiteRules.at(folder.rules(), site);
     }
 
     SiteSky over(SiteId site) {

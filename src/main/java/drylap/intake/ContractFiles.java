@@ -52,7 +52,7 @@ final class ContractFiles {
             "setup_site_min",
             "setup_facade_min",
             "setup_level_min");
-    static final Header RULES = Header.of("rules.csv", "rule", "value");
+    static final Header RULES = Header.of("rules.csv", "rule", "value", "site?");
     static final Header PUBLISHED = Header.of(
             "published.csv",
             "crew",

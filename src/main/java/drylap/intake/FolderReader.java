@@ -5,7 +5,7 @@ import drylap.crews.Shift;
 import drylap.crews.TravelTimes;
 import drylap.intake.csv.Header;
 import drylap.intake.csv.Table;
-import drylap.kernel.Rules;
+import drylap.kernel.RuleBook;
 import drylap.planning.JobFolder;
 import drylap.planning.LabourTable;
 import drylap.planning.PublishedVisit;
@@ -52,7 +52,7 @@ public final class FolderReader {
         TravelTimes travel = TravelRows.read(files.optional(ContractFiles.TRAVEL), known);
         List<Forecast> forecasts = ForecastRows.read(files.optional(ContractFiles.FORECAST), sites, known);
         LabourTable labour = labour(openings);
-        Rules rules = RuleRows.read(files.optional(ContractFiles.RULES));
+        RuleBook rules = RuleRows.read(files.optional(ContractFiles.RULES), known);
         List<PublishedVisit> published = VisitRows.read(files.optional(ContractFiles.PUBLISHED), known);
         if (!problems.isEmpty()) return FolderReading.Refused.of(problems);
         JobFolder folder =

@@ -2,6 +2,7 @@ package drylap.intake;
 
 import drylap.intake.csv.Lines;
 import drylap.planning.JobFolder;
+import drylap.sites.Site;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,7 +38,8 @@ public final class FolderWriter {
                 TravelRows.write(folder.travel()),
                 ForecastRows.write(folder.forecasts(), zones),
                 LabourRows.write(folder.labour()),
-                RuleRows.write(folder.rules()),
+                RuleRows.write(
+                        folder.rules(), folder.sites().stream().map(Site::id).toList()),
                 VisitRows.write(folder.published(), zones));
     }
 

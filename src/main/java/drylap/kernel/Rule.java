@@ -106,6 +106,11 @@ public enum Rule implements Coded {
         return source;
     }
 
+    /** May have a value of its own at a site; what weighs the whole plan may not. */
+    public boolean ofSite() {
+        return !whole();
+    }
+
     /** Weights of the plan's ledger are whole numbers, so that costs add up exactly. */
     public boolean whole() {
         return code.startsWith("weight_");

@@ -37,6 +37,7 @@ public final class CurrentFolders {
     private final Plans plans;
     private final Pins pins;
     private final Absences absences;
+    private final ChangedRules rules;
     private final Clock clock;
 
     CurrentFolders(
@@ -46,6 +47,7 @@ public final class CurrentFolders {
             Plans plans,
             Pins pins,
             Absences absences,
+            ChangedRules rules,
             Clock clock) {
         this.folders = folders;
         this.states = states;
@@ -53,6 +55,7 @@ public final class CurrentFolders {
         this.plans = plans;
         this.pins = pins;
         this.absences = absences;
+        this.rules = rules;
         this.clock = clock;
     }
 
@@ -85,8 +88,9 @@ public final class CurrentFolders {
         List<Opening> openings = imported.openings().stream()
                 .map(opening -> standing(opening, Objects.requireNonNull(now.get(opening.id()))))
                 .toList();
-        JobFolder folder =
-                imported.withOpenings(openings).withShifts(ShiftsLeft.of(imported.shifts(), absences.of(id)));
+        JobFolder folder = imported.withOpenings(openings)
+                .withShifts(ShiftsLeft.of(imported.shifts(), absences.of(id)))
+                .withRules(rules.of(id, reach));
         var away = crewDays(imported);
         away.removeAll(crewDays(folder));
         return folder.withPublished(published(id, folder, reach).stream()

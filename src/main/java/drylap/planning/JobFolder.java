@@ -3,6 +3,7 @@ package drylap.planning;
 import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.crews.TravelTimes;
+import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
@@ -23,7 +24,7 @@ public record JobFolder(
         TravelTimes travel,
         List<Forecast> forecasts,
         LabourTable labour,
-        Rules rules,
+        RuleBook rules,
         List<PublishedVisit> published) {
     public JobFolder {
         sites = List.copyOf(sites);
@@ -35,12 +36,31 @@ public record JobFolder(
         published = List.copyOf(published);
     }
 
+    /** With the same rules at every site. */
+    public JobFolder(
+            List<Site> sites,
+            List<Facade> facades,
+            List<Opening> openings,
+            List<Crew> crews,
+            List<Shift> shifts,
+            TravelTimes travel,
+            List<Forecast> forecasts,
+            LabourTable labour,
+            Rules rules,
+            List<PublishedVisit> published) {
+        this(sites, facades, openings, crews, shifts, travel, forecasts, labour, RuleBook.of(rules), published);
+    }
+
     public JobFolder withOpenings(List<Opening> now) {
         return new JobFolder(sites, facades, now, crews, shifts, travel, forecasts, labour, rules, published);
     }
 
     public JobFolder withShifts(List<Shift> now) {
         return new JobFolder(sites, facades, openings, crews, now, travel, forecasts, labour, rules, published);
+    }
+
+    public JobFolder withRules(RuleBook now) {
+        return new JobFolder(sites, facades, openings, crews, shifts, travel, forecasts, labour, now, published);
     }
 
     public JobFolder withPublished(List<PublishedVisit> visits) {

@@ -164,7 +164,7 @@ public final class JobFolders {
                     legs.of(id),
                     forecasts.within(id, reach),
                     labour.of(id),
-                    rules.of(id),
+                    rules.of(id, reach),
                     published.within(id, reach));
         }
     }

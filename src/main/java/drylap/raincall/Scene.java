@@ -36,7 +36,7 @@ final class Scene {
     Scene(JobFolder folder, SiteId id, Instant now) {
         this.folder = folder;
         this.now = now;
-        rules = folder.rules();
+        rules = folder.rules().at(id);
         site = folder.sites().stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()

@@ -4,7 +4,7 @@ import drylap.crews.TravelTimes;
 import drylap.kernel.CrewId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
-import drylap.kernel.Rules;
+import drylap.kernel.RuleBook;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.planning.CoverNow;
@@ -148,7 +148,13 @@ record Case(
     }
 
     Case rule(Rule rule, double value) {
-        return folder(new Parts(folder).rules(folder.rules().with(rule, value)).folder());
+        return folder(
+                new Parts(folder).rules(folder.rules().with(null, rule, value)).folder());
+    }
+
+    Case rule(SiteId site, Rule rule, double value) {
+        return folder(
+                new Parts(folder).rules(folder.rules().with(site, rule, value)).folder());
     }
 
     Case road(String from, String to, int minutes) {
@@ -181,7 +187,7 @@ record Case(
         private List<Opening> openings;
         private TravelTimes travel;
         private List<Forecast> forecasts;
-        private Rules rules;
+        private RuleBook rules;
 
         Parts(JobFolder old) {
             this.old = old;
@@ -206,7 +212,7 @@ record Case(
             return this;
         }
 
-        Parts rules(Rules changed) {
+        Parts rules(RuleBook changed) {
             rules = changed;
             return this;
         }

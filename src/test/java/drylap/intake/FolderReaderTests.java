@@ -56,7 +56,7 @@ class FolderReaderTests {
                 .containsEntry(new Leg("S1", "C1"), 14);
         assertThat(folder.forecasts().getFirst().hours().getLast().windMs()).isEqualTo(4.5);
         assertThat(folder.labour().rows().getFirst().perM2Min()).isEqualTo(new BigDecimal("10.50"));
-        assertThat(folder.rules().value(Rule.DRYING_H)).isEqualTo(4);
+        assertThat(folder.rules().everywhere().value(Rule.DRYING_H)).isEqualTo(4);
         assertThat(folder.published().getFirst().pinned()).isTrue();
     }
 

@@ -14,6 +14,7 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.GeoPoint;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
+import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
@@ -38,6 +39,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -180,9 +182,17 @@ final class InventedFolder {
                 random.nextInt(100));
     }
 
-    private Rules rules() {
+    private RuleBook rules() {
+        RuleBook book = RuleBook.of(some(Rule.values()));
+        Rule[] ofSites = Arrays.stream(Rule.values()).filter(Rule::ofSite).toArray(Rule[]::new);
+        Map<SiteId, Rules> own = new HashMap<>();
+        for (Site site : sites) if (random.nextInt(3) == 0) own.put(site.id(), some(ofSites));
+        return new RuleBook(book.everywhere(), own);
+    }
+
+    private Rules some(Rule[] rules) {
         Map<Rule, Double> own = new EnumMap<>(Rule.class);
-        for (Rule rule : Rule.values())
+        for (Rule rule : rules)
             if (random.nextInt(3) == 0) {
                 double value = rule.least() + random.nextDouble() * (rule.most() - rule.least());
                 own.put(rule, rule.whole() ? Math.rint(value) : value);

@@ -48,6 +48,7 @@ class CodesDbTests {
             Map.entry("labour_row_task", Task.values()),
             Map.entry("labour_row_method", Method.values()),
             Map.entry("rule_value_rule", Rule.values()),
+            Map.entry("rule_change_rule", Rule.values()),
             Map.entry("published_visit_task", Task.values()),
             Map.entry("visit_task", Task.values()),
             Map.entry("unplanned_task_task", Task.values()),

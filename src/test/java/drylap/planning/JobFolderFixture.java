@@ -12,6 +12,7 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.GeoPoint;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
+import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
@@ -178,9 +179,17 @@ public final class JobFolderFixture {
                 random.nextInt(15));
     }
 
-    private Rules rules() {
+    private RuleBook rules() {
+        RuleBook book = RuleBook.of(some(Rule.values()));
+        Rule[] ofSites = Arrays.stream(Rule.values()).filter(Rule::ofSite).toArray(Rule[]::new);
+        Map<SiteId, Rules> own = new HashMap<>();
+        for (Site site : sites) if (random.nextInt(3) == 0) own.put(site.id(), some(ofSites));
+        return new RuleBook(book.everywhere(), own);
+    }
+
+    private Rules some(Rule[] rules) {
         Map<Rule, Double> own = new EnumMap<>(Rule.class);
-        for (Rule rule : Rule.values())
+        for (Rule rule : rules)
             if (random.nextBoolean()) {
                 double value = rule.least() + random.nextDouble() * (rule.most() - rule.least());
                 own.put(rule, rule.whole() ? Math.rint(value) : value);

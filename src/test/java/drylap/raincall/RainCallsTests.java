@@ -169,7 +169,7 @@ class RainCallsTests {
                 folder.travel(),
                 folder.forecasts(),
                 folder.labour(),
-                folder.rules().with(Rule.COVER_MIN, 20),
+                folder.rules().with(null, Rule.COVER_MIN, 20),
                 List.of());
 
         var stop = RainCalls.at(slow, SITE, NOON).order().stops().getFirst();

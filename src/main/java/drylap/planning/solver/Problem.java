@@ -41,7 +41,7 @@ record Problem(
         List<List<CrewCalendar>> crewsByKind,
         Kinship kinship,
         long[] weights,
-        Limits limits) {
+        List<Limits> limitsOfSites) {
     /** What an opening costs that stands open at the start and is not closed before the next rain. */
     static final long EXPOSED_COST = 5000;
 
@@ -99,16 +99,9 @@ record Problem(
         return weights[term.ordinal()];
     }
 
-    int cureMinutes() {
-        return limits.cure();
-    }
-
-    int apronMinutes() {
-        return limits.apron();
-    }
-
-    int bareMinutes() {
-        return limits.bare();
+    /** Those of the task's site. */
+    Limits limits(WorkTask task) {
+        return limitsOfSites.get(task.site);
     }
 
     /** Minutes that lie between tasks: at least (cure), at most (apron, bare). */
@@ -123,7 +116,7 @@ record Problem(
 
     static long[] weights(JobFolder folder) {
         return Arrays.stream(LedgerTerm.values())
-                .mapToLong(term -> folder.rules().whole(term.weight()))
+                .mapToLong(term -> folder.rules().everywhere().whole(term.weight()))
                 .toArray();
     }
 

@@ -87,7 +87,7 @@ final class ProblemCompiler {
                 crewsByKind(),
                 Problem.Kinship.of(units),
                 Problem.weights(folder),
-                Problem.Limits.of(folder.rules()));
+                folder.sites().stream().map(site -> limitsAt(site.id())).toList());
     }
 
     private void addFacade(Facade facade) {
@@ -145,8 +145,12 @@ final class ProblemCompiler {
             task.install = install;
             if (opening.installed()) task.ownInstalledEnd = installedAt;
             if (kind == Task.TEST && opening.installed())
-                task.earliest = installedAt + Problem.Limits.of(folder.rules()).cure();
+                task.earliest = installedAt + limitsAt(opening.facade().site()).cure();
         }
+    }
+
+    private Problem.Limits limitsAt(SiteId site) {
+        return Problem.Limits.of(folder.rules().at(site));
     }
 
     private WorkTask delivered(WorkTask install) {

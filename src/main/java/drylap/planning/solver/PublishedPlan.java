@@ -35,8 +35,12 @@ final class PublishedPlan {
             if (one != null) mark(task, one);
         }
         for (CrewCalendar crew : crews) crew.pinned = pinnedOn(crew, tasks);
-        int cure = Problem.Limits.of(folder.rules()).cure();
-        tasks.stream().filter(task -> task.pinned).forEach(task -> limitWhatGoesBefore(task, cure));
+        tasks.stream().filter(task -> task.pinned).forEach(task -> limitWhatGoesBefore(task, cure(task)));
+    }
+
+    private int cure(WorkTask task) {
+        return Problem.Limits.of(folder.rules().at(task.opening.facade().site()))
+                .cure();
     }
 
     private void mark(WorkTask task, PublishedVisit one) {

@@ -28,7 +28,9 @@ final class Readiness {
         WorkTask install = task.install;
         if (install == null) return task.earliest;
         int at = start[install.index];
-        return at == TimeAxis.NEVER ? at : at + install.minutes + problem.cureMinutes();
+        return at == TimeAxis.NEVER
+                ? at
+                : at + install.minutes + problem.limits(task).cure();
     }
 
     private int readyToClad(CourseWork course) {
@@ -43,15 +45,17 @@ final class Readiness {
     /** By when a wrap must have ended, so that no apron and no bare opening waits too long. */
     int latestEnd(WorkTask task) {
         if (task.kind != Task.WRAP) return task.latestEnd;
-        int apron = ends.firstInstall[task.course.index] + problem.apronMinutes();
+        int apron = ends.firstInstall[task.course.index] + problem.limits(task).apron();
         return Math.min(task.latestEnd, Math.min(apron, bareUntil(task)));
     }
 
     private int bareUntil(WorkTask task) {
         if (task.opening.method().barrierFirst()) return TimeAxis.NEVER;
         WorkTask install = task.install;
-        if (install == null) return task.ownInstalledEnd + problem.bareMinutes();
+        if (install == null) return task.ownInstalledEnd + problem.limits(task).bare();
         int at = start[install.index];
-        return at == TimeAxis.NEVER ? TimeAxis.NEVER : at + install.minutes + problem.bareMinutes();
+        return at == TimeAxis.NEVER
+                ? TimeAxis.NEVER
+                : at + install.minutes + problem.limits(task).bare();
     }
 }

@@ -38,7 +38,7 @@ final class Skies {
                 folder.forecasts().stream().collect(Collectors.toMap(Forecast::site, Function.identity()));
         for (Site site : folder.sites()) {
             Forecast forecast = forecasts.getOrDefault(site.id(), Forecast.none(site.id()));
-            SiteWeather sky = SiteWeather.of(site, forecast, folder.rules(), span);
+            SiteWeather sky = SiteWeather.of(site, forecast, folder.rules().at(site.id()), span);
             weather.put(site.id(), sky);
             int grid = forecast.hours().isEmpty()
                     ? 0

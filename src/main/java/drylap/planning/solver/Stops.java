@@ -73,15 +73,16 @@ final class Stops {
                 task.kind == Task.INSTALL || task.kind == Task.TEST ? task.earliest : task.course.lastInstalledEnd,
                 latestEnd(task),
                 task.coverBy,
-                problem.limits(),
+                problem.limits(task),
                 before(task));
     }
 
     private int latestEnd(WorkTask task) {
         if (task.kind != Task.WRAP) return TimeAxis.NEVER;
-        int apron = task.course.firstInstalledEnd + problem.apronMinutes();
+        int apron = task.course.firstInstalledEnd + problem.limits(task).apron();
         boolean bare = !task.opening.method().barrierFirst();
-        return Math.min(apron, bare ? task.ownInstalledEnd + problem.bareMinutes() : TimeAxis.NEVER);
+        return Math.min(
+                apron, bare ? task.ownInstalledEnd + problem.limits(task).bare() : TimeAxis.NEVER);
     }
 
     private static Stop.@Nullable Before before(WorkTask task) {

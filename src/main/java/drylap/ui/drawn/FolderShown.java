@@ -103,7 +103,7 @@ public final class FolderShown {
         TimeWindow span = new TimeWindow(
                 firstDay().minusDays(1).atStartOfDay(site.zone()).toInstant(),
                 lastDay().plusDays(2).atStartOfDay(site.zone()).toInstant());
-        return SiteWeather.of(site, forecast, folder.rules(), span);
+        return SiteWeather.of(site, forecast, folder.rules().at(site.id()), span);
     }
 
     private static <K, V> Map<K, V> byId(List<V> all, Function<V, K> id) {

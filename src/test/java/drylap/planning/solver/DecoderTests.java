@@ -196,6 +196,6 @@ class DecoderTests {
         Plan plan = plan(folder, AT_ONCE);
 
         assertThat(plan.unplanned()).isEmpty();
-        assertThat(folder.rules()).isEqualTo(Rules.STANDARD);
+        assertThat(folder.rules().everywhere()).isEqualTo(Rules.STANDARD);
     }
 }
