@@ -53,7 +53,12 @@ public @interface DbTest {
     class FreshDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
         @Override
         public void initialize(ConfigurableApplicationContext context) {
-            TestPropertyValues.of("drylap.db.url=" + TestDatabase.fresh(), "drylap.db.user=postgres")
+            TestPropertyValues.of(
+                            "drylap.db.url=" + TestDatabase.fresh(),
+                            "drylap.db.user=postgres",
+                            // many contexts share one server
+                            "spring.datasource.hikari.minimum-idle=1",
+                            "spring.datasource.hikari.maximum-pool-size=8")
                     .applyTo(context);
         }
     }

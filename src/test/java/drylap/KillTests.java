@@ -113,7 +113,12 @@ class KillTests {
                                 .mapToInt(f -> f.hours().size())
                                 .sum()),
                 Map.entry("labour_row", folder.labour().rows().size()),
-                Map.entry("rule_value", folder.rules().everywhere().own().size()),
+                Map.entry(
+                        "rule_value",
+                        folder.rules().everywhere().own().size()
+                                + folder.rules().ofSites().values().stream()
+                                        .mapToInt(rules -> rules.own().size())
+                                        .sum()),
                 Map.entry("published_visit", folder.published().size()));
     }
 }

@@ -14,6 +14,7 @@ import drylap.crews.TravelLegs;
 import drylap.kernel.FolderId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.kernel.TimeWindow;
 import drylap.persistence.Within;
 import drylap.security.History;
 import drylap.security.Operation;
@@ -24,7 +25,6 @@ import drylap.sites.Site;
 import drylap.sites.Sites;
 import drylap.weather.Forecasts;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -110,9 +110,18 @@ public final class JobFolders {
                 .fetch(Records.mapping(StoredFolder::new));
     }
 
-    /** When the first crew begins; none where nobody comes. */
-    Optional<Instant> firstShift(FolderId id) {
-        return parts.shifts().of(id).stream().map(Shift::startsAt).min(Comparator.naturalOrder());
+    /** From the first crew's start to the last one's end; none where nobody comes. */
+    Optional<TimeWindow> shifts(FolderId id) {
+        List<Shift> all = parts.shifts().of(id);
+        return all.stream()
+                .map(Shift::startsAt)
+                .min(Comparator.naturalOrder())
+                .map(first -> new TimeWindow(
+                        first,
+                        all.stream()
+                                .map(Shift::limit)
+                                .max(Comparator.naturalOrder())
+                                .orElse(first)));
     }
 
     /** The sites of all folders, by id: what an administrator may choose from. */

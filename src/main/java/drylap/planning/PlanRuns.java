@@ -84,11 +84,18 @@ public final class PlanRuns {
         stop(folder);
     }
 
-    /** What is past is not planned; a new plan begins a little later, so that crews can hear of it. */
+    /**
+     * What is past is not planned; a new plan begins a little later, so that crews can hear of it. A folder whose shifts are all
+     * past is planned from its first one: somebody wants to see how it would have gone.
+     */
     private @Nullable Instant from(FolderId folder) {
         long step = ROUNDED_TO.toSeconds();
         Instant soon = Instant.ofEpochSecond(Math.ceilDiv(clock.instant().getEpochSecond(), step) * step);
-        return folders.firstShift(folder).filter(first -> first.isBefore(soon)).isPresent() ? soon : null;
+        return folders.shifts(folder)
+                        .filter(all -> all.from().isBefore(soon) && all.until().isAfter(soon))
+                        .isPresent()
+                ? soon
+                : null;
     }
 
     /** Asks the folder's run to end now; its best plan so far is kept. Nothing happens where none is under way. */

@@ -70,9 +70,9 @@ class PeopleView extends Div {
                         .open());
         change.setAriaLabel("Change " + one.name());
         var password = new Button("Password", _ -> new PasswordDialog(people, signedIn, one).open());
-        password.setAriaLabel("Set the password of " + one.name());
+        password.setAriaLabel("Password of " + one.name());
         var out = new Button("Sign out everywhere", _ -> signOut(one));
-        out.setAriaLabel("Sign out %s everywhere".formatted(one.name()));
+        out.setAriaLabel("Sign out everywhere: " + one.name());
         var ways = new Div(change, password, out);
         ways.addClassName("ways");
         return new ListItem(who, ways);

@@ -30,9 +30,19 @@ class SessionEnd extends OncePerRequestFilter {
         var authentication = SecurityContextHolder.getContext().getAuthentication();
         if (authentication != null
                 && authentication.getPrincipal() instanceof SessionPrincipal
-                && signedIn.find().isEmpty())
+                && signedIn.find().isEmpty()) {
             new SecurityContextLogoutHandler().logout(request, response, authentication);
+            if (asksForAPage(request)) {
+                response.sendRedirect(request.getContextPath() + "/" + SignInView.ROUTE);
+                return;
+            }
+        }
         chain.doFilter(request, response);
+    }
+
+    private static boolean asksForAPage(HttpServletRequest request) {
+        String wanted = request.getHeader("Accept");
+        return request.getMethod().equals("GET") && wanted != null && wanted.contains("text/html");
     }
 
     /** Its place is in the security chain only. */
