@@ -3,19 +3,24 @@ package drylap.audit;
 import drylap.crews.Shift;
 import drylap.crews.TravelTimes;
 import drylap.kernel.Rule;
+import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
+import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PublishedVisit;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.sites.Site;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.Predicate;
 
@@ -31,10 +36,10 @@ record Twist(Random dice) {
                         .toList(),
                 folder.crews(),
                 folder.shifts().stream().filter(some(0.7)).map(this::shift).toList(),
-                roads ? folder.travel() : new TravelTimes(java.util.Map.of()),
+                roads ? folder.travel() : new TravelTimes(Map.of()),
                 folder.forecasts().stream().map(this::forecast).toList(),
                 folder.labour(),
-                rules(),
+                rules(folder),
                 folder.published());
     }
 
@@ -85,7 +90,16 @@ record Twist(Random dice) {
                 80);
     }
 
-    private Rules rules() {
+    /** Some sites with rules of their own. */
+    private RuleBook rules(JobFolder folder) {
+        Map<SiteId, Rules> own = new HashMap<>();
+        for (Site site : folder.sites()) if (dice.nextBoolean()) own.put(site.id(), ofSite());
+        Rules everywhere = ofSite();
+        if (dice.nextBoolean()) everywhere = everywhere.with(Rule.WEIGHT_OVERTIME, dice.nextInt(20));
+        return new RuleBook(everywhere, own);
+    }
+
+    private Rules ofSite() {
         Rules rules = Rules.STANDARD;
         if (dice.nextBoolean()) rules = rules.with(Rule.DRYING_H, dice.nextInt(13) / 2.0);
         if (dice.nextBoolean()) rules = rules.with(Rule.SKIN_MIN, dice.nextInt(91));
@@ -93,7 +107,6 @@ record Twist(Random dice) {
         if (dice.nextBoolean()) rules = rules.with(Rule.APRON_MAX_DAYS, dice.nextInt(1, 10));
         if (dice.nextBoolean()) rules = rules.with(Rule.BARE_MAX_DAYS, dice.nextInt(1, 10));
         if (dice.nextBoolean()) rules = rules.with(Rule.CURE_BEFORE_TEST_H, dice.nextInt(72));
-        if (dice.nextBoolean()) rules = rules.with(Rule.WEIGHT_OVERTIME, dice.nextInt(20));
         return rules;
     }
 

@@ -57,6 +57,12 @@ public final class Pictures {
         go(page, "Job folders");
         page.getByText("Job folders so far").first().waitFor();
         shot(page, "folders-" + format, false);
+        go(page, "Crews");
+        page.locator(".days li").first().waitFor();
+        shot(page, "crews-" + format, false);
+        go(page, "Rules");
+        page.locator(".rules li").first().waitFor();
+        shot(page, "rules-" + format, false);
     }
 
     private static void go(Page page, String screen) {

@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 @CssImport("./planner.css")
 @CssImport("./admin.css")
 @CssImport("./follow.css")
+@CssImport("./rules.css")
 public class Shell extends Div implements RouterLayout {
     private static final String CAUTION = "A dry hour is never a statement that work at height is safe. "
             + "The competent person on site decides; local codes and the manufacturer's instructions come first.";

@@ -53,7 +53,15 @@ class PlannerViewTests extends SpringBrowserlessTest {
         assertThat(find(RouterLink.class).from(find(Nav.class).single()).all())
                 .extracting(RouterLink::getText)
                 .containsExactly(
-                        "Week sheet", "Walls", "Open hours", "Job folders", "Aprons", "Hand-over records", "History");
+                        "Week sheet",
+                        "Walls",
+                        "Open hours",
+                        "Job folders",
+                        "Crews",
+                        "Rules",
+                        "Aprons",
+                        "Hand-over records",
+                        "History");
     }
 
     @Test

@@ -1,0 +1,91 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.component.timepicker.TimePicker;
+import drylap.crews.AbsenceRequest;
+import drylap.crews.AbsenceResult;
+import drylap.crews.Absences;
+import drylap.kernel.FolderId;
+import drylap.security.Person;
+import drylap.ui.drawn.CrewsSheet;
+import java.time.Duration;
+
+/** Says when a crew does not come, and why. */
+final class AbsenceDialog extends Dialog {
+    private final transient Absences absences;
+    private final transient Person who;
+    private final transient FolderId folder;
+    private final transient CrewsSheet.OneCrew crew;
+    private final transient Runnable after;
+    private final Select<CrewsSheet.Day> day = new Select<>();
+    private final Checkbox wholeDay = new Checkbox("All day", true);
+    private final TimePicker from = new TimePicker("Away from");
+    private final TimePicker until = new TimePicker("Away until");
+    private final TextField reason = new TextField("Reason");
+    private final Paragraph trouble = new Paragraph();
+
+    AbsenceDialog(Absences absences, Person who, FolderId folder, CrewsSheet.OneCrew crew, Runnable after) {
+        this.absences = absences;
+        this.who = who;
+        this.folder = folder;
+        this.crew = crew;
+        this.after = after;
+        setHeaderTitle("Crew %s is away".formatted(crew.crew()));
+        var working = crew.days().stream().filter(CrewsSheet.Day::works).toList();
+        day.setLabel("Day");
+        day.setItems(working);
+        day.setItemLabelGenerator(one -> "%s, %s".formatted(one.when(), one.hours()));
+        if (!working.isEmpty()) day.setValue(working.getFirst());
+        for (var time : new TimePicker[] {from, until}) {
+            time.setStep(Duration.ofMinutes(15));
+            time.setVisible(false);
+        }
+        wholeDay.addValueChangeListener(event -> {
+            from.setVisible(!event.getValue());
+            until.setVisible(!event.getValue());
+        });
+        trouble.addClassName("trouble");
+        trouble.getElement().setAttribute("role", "alert");
+        trouble.setVisible(false);
+        var fields = new Div(day, wholeDay, from, until, reason);
+        fields.addClassName("fields");
+        add(fields, trouble);
+        var save = new Button("Save", _ -> save());
+        save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
+        getFooter().add(new Button("Cancel", _ -> close()), save);
+    }
+
+    private void save() {
+        if (day.isEmpty()) {
+            say("Choose a day; crew %s has no day left to be away on.".formatted(crew.crew()));
+            return;
+        }
+        boolean all = wholeDay.getValue();
+        var request = new AbsenceRequest(
+                crew.crew(),
+                day.getValue().date(),
+                all ? null : from.getValue(),
+                all ? null : until.getValue(),
+                reason.getValue());
+        if (!all && from.isEmpty() && until.isEmpty()) say("Give both times, or choose all day.");
+        else if (absences.add(who, folder, request) instanceof AbsenceResult.Refused(var why)) say(why);
+        else done();
+    }
+
+    private void done() {
+        close();
+        after.run();
+    }
+
+    private void say(String words) {
+        trouble.setText(words);
+        trouble.setVisible(true);
+    }
+}

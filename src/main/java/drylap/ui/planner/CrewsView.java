@@ -1,0 +1,93 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.notification.Notification;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import drylap.crews.AbsenceResult;
+import drylap.crews.Absences;
+import drylap.kernel.FolderId;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.CrewsSheet;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.Desk;
+import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
+
+/** Which crews come on which days, and when they are away. */
+@Route("crews")
+@Needs(Operation.SEE_CREWS)
+@PageTitle("Crews · Drylap")
+@Menu(title = "Crews", order = 5)
+class CrewsView extends Div implements FolderView {
+    private final transient Absences absences;
+    private final transient Person who;
+    private final transient Desk desk;
+
+    CrewsView(Absences absences, SignedIn signedIn, Desk desk) {
+        this.absences = absences;
+        this.desk = desk;
+        this.who = signedIn.person();
+        addClassName("crews-view");
+        add(Panels.empty());
+    }
+
+    @Override
+    public void show(FolderShown shown) {
+        removeAll();
+        var hint = new Paragraph("An absence takes the crew out of the next plan. "
+                + "Visits that are published stay until a new plan is.");
+        hint.addClassName("hint");
+        add(hint);
+        var folder = shown.stored().id();
+        for (var crew : CrewsSheet.of(shown, absences.of(who, folder)).crews()) add(panel(folder, crew));
+    }
+
+    private Section panel(FolderId folder, CrewsSheet.OneCrew crew) {
+        Section panel = Panels.panel("crew", crew.crew().value());
+        var away =
+                new Button("Add an absence", _ -> new AbsenceDialog(absences, who, folder, crew, desk::refresh).open());
+        away.setAriaLabel("Add an absence of crew " + crew.crew());
+        away.setVisible(who.may(Operation.CHANGE_ABSENCES));
+        var days = new UnorderedList();
+        days.addClassName("days");
+        crew.days().forEach(day -> days.add(day(folder, crew, day)));
+        var head = new Div(Panels.text(crew.trade()), away);
+        head.addClassName("head");
+        panel.add(head, days);
+        return panel;
+    }
+
+    private ListItem day(FolderId folder, CrewsSheet.OneCrew crew, CrewsSheet.Day day) {
+        var item = new ListItem(Panels.text(day.when(), "strong"), Panels.text(day.hours()));
+        item.setClassName("off", !day.works());
+        for (var away : day.away()) {
+            var back = new Button("Withdraw", _ -> withdraw(folder, away.id()));
+            back.setAriaLabel("Withdraw the absence of crew %s on %s".formatted(crew.crew(), day.when()));
+            back.setVisible(who.may(Operation.CHANGE_ABSENCES));
+            var line = new Div(Panels.text(away.words()), back);
+            line.addClassName("away");
+            item.add(line);
+        }
+        return item;
+    }
+
+    private void withdraw(FolderId folder, long id) {
+        Notification.show(
+                switch (absences.withdraw(who, folder, id)) {
+                    case AbsenceResult.Withdrawn(var absence) -> "Crew %s comes after all.".formatted(absence.crew());
+                    case AbsenceResult.WithdrawnMeanwhile first -> "%s withdrew it meanwhile.".formatted(first.by());
+                    case AbsenceResult.Refused(var why) -> why;
+                    case AbsenceResult.Added _ -> "";
+                });
+        desk.refresh();
+    }
+}

@@ -1,0 +1,135 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import drylap.handoff.HoldPoint;
+import drylap.handoff.HoldPoints;
+import drylap.kernel.FolderId;
+import drylap.kernel.SiteId;
+import drylap.planning.ChangedRules;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
+import drylap.sites.Site;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.RuleSheet;
+import drylap.ui.shell.Desk;
+import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The numbers of the trade that hold at a site or everywhere, each with its source. */
+@Route("rules")
+@Needs(Operation.SEE_RULES)
+@PageTitle("Rules · Drylap")
+@Menu(title = "Rules", order = 6)
+class RulesView extends Div implements FolderView {
+    /** A site to choose, or everywhere. */
+    private record Place(Optional<SiteId> site, String name) {}
+
+    private final transient ChangedRules rules;
+    private final transient HoldPoints holdPoints;
+    private final transient Person who;
+    private final transient Desk desk;
+    private final Select<Place> places = new Select<>();
+    private final Div body = new Div();
+    private @Nullable FolderShown shown;
+
+    RulesView(ChangedRules rules, HoldPoints holdPoints, SignedIn signedIn, Desk desk) {
+        this.rules = rules;
+        this.holdPoints = holdPoints;
+        this.who = signedIn.person();
+        this.desk = desk;
+        addClassName("rules-view");
+        places.setLabel("Rules of");
+        places.setItemLabelGenerator(Place::name);
+        places.addValueChangeListener(event -> {
+            if (event.isFromClient()) draw();
+        });
+        add(Panels.empty());
+    }
+
+    @Override
+    public void show(FolderShown now) {
+        shown = now;
+        removeAll();
+        add(places, body);
+        Place before = places.getValue();
+        List<Place> all = new ArrayList<>(List.of(new Place(Optional.empty(), "every site")));
+        now.folder().sites().forEach(site -> all.add(new Place(Optional.of(site.id()), site.name())));
+        places.setItems(all);
+        places.setValue(all.contains(before) ? before : all.getFirst());
+        draw();
+    }
+
+    private void draw() {
+        body.removeAll();
+        if (shown == null || places.isEmpty()) return;
+        var folder = shown.stored().id();
+        SiteId site = places.getValue().site().orElse(null);
+        if (site != null) body.add(holdPoints(folder, site));
+        Section panel = Panels.panel("rules", "Rules of " + places.getValue().name());
+        var hint = new Paragraph("Defaults are a beginning: the maker's data sheet and local codes come first. "
+                + "A change counts from the next plan on.");
+        var list = new UnorderedList();
+        list.addClassName("rules");
+        RuleSheet.of(facts(folder, shown), site).lines().forEach(line -> list.add(item(folder, site, line)));
+        panel.add(hint, list);
+        body.add(panel);
+    }
+
+    private RuleSheet.Facts facts(FolderId folder, FolderShown now) {
+        return new RuleSheet.Facts(
+                rules.of(who, folder),
+                rules.imported(who, folder),
+                rules.newest(who, folder),
+                now.folder().sites().stream().map(Site::zone).findFirst().orElseThrow());
+    }
+
+    private ListItem item(FolderId folder, @Nullable SiteId site, RuleSheet.Line line) {
+        var change = new Button("Change", _ -> new RuleDialog(rules, who, folder, site, line, desk::refresh).open());
+        change.setAriaLabel("Change: " + line.name());
+        change.setVisible(mayChange(site));
+        var value = Panels.text(line.value(), "strong", "value");
+        var said = new Div(Panels.text(line.name()), value);
+        said.addClassName("said");
+        var from = new Div(
+                Panels.text(line.from(), "from"),
+                Panels.text("%s accepted; %s".formatted(line.bounds(), line.standard()), "source"));
+        from.addClassName("whence");
+        return new ListItem(said, from, change);
+    }
+
+    private boolean mayChange(@Nullable SiteId site) {
+        return site == null
+                ? who.may(Operation.CHANGE_RULES) && who.reach().everySite()
+                : who.may(Operation.CHANGE_RULES, site);
+    }
+
+    private Section holdPoints(FolderId folder, SiteId site) {
+        Section panel = Panels.panel("hold-points", "Hold points");
+        panel.add(new Paragraph("Beyond these nobody goes on at this site until someone has looked."));
+        var applying = holdPoints.at(folder, site);
+        for (HoldPoint point : HoldPoint.values()) {
+            var box = new Checkbox(point.words(), applying.contains(point));
+            box.setEnabled(mayChange(site));
+            box.addValueChangeListener(event -> {
+                if (event.isFromClient()) holdPoints.apply(who, folder, site, point, event.getValue());
+            });
+            panel.add(box);
+        }
+        return panel;
+    }
+}
