@@ -1,0 +1,121 @@
+package drylap.ui.windowcrew;
+
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.OrderedList;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import drylap.kernel.CrewId;
+import drylap.platform.News;
+import drylap.platform.Subscription;
+import drylap.security.Operation;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.Needs;
+import java.time.LocalDate;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
+
+/** Where the crew goes today, in order, and what is ready. */
+@Route("my-day")
+@Needs(Operation.SEE_CREW_DAY)
+@PageTitle("My day · Drylap")
+@Menu(title = "My day", order = 10)
+@CssImport("./window-crew.css")
+class MyDayView extends Div {
+    private final transient CrewDesk desk;
+    private final transient SignedIn signedIn;
+    private final transient News news;
+    private final Select<CrewId> crews = new Select<>();
+    private final H1 title = new H1();
+    private final Paragraph nothing = new Paragraph();
+    private final OrderedList stops = new OrderedList();
+    private final AtomicBoolean looking = new AtomicBoolean();
+    private @Nullable Subscription subscription;
+    private long ahead;
+
+    MyDayView(CrewDesk desk, SignedIn signedIn, News news) {
+        this.desk = desk;
+        this.signedIn = signedIn;
+        this.news = news;
+        addClassName("my-day");
+        crews.setLabel("Crew");
+        crews.addValueChangeListener(event -> {
+            if (event.isFromClient()) refresh();
+        });
+        var days = new Div(go("Day before", -1), new Button("Today", _ -> turn(-ahead)), go("Day after", 1));
+        days.addClassName("days");
+        add(crews, title, days, nothing, stops);
+        refresh();
+    }
+
+    private Button go(String words, int days) {
+        return new Button(words, _ -> turn(days));
+    }
+
+    private void turn(long days) {
+        ahead += days;
+        refresh();
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        UI ui = event.getUI();
+        subscription = news.listen(_ -> {
+            if (looking.compareAndSet(false, true))
+                ui.access(() -> {
+                    looking.set(false);
+                    refresh();
+                });
+        });
+    }
+
+    @Override
+    protected void onDetach(DetachEvent event) {
+        if (subscription != null) subscription.close();
+        subscription = null;
+    }
+
+    /** Asks for everything anew, the person's rights too. */
+    private void refresh() {
+        stops.removeAll();
+        var who = signedIn.find().filter(one -> one.may(Operation.SEE_CREW_DAY));
+        var shown = who.flatMap(desk::shown);
+        var theirs = shown.map(folder -> desk.crews(who.orElseThrow(), folder)).orElse(java.util.List.of());
+        var chosen = theirs.contains(crews.getValue()) ? crews.getValue() : null;
+        crews.setItems(theirs);
+        crews.setVisible(theirs.size() > 1);
+        if (shown.isEmpty() || theirs.isEmpty()) {
+            tell(
+                    shown.isEmpty()
+                            ? "No plan is published yet; the scheduler publishes one."
+                            : "You are in no crew of the job folder in work; ask who keeps the people.");
+            return;
+        }
+        crews.setValue(chosen == null ? theirs.getFirst() : chosen);
+        show(shown.get(), crews.getValue());
+    }
+
+    private void tell(String words) {
+        title.setText("My day");
+        nothing.setText(words);
+        nothing.setVisible(true);
+    }
+
+    private void show(FolderShown shown, CrewId crew) {
+        LocalDate date = desk.today(shown, crew).plusDays(ahead);
+        var day = desk.day(shown, crew, date);
+        title.setText(day.title());
+        nothing.setText(day.nothing());
+        nothing.setVisible(!day.nothing().isEmpty());
+        day.stops().forEach(stop -> stops.add(new StopCard(shown.stored().id(), stop)));
+    }
+}

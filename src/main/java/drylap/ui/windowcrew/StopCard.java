@@ -1,0 +1,45 @@
+package drylap.ui.windowcrew;
+
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import drylap.kernel.FolderId;
+import drylap.ui.components.OpeningGlyph;
+import drylap.ui.drawn.CrewDay.Stop;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** One opening of the day; the whole of it leads to its steps. */
+final class StopCard extends ListItem {
+    StopCard(FolderId folder, Stop stop) {
+        addClassName("stop");
+        if (!stop.way().isEmpty()) add(words("way", stop.way()));
+        var steps = new Anchor("/crew/steps.html#%d/%s"
+                .formatted(
+                        folder.value(),
+                        URLEncoder.encode(stop.opening(), StandardCharsets.UTF_8)
+                                .replace("+", "%20")));
+        // a page of its own, not a view: the browser goes there itself
+        steps.setRouterIgnore(true);
+        var standing = new Span(stop.standing());
+        standing.addClassNames("standing", stop.done() ? "done" : stop.ready() ? "ready" : "not-ready");
+        var head = new H2("%s to %s · %s ".formatted(stop.from(), stop.until(), stop.opening()));
+        head.add(standing);
+        var text = new Div(
+                head,
+                words("place", "%s, %s".formatted(stop.site(), stop.place())),
+                words("work", "%s: %s".formatted(stop.task(), stop.work())));
+        stop.whyNot().forEach(why -> text.add(words("why", "Not ready: " + why)));
+        steps.add(new OpeningGlyph(stop.glyph()), text);
+        add(steps);
+    }
+
+    private static Paragraph words(String name, String words) {
+        var paragraph = new Paragraph(words);
+        paragraph.addClassName(name);
+        return paragraph;
+    }
+}

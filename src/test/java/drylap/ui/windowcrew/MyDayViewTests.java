@@ -1,0 +1,132 @@
+package drylap.ui.windowcrew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.select.Select;
+import drylap.DbTest;
+import drylap.Drylap;
+import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
+import drylap.kernel.SiteId;
+import drylap.kernel.Task;
+import drylap.planning.JobFolder;
+import drylap.planning.JobFolders;
+import drylap.planning.Ledger;
+import drylap.planning.Plan;
+import drylap.planning.Plans;
+import drylap.planning.Publications;
+import drylap.planning.Visit;
+import drylap.security.Role;
+import drylap.security.TestPeople;
+import drylap.ui.QuayFolder;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.ContextConfiguration;
+
+/** Two crews and a visit of each today, at two sites. */
+@SpringBootTest(
+        classes = Drylap.class,
+        properties = {"vaadin.productionMode=true", "drylap.demo="})
+@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
+@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+class MyDayViewTests extends SpringBrowserlessTest {
+    private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private JobFolders folders;
+
+    @Autowired
+    private Plans plans;
+
+    @Autowired
+    private Publications publications;
+
+    @Autowired
+    private Clock clock;
+
+    private final JobFolder job = new QuayFolder().folder();
+    private FolderId folder = new FolderId(0);
+
+    @BeforeEach
+    void publish_a_plan() {
+        folder = folders.save("quay", job);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZONE);
+        var visits = List.of(
+                visit("W1", today, "QW2-01", Task.INSTALL),
+                visit("W1", today, "MS1-01", Task.INSTALL),
+                visit("C1", today, "QW1-02", Task.CLAD));
+        Instant noon = visits.getFirst().start();
+        var plan = new Plan(
+                noon,
+                noon.plus(Duration.ofDays(2)),
+                visits,
+                List.of(),
+                List.of(),
+                List.of(),
+                new Ledger(List.of(), 0, 0, 0));
+        publications.publishSample(folder, plans.save(folder, plan));
+    }
+
+    private Visit visit(String crew, LocalDate date, String opening, Task task) {
+        var at = job.openings().stream()
+                .filter(one -> one.id().value().equals(opening))
+                .findFirst()
+                .orElseThrow();
+        var start = date.atTime(12, 0).atZone(ZONE).toInstant();
+        return new Visit(
+                new CrewId(crew), date, 1, at.facade(), at.level(), at.id(), task, start, start.plusSeconds(3600));
+    }
+
+    private static String open() {
+        UI.getCurrent().navigate(MyDayView.class);
+        return UI.getCurrent().getElement().getOuterHTML();
+    }
+
+    @Test
+    void a_window_crew_sees_its_own_day_and_each_stop_leads_to_its_steps() {
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"));
+
+        assertThat(open())
+                .contains("QW2-01", "MS1-01", "#%d/QW2-01".formatted(folder.value()))
+                .doesNotContain("QW1-02");
+        assertThat($(Select.class).all()).noneMatch(select -> select.isVisible() && "Crew".equals(select.getLabel()));
+    }
+
+    @Test
+    void a_crew_that_works_at_one_site_sees_nothing_of_the_other() {
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.of(List.of(new SiteId("M"))), "W1"));
+
+        assertThat(open()).contains("MS1-01").doesNotContain("QW2-01");
+    }
+
+    @Test
+    void a_scheduler_may_look_at_any_crew() {
+        people.signIn(people.scheduler());
+
+        open();
+
+        assertThat($(Select.class).all()).anyMatch(select -> select.isVisible() && "Crew".equals(select.getLabel()));
+    }
+
+    @Test
+    void a_person_without_a_crew_of_the_folder_is_told_so() {
+        people.signIn(people.add(Role.TESTER, Reach.EVERYWHERE, "nobody"));
+
+        assertThat(open()).contains("in no crew").doesNotContain("QW2-01");
+    }
+}
