@@ -37,7 +37,7 @@ final class Findings {
         return breaches.stream().filter(breach -> breach.rule().hard()).count();
     }
 
-    private String where(Visit visit) {
+    String where(Visit visit) {
         return "crew %s, %s of %s, %s".formatted(visit.crew(), visit.task().code(), visit.opening(), time(visit));
     }
 
