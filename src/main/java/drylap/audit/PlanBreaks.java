@@ -1,7 +1,6 @@
 package drylap.audit;
 
 import drylap.kernel.OpeningId;
-import drylap.kernel.Task;
 import drylap.planning.JobFolder;
 import drylap.planning.Visit;
 import drylap.sites.Opening;

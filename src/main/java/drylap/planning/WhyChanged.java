@@ -40,9 +40,7 @@ final class WhyChanged {
         else if (shut(before)) why.add(new Why(Reason.SHUT, ""));
         if (!works(before)) why.add(new Why(Reason.NO_SHIFT, ""));
         Opening opening = openings.get(before.opening());
-        if (opening != null
-                && before.task() == Task.INSTALL
-                && before.date().isBefore(opening.deliveredOn()))
+        if (opening != null && before.task() == Task.INSTALL && before.date().isBefore(opening.deliveredOn()))
             why.add(new Why(Reason.DELIVERY, opening.deliveredOn().toString()));
         for (UnplannedTask left : proposal.unplanned())
             if (left.opening().equals(before.opening()) && left.task() == before.task())

@@ -26,8 +26,7 @@ class PlanBreaksTests {
 
     @Test
     void new_rain_breaks_the_install_that_it_falls_on() {
-        Case wet = Case.legal()
-                .weather("mill", "13 08:00", hour -> TwoForecasts.rain(hour.start(), 1, 0.8, 90));
+        Case wet = Case.legal().weather("mill", "13 08:00", hour -> TwoForecasts.rain(hour.start(), 1, 0.8, 90));
 
         assertThat(breaks(wet, BEFORE_WORK).broken()).anySatisfy(broken -> {
             assertThat(broken.visit()).isEqualTo(wet.visit("M1", Task.INSTALL));
@@ -37,7 +36,8 @@ class PlanBreaksTests {
 
     @Test
     void work_that_is_done_neither_slips_nor_breaks() {
-        assertThat(breaks(afterMonday("Q1", "Q2", "Q3", "Q4", "M1"), NEXT_MORNING).none())
+        assertThat(breaks(afterMonday("Q1", "Q2", "Q3", "Q4", "M1"), NEXT_MORNING)
+                        .none())
                 .isTrue();
     }
 
@@ -50,7 +50,8 @@ class PlanBreaksTests {
         assertThat(breaks.slipped()).containsExactly(late.visit("Q2", Task.INSTALL));
         assertThat(rules(breaks, late, "Q2", Task.TEST)).containsExactly(ContractRule.CURE);
         assertThat(rules(breaks, late, "Q1", Task.WRAP)).containsExactly(ContractRule.WRAP_COURSE);
-        assertThat(breaks.broken()).allSatisfy(broken -> assertThat(broken.visit()).isNotNull());
+        assertThat(breaks.broken())
+                .allSatisfy(broken -> assertThat(broken.visit()).isNotNull());
     }
 
     @Test
@@ -84,8 +85,7 @@ class PlanBreaksTests {
         Case now = Case.legal();
         for (String id : done) {
             Instant end = now.visit(id, Task.INSTALL).end();
-            now = now.opening(
-                    id, opening -> opening.standing(opening.stepList().last(), end, Set.of()));
+            now = now.opening(id, opening -> opening.standing(opening.stepList().last(), end, Set.of()));
         }
         return now;
     }

@@ -72,8 +72,8 @@ class PlanComparisonTests {
     @Test
     void a_crew_that_is_away_moves_its_visits() {
         JobFolder away = FOLDER.withShifts(FOLDER.shifts().stream()
-                .filter(shift -> !shift.crew().equals(FIRST.crew())
-                        || !shift.date().equals(FIRST.date()))
+                .filter(shift ->
+                        !shift.crew().equals(FIRST.crew()) || !shift.date().equals(FIRST.date()))
                 .toList());
 
         assertThat(reasons(with(PLAN, _ -> LATER), away)).containsExactly(Reason.NO_SHIFT);
@@ -81,8 +81,7 @@ class PlanComparisonTests {
 
     @Test
     void a_task_that_is_done_is_dropped_for_that() {
-        JobFolder done = openings(opening ->
-                opening.standing(opening.stepList().last(), FIRST.start(), Set.of()));
+        JobFolder done = openings(opening -> opening.standing(opening.stepList().last(), FIRST.start(), Set.of()));
 
         PlanChange dropped = only(PlanComparison.of(PLAN, without(), done), Kind.DROPPED);
 

@@ -90,7 +90,8 @@ class MyDayView extends Div {
         var who = signedIn.find().filter(one -> one.may(Operation.SEE_CREW_DAY));
         var shown = who.flatMap(desk::shown);
         var theirs = shown.map(folder -> desk.crews(who.orElseThrow(), folder)).orElse(java.util.List.of());
-        var chosen = theirs.contains(crews.getValue()) ? crews.getValue() : null;
+        CrewId before = crews.getValue();
+        var chosen = before != null && theirs.contains(before) ? before : null;
         crews.setItems(theirs);
         crews.setVisible(theirs.size() > 1);
         if (shown.isEmpty() || theirs.isEmpty()) {

@@ -28,6 +28,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -67,9 +68,9 @@ class MyDayViewTests extends SpringBrowserlessTest {
         folder = folders.save("quay", job);
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZONE);
         var visits = List.of(
-                visit("W1", today, "QW2-01", Task.INSTALL),
-                visit("W1", today, "MS1-01", Task.INSTALL),
-                visit("C1", today, "QW1-02", Task.CLAD));
+                visit("W1", today, 1, "QW2-01", Task.INSTALL),
+                visit("W1", today, 2, "MS1-01", Task.INSTALL),
+                visit("C1", today, 1, "QW1-02", Task.CLAD));
         Instant noon = visits.getFirst().start();
         var plan = new Plan(
                 noon,
@@ -82,19 +83,34 @@ class MyDayViewTests extends SpringBrowserlessTest {
         publications.publishSample(folder, plans.save(folder, plan));
     }
 
-    private Visit visit(String crew, LocalDate date, String opening, Task task) {
+    /** The next test's page begins before its person signs in; nobody is to open a screen on it. */
+    @AfterEach
+    void everybody_goes() {
+        TestPeople.signOut();
+    }
+
+    private Visit visit(String crew, LocalDate date, int sequence, String opening, Task task) {
         var at = job.openings().stream()
                 .filter(one -> one.id().value().equals(opening))
                 .findFirst()
                 .orElseThrow();
-        var start = date.atTime(12, 0).atZone(ZONE).toInstant();
+        var start = date.atTime(10 + 2 * sequence, 0).atZone(ZONE).toInstant();
         return new Visit(
-                new CrewId(crew), date, 1, at.facade(), at.level(), at.id(), task, start, start.plusSeconds(3600));
+                new CrewId(crew),
+                date,
+                sequence,
+                at.facade(),
+                at.level(),
+                at.id(),
+                task,
+                start,
+                start.plusSeconds(3600));
     }
 
     private static String open() {
         UI.getCurrent().navigate(MyDayView.class);
-        return UI.getCurrent().getElement().getOuterHTML();
+        var view = UI.getCurrent().getInternals().getActiveRouterTargetsChain().getFirst();
+        return view.getElement().getOuterHTML();
     }
 
     @Test
