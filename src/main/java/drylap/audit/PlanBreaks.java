@@ -38,7 +38,7 @@ public record PlanBreaks(List<Broken> broken, List<Visit> slipped) {
         List<Visit> slipped = new ArrayList<>();
         for (Visit visit : published) {
             Opening opening = openings.get(visit.opening());
-            if (opening != null && !opening.tasks().contains(visit.task())) continue;
+            if (opening != null && !JobBook.needs(opening).contains(visit.task())) continue;
             (visit.end().isAfter(now) ? ahead : slipped).add(visit);
         }
         return new PlanBreaks(broken(folder, ahead, now, openings), slipped);

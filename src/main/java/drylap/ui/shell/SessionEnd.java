@@ -7,10 +7,12 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.web.authentication.logout.SecurityContextLogoutHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -19,19 +21,23 @@ import org.springframework.web.filter.OncePerRequestFilter;
 @Component
 class SessionEnd extends OncePerRequestFilter {
     private final SignedIn signedIn;
+    private final SecurityContextHolderStrategy contexts;
+    private final SecurityContextLogoutHandler end = new SecurityContextLogoutHandler();
 
-    SessionEnd(SignedIn signedIn) {
+    SessionEnd(SignedIn signedIn, ObjectProvider<SecurityContextHolderStrategy> contexts) {
         this.signedIn = signedIn;
+        this.contexts = contexts.getIfAvailable(SecurityContextHolder::getContextHolderStrategy);
+        end.setSecurityContextHolderStrategy(this.contexts);
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        var authentication = SecurityContextHolder.getContext().getAuthentication();
+        var authentication = contexts.getContext().getAuthentication();
         if (authentication != null
                 && authentication.getPrincipal() instanceof SessionPrincipal
                 && signedIn.find().isEmpty()) {
-            new SecurityContextLogoutHandler().logout(request, response, authentication);
+            end.logout(request, response, authentication);
             if (asksForAPage(request)) {
                 response.sendRedirect(request.getContextPath() + "/" + SignInView.ROUTE);
                 return;

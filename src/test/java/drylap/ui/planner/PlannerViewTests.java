@@ -59,6 +59,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                         "Job folders",
                         "Crews",
                         "Rules",
+                        "My day",
                         "Aprons",
                         "Hand-over records",
                         "History");
