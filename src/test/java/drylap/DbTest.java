@@ -39,7 +39,8 @@ public @interface DbTest {
         "drylap.weather",
         "drylap.progress",
         "drylap.handoff",
-        "drylap.planning"
+        "drylap.planning",
+        "drylap.moving"
     })
     @ImportAutoConfiguration({
         DataSourceAutoConfiguration.class,

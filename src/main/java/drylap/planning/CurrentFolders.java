@@ -25,6 +25,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
@@ -93,14 +94,22 @@ public final class CurrentFolders {
                 .withRules(rules.of(id, reach));
         var away = crewDays(imported);
         away.removeAll(crewDays(folder));
-        return folder.withPublished(published(id, folder, reach).stream()
+        var held = pins.of(id);
+        List<PublishedVisit> published = published(id, folder, held, reach).stream()
                 .map(one -> heldByACrewThatComes(one, away))
-                .toList());
+                .toList();
+        Stream<PublishedVisit> more =
+                newlyHeld(id, folder, held, published).filter(one -> !away.contains(CrewDay.of(one.visit())));
+        return folder.withPublished(Stream.concat(published.stream(), more).toList());
     }
 
     private record CrewDay(CrewId crew, LocalDate date) {
         static CrewDay of(Shift shift) {
             return new CrewDay(shift.crew(), shift.date());
+        }
+
+        static CrewDay of(Visit visit) {
+            return new CrewDay(visit.crew(), visit.date());
         }
     }
 
@@ -110,8 +119,7 @@ public final class CurrentFolders {
 
     /** A pin on a day on which its crew is away holds nothing: the visit is planned anew. */
     private static PublishedVisit heldByACrewThatComes(PublishedVisit one, Set<CrewDay> away) {
-        var visit = one.visit();
-        return away.contains(new CrewDay(visit.crew(), visit.date())) ? new PublishedVisit(visit, false) : one;
+        return away.contains(CrewDay.of(one.visit())) ? new PublishedVisit(one.visit(), false) : one;
     }
 
     private static Opening standing(Opening opening, OpeningState state) {
@@ -124,11 +132,9 @@ public final class CurrentFolders {
                         .collect(Collectors.toSet()));
     }
 
-    private List<PublishedVisit> published(FolderId id, JobFolder folder, Reach reach) {
-        Set<Pins.Pinned> toDo = folder.openings().stream()
-                .flatMap(opening -> opening.tasks().stream().map(task -> new Pins.Pinned(opening.id(), task)))
-                .collect(Collectors.toSet());
-        var held = pins.of(id);
+    private List<PublishedVisit> published(
+            FolderId id, JobFolder folder, Map<Pins.Pinned, Pins.Place> held, Reach reach) {
+        Set<Pins.Pinned> toDo = toDo(folder);
         var publication = publications.latest(id);
         if (publication.isEmpty())
             return folder.published().stream()
@@ -144,20 +150,31 @@ public final class CurrentFolders {
                 .toList();
     }
 
+    private static Set<Pins.Pinned> toDo(JobFolder folder) {
+        return folder.openings().stream()
+                .flatMap(opening -> opening.tasks().stream().map(task -> new Pins.Pinned(opening.id(), task)))
+                .collect(Collectors.toSet());
+    }
+
+    /** Pinned in a proposal: nobody has published it yet, but the next plans keep it all the same. */
+    private Stream<PublishedVisit> newlyHeld(
+            FolderId id, JobFolder folder, Map<Pins.Pinned, Pins.Place> held, List<PublishedVisit> published) {
+        Set<Pins.Pinned> free = toDo(folder);
+        published.forEach(one -> free.remove(Pins.Pinned.of(one.visit())));
+        Instant now = clock.instant();
+        boolean running = publications.latest(id).isPresent()
+                || folder.shifts().stream().anyMatch(shift -> shift.limit().isAfter(now));
+        return folder.openings().stream()
+                .flatMap(opening -> opening.tasks().stream()
+                        .map(task -> new Pins.Pinned(opening.id(), task))
+                        .filter(free::contains)
+                        .filter(held::containsKey)
+                        .map(pinned -> Objects.requireNonNull(held.get(pinned)).holding(opening, pinned.task()))
+                        .filter(one -> !running || !one.visit().start().isBefore(now)));
+    }
+
     private static PublishedVisit held(PublishedVisit one, Pins.@Nullable Place place) {
         if (place == null) return one;
-        Visit was = one.visit();
-        return new PublishedVisit(
-                new Visit(
-                        place.crew(),
-                        place.date(),
-                        was.sequence(),
-                        was.facade(),
-                        was.level(),
-                        was.opening(),
-                        was.task(),
-                        place.start(),
-                        place.end()),
-                true);
+        return place.holding(one.visit());
     }
 }

@@ -4,6 +4,7 @@ import static drylap.persistence.jooq.Tables.PIN;
 
 import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
+import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
@@ -13,6 +14,7 @@ import drylap.security.History;
 import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.sites.Opening;
 import drylap.sites.Openings;
 import java.time.Clock;
 import java.time.Instant;
@@ -33,7 +35,19 @@ public final class Pins {
     }
 
     /** Where it is held. */
-    record Place(CrewId crew, LocalDate date, Instant start, Instant end) {}
+    record Place(CrewId crew, LocalDate date, Instant start, Instant end) {
+        PublishedVisit holding(Visit was) {
+            return holding(was.facade(), was.level(), was.opening(), was.task(), was.sequence());
+        }
+
+        PublishedVisit holding(Opening opening, Task task) {
+            return holding(opening.facade(), opening.level(), opening.id(), task, 1);
+        }
+
+        private PublishedVisit holding(FacadeId facade, int level, OpeningId opening, Task task, int sequence) {
+            return new PublishedVisit(new Visit(crew, date, sequence, facade, level, opening, task, start, end), true);
+        }
+    }
 
     private final DSLContext db;
     private final Openings openings;
@@ -71,10 +85,17 @@ public final class Pins {
         });
     }
 
-    public void unpin(Person who, FolderId folder, Visit visit) {
+    /**
+     * Lets the visit go.
+     *
+     * @return whether a person had pinned it; what its job folder brought along as pinned stays so until a plan is published
+     */
+    public boolean unpin(Person who, FolderId folder, Visit visit) {
         demand(who, folder, visit);
-        transaction.executeWithoutResult(_ -> {
-            if (drop(folder, Pinned.of(visit)) > 0) say(who, folder, visit, "unpinned");
+        return transaction.execute(_ -> {
+            if (drop(folder, Pinned.of(visit)) == 0) return false;
+            say(who, folder, visit, "unpinned");
+            return true;
         });
     }
 

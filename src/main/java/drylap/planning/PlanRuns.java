@@ -103,6 +103,11 @@ public final class PlanRuns {
         runs.underWay(folder).forEach(work::stop);
     }
 
+    /** Whether a run of the folder has been asked for and has not ended. */
+    public boolean underWay(FolderId folder) {
+        return !runs.underWay(folder).isEmpty();
+    }
+
     /** The folder's newest run. */
     public Optional<RunState> state(FolderId folder) {
         return Optional.ofNullable(runs.newest(Set.of(folder)).get(folder));

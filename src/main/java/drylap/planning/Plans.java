@@ -1,5 +1,6 @@
 package drylap.planning;
 
+import static drylap.persistence.jooq.Tables.JOB_FOLDER;
 import static drylap.persistence.jooq.Tables.PLAN;
 
 import drylap.kernel.FolderId;
@@ -42,10 +43,19 @@ public final class Plans {
         this.news = news;
     }
 
-    /** Stores the plan, whole or not at all, as the newest of its folder. */
+    /** Stores the plan, whole or not at all, as the newest of its folder. One that breaks a hard rule is refused. */
     public PlanId save(FolderId folder, Plan plan) {
+        return save(folder, plan, false);
+    }
+
+    /** As {@link #save(FolderId, Plan)}, for a plan with a visit moved by hand: what the day broke of it before may stay. */
+    public PlanId saveMovedByHand(FolderId folder, Plan plan) {
+        return save(folder, plan, true);
+    }
+
+    private PlanId save(FolderId folder, Plan plan, boolean byHand) {
         return transaction.execute(_ -> {
-            PlanId id = open(folder, plan);
+            PlanId id = open(folder, plan, byHand);
             sheets.save(id, plan);
             remarks.save(id, plan);
             news.tell(new NewsItem(TOPIC, folder.value(), null, "proposed"));
@@ -75,6 +85,16 @@ public final class Plans {
         return load(plan, Reach.EVERYWHERE).plan();
     }
 
+    /** The folder's newest plan; no other becomes the newest before the transaction that asks has ended. */
+    public StoredPlan holdNewest(FolderId folder) {
+        db.selectOne()
+                .from(JOB_FOLDER)
+                .where(JOB_FOLDER.ID.eq(folder.value()))
+                .forUpdate()
+                .fetch();
+        return newest(folder, Reach.EVERYWHERE).orElseThrow(() -> new UnknownFolder(folder));
+    }
+
     StoredPlan load(PlanId plan, Reach reach) {
         return stored(db.selectFrom(PLAN).where(PLAN.ID.eq(plan.value())).fetchSingle(), reach);
     }
@@ -88,7 +108,7 @@ public final class Plans {
                 .map(row -> stored(row, reach));
     }
 
-    private PlanId open(FolderId folder, Plan plan) {
+    private PlanId open(FolderId folder, Plan plan, boolean byHand) {
         return new PlanId(db.insertInto(PLAN)
                 .set(PLAN.FOLDER_ID, folder.value())
                 .set(PLAN.MADE_AT, clock.instant())
@@ -97,6 +117,7 @@ public final class Plans {
                 .set(PLAN.HARD, plan.ledger().hard())
                 .set(PLAN.MEDIUM, plan.ledger().medium())
                 .set(PLAN.SOFT, plan.ledger().soft())
+                .set(PLAN.BY_HAND, byHand)
                 .returning(PLAN.ID)
                 .fetchSingle(PLAN.ID));
     }
