@@ -24,7 +24,7 @@ public record LedgerSheet(List<Row> rows, long soft, long medium) {
                 whole == 0 ? 0 : (double) line.cost() / whole);
     }
 
-    private static String term(LedgerTerm term) {
+    static String term(LedgerTerm term) {
         return switch (term) {
             case LATE_HANDOVER -> "Late hand-over";
             case CREW_DAYS -> "Crew-days";

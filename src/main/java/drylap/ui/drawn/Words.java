@@ -41,6 +41,17 @@ public final class Words {
         return "%s %s %s".formatted(weekday(date), date(date), clock(instant, zone));
     }
 
+    /** With a thin space between the thousands. */
+    public static String number(long value) {
+        return String.format(Locale.ROOT, "%,d", value).replace(',', '\u2009');
+    }
+
+    /** Signed, so that more and less are told apart without colour. */
+    public static String difference(long value) {
+        if (value == 0) return "as before";
+        return (value > 0 ? "+" : "\u2212") + number(Math.abs(value));
+    }
+
     public static String task(Task task) {
         return switch (task) {
             case INSTALL -> "Install";

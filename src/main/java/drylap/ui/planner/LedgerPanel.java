@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import drylap.ui.drawn.LedgerSheet;
+import drylap.ui.drawn.Words;
 import java.util.Locale;
 
 /** What the plan costs, term by term: how much of it, how heavy it weighs, what it comes to. */
@@ -20,12 +21,12 @@ final class LedgerPanel extends Div {
                 Panels.text("Sum", "strong"),
                 Panels.text(""),
                 Panels.text(""),
-                Panels.text(number(ledger.soft()), "strong"),
+                Panels.text(Words.number(ledger.soft()), "strong"),
                 Panels.text(""));
         panel.add(table);
         if (ledger.medium() > 0)
             panel.add(new Paragraph("Tasks left out and openings left open count above all of it, with %s."
-                    .formatted(number(ledger.medium()))));
+                    .formatted(Words.number(ledger.medium()))));
         add(panel);
     }
 
@@ -35,13 +36,9 @@ final class LedgerPanel extends Div {
         Panels.row(
                 table,
                 new Span(Panels.text(row.term(), "strong"), Panels.text(row.meaning(), "meaning")),
-                Panels.text(number(row.amount())),
-                Panels.text("× " + number(row.weight())),
-                Panels.text(number(row.cost())),
+                Panels.text(Words.number(row.amount())),
+                Panels.text("× " + Words.number(row.weight())),
+                Panels.text(Words.number(row.cost())),
                 bar);
-    }
-
-    private static String number(long value) {
-        return String.format(Locale.ROOT, "%,d", value).replace(',', '\u2009');
     }
 }
