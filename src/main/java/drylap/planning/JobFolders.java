@@ -7,6 +7,8 @@ import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.selectCount;
 import static org.jooq.impl.DSL.selectOne;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import drylap.crews.Crews;
 import drylap.crews.Shift;
 import drylap.crews.Shifts;
@@ -36,11 +38,18 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** The job folders in the database. A stored folder never changes: newer files make a newer folder. */
 @Service
 public final class JobFolders {
+    private static final int MOST_KNOWN = 6;
+
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final Clock clock;
     private final Parts parts;
     private final History history;
+    private final Cache<Read, JobFolder> known =
+            Caffeine.newBuilder().maximumSize(MOST_KNOWN).softValues().build();
+
+    /** What was read of a folder may be shown again, since nobody changes it. */
+    private record Read(FolderId folder, Reach reach) {}
 
     JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts, History history) {
         this.db = db;
@@ -75,14 +84,13 @@ public final class JobFolders {
      * @throws UnknownFolder where there is none of that number
      */
     public JobFolder load(FolderId id) {
-        if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
-        return parts.load(id, Reach.EVERYWHERE);
+        return load(id, Reach.EVERYWHERE);
     }
 
     /** What of it lies at sites within reach. */
     JobFolder load(FolderId id, Reach reach) {
         if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
-        return parts.load(id, reach);
+        return known.get(new Read(id, reach), _ -> parts.load(id, reach));
     }
 
     /** Newest first. */

@@ -3,6 +3,8 @@ package drylap.planning;
 import static drylap.persistence.jooq.Tables.JOB_FOLDER;
 import static drylap.persistence.jooq.Tables.PLAN;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import drylap.kernel.FolderId;
 import drylap.kernel.Reach;
 import drylap.persistence.jooq.tables.records.PlanRecord;
@@ -20,6 +22,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public final class Plans {
     public static final String TOPIC = "plan";
+    private static final int MOST_KNOWN = 12;
 
     private final DSLContext db;
     private final TransactionTemplate transaction;
@@ -27,6 +30,11 @@ public final class Plans {
     private final PlanSheets sheets;
     private final PlanRemarks remarks;
     private final News news;
+    private final Cache<Read, Plan> known =
+            Caffeine.newBuilder().maximumSize(MOST_KNOWN).softValues().build();
+
+    /** A stored plan never changes, so that what was read of one may be shown again. */
+    private record Read(PlanId plan, Reach reach) {}
 
     Plans(
             DSLContext db,
@@ -123,7 +131,8 @@ public final class Plans {
     }
 
     private StoredPlan stored(PlanRecord row, Reach reach) {
-        return new StoredPlan(new PlanId(row.getId()), row.getMadeAt(), plan(row, reach));
+        var id = new PlanId(row.getId());
+        return new StoredPlan(id, row.getMadeAt(), known.get(new Read(id, reach), _ -> plan(row, reach)));
     }
 
     private Plan plan(PlanRecord row, Reach reach) {

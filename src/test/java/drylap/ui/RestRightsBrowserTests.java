@@ -28,6 +28,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -112,8 +113,8 @@ class RestRightsBrowserTests {
             var person = person(who);
             if (person != null) SignInPage.at(port).enter(page, person);
             var api = page.context().request();
-            found.forEach((address, answers) ->
-                    answers.append(answered(asks.get(address).apply(api)) ? " x" : " ."));
+            found.forEach((address, answers) -> answers.append(
+                    answered(Objects.requireNonNull(asks.get(address)).apply(api)) ? " x" : " ."));
             page.close();
         }
         assertThat(found.entrySet().stream()
