@@ -3,7 +3,6 @@ package drylap.ui;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -113,9 +112,16 @@ class PicturesBrowserTests {
     private static void planned(Page page) {
         assertThat(page.locator("plan-run .words"))
                 .hasText(PLANNED, new LocatorAssertions.HasTextOptions().setTimeout(120_000));
-        Locator firstDay = page.locator("week-sheet .days button").first();
-        if (firstDay.isVisible()) firstDay.click();
-        page.locator("week-sheet .block").locator("visible=true").first().waitFor();
+        turnToADayWithWork(page);
+    }
+
+    /** A phone shows one day at a time. */
+    private static void turnToADayWithWork(Page page) {
+        for (var day : page.locator("week-sheet .days button").all()) {
+            if (page.locator("week-sheet .block").locator("visible=true").count() > 0 || !day.isVisible()) return;
+            day.click();
+            page.waitForTimeout(300);
+        }
     }
 
     private void visit(Page page, Format format) {
@@ -134,7 +140,7 @@ class PicturesBrowserTests {
         }
         page.locator(".stop a").last().click();
         page.locator("step-marker .mark-it").waitFor();
-        shot(page, "steps", format, true);
+        shot(page, "steps", format, false);
     }
 
     private void record(Page page, Format format) {

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.UIDetachedException;
 import com.vaadin.flow.component.dependency.CssImport;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
@@ -109,12 +110,18 @@ public class Shell extends Div implements RouterLayout {
     /** On the news thread: many items at once make one look. */
     private void heard(NewsItem item, UI ui) {
         if (item.topic().equals(People.TOPIC) || !looking.compareAndSet(false, true)) return;
-        ui.access(() -> {
-            looking.set(false);
-            if (view == null || !desk.isTheirs()) return;
-            desk.reload();
-            showFolder();
-        });
+        try {
+            ui.access(this::lookAnew);
+        } catch (UIDetachedException gone) {
+            // whoever left does not need it any more
+        }
+    }
+
+    private void lookAnew() {
+        looking.set(false);
+        if (view == null || !desk.isTheirs()) return;
+        desk.reload();
+        showFolder();
     }
 
     private void turn() {
