@@ -53,6 +53,17 @@ it('says what waits on this phone, and keeps the tap of a later step from markin
   expect(told).toEqual([]);
 });
 
+it('says of a later step what it follows, and all that stands in its way once it is tapped', async () => {
+  const { element, root } = await marker();
+  const row = [...root.querySelectorAll<HTMLButtonElement>('li.later > button')].find((one) =>
+    one.textContent?.includes('Do JF'),
+  );
+  expect(row?.querySelector('small')?.textContent).toBe('after: Do APR');
+  row?.click();
+  await element.updateComplete;
+  expect(row?.querySelector('small')?.textContent).toBe('would make a reverse lap');
+});
+
 it('opens the correction by a long press, and takes a step back with its reason only', async () => {
   vi.useFakeTimers();
   const { element, root, told } = await marker({ entries: [markAt('A', 'RO')] });

@@ -30,6 +30,8 @@ export class StepMarker extends LitElement {
   @property({ attribute: false }) sections: Record<string, string> = {};
   @state() private correcting: ShownLine | undefined;
   @state() private words = '';
+  /** The line whose reason for not being next is told in full. */
+  @state() private asked = '';
   @query('dialog') private dialog!: HTMLDialogElement;
   private press: ReturnType<typeof setTimeout> | undefined;
   private pressed = false;
@@ -87,7 +89,7 @@ export class StepMarker extends LitElement {
     const kind = line.done ? 'done' : line.next && line.yours ? 'next' : 'later';
     return html`<li class="${kind} ${line.waiting ? 'waiting' : ''}">
       <button
-        aria-disabled=${kind === 'later' ? 'true' : 'false'}
+        aria-expanded=${kind === 'later' && line.why ? String(this.asked === line.code) : nothing}
         @pointerdown=${() => this.hold(line)}
         @pointerup=${() => this.letGo()}
         @pointercancel=${() => this.letGo()}
@@ -101,7 +103,7 @@ export class StepMarker extends LitElement {
         <span
           ><span class="unseen">${line.done ? 'Done: ' : kind === 'next' ? 'Now: ' : 'Later: '}</span>${line.text}</span
         >
-        <small>${under(line)}</small>
+        <small>${under(line, this.asked === line.code)}</small>
       </button>
       ${
         line.done && line.yours && !line.release
@@ -189,6 +191,7 @@ export class StepMarker extends LitElement {
   private tap(line: ShownLine): void {
     if (this.pressed) this.pressed = false;
     else if (line.next && line.yours && line.trade !== 'tester') this.tell('mark', { line });
+    else if (!line.done) this.asked = this.asked === line.code ? '' : line.code;
   }
 
   private async correct(line: ShownLine): Promise<void> {
@@ -214,11 +217,12 @@ export class StepMarker extends LitElement {
   }
 }
 
-function under(line: ShownLine): string {
+function under(line: ShownLine, inFull: boolean): string {
   if (line.done && line.waiting) return 'waits on this phone';
   if (line.done) return [line.by, line.at ? new Date(line.at).toLocaleString() : ''].filter(Boolean).join(', ');
   const trade = line.yours ? '' : `${line.trade} `;
   const back = line.waiting ? 'taken back, waits on this phone; ' : '';
   if (line.next && line.trade === 'tester') return back + 'recorded with its result on My day';
-  return back + (line.next ? (line.yours ? 'now' : `now, by the ${trade}trade`) : (line.why ?? ''));
+  if (line.next) return back + (line.yours ? 'now' : `now, by the ${trade}trade`);
+  return back + (line.after && !inFull ? `after: ${line.after}` : (line.why ?? ''));
 }

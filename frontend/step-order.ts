@@ -4,6 +4,8 @@ import type { Entry, OpeningNow, StepLine, WaitingMark } from './step-records';
 export interface ShownLine extends StepLine {
   /** Marked here, not sent yet. */
   waiting: boolean;
+  /** The last of the lines that come first. */
+  after?: string;
 }
 
 function concerns(opening: OpeningNow): (entry: Entry) => entry is WaitingMark {
@@ -31,8 +33,10 @@ export function withWaiting(opening: OpeningNow, entries: Entry[]): ShownLine[] 
     const first = line.waitsFor.filter((code) => !done.has(code));
     const next = !isDone && !line.release && first.length === 0;
     const why = isDone || next ? undefined : waiting.length === 0 && said ? said : whyNot(opening, line, first);
+    const after = why ? opening.lines.findLast((other) => first.includes(other.code))?.text : undefined;
     return {
       ...rest,
+      ...(after ? { after } : {}),
       waiting: mark !== undefined,
       done: isDone,
       next,

@@ -174,7 +174,11 @@ class HandoffBrowserTests {
 
     private void refuseOneOutOfOrder(Page phone) {
         assertThat(phone.locator("li.next").first()).isVisible();
-        phone.locator("li.later button").last().click(new Locator.ClickOptions().setForce(true));
+        Locator later = phone.locator("li.later")
+                .filter(new Locator.FilterOptions().setHasText("head flashing over"))
+                .first();
+        later.locator("button").click();
+        assertThat(later.locator("small")).containsText("reverse lap");
         var lines = state().list().lines();
         var head = lines.stream()
                 .filter(line -> line.steps().contains(Step.HEAD_FLASHING))
