@@ -33,6 +33,13 @@ public final class Intake {
                 .toArray());
     }
 
+    /** The same without what comes before that minute. */
+    Intake dryBefore(int minute) {
+        long[] dry = new long[by.length];
+        for (int one = minute + 1; one < by.length; one++) dry[one] = by[one] - by[minute];
+        return new Intake(dry);
+    }
+
     static double litres(long millionths) {
         return millionths / MILLIONTHS;
     }

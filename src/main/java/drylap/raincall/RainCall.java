@@ -2,6 +2,8 @@ package drylap.raincall;
 
 import drylap.kernel.OpeningId;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Which of the open openings to close or cover, in what order, so that the least water is expected in. */
@@ -26,10 +28,16 @@ public final class RainCall {
      * @param left in what rain there is no time or use to go to these
      * @param litres expected in at all openings
      * @param litresIfNothingIsDone expected in at all openings where nobody does anything
+     * @param litresIfLeft the same of each opening
      * @param exact no order of these openings and acts lets less in
      */
     public record Order(
-            List<Stop> stops, List<OpeningId> left, double litres, double litresIfNothingIsDone, boolean exact) {}
+            List<Stop> stops,
+            List<OpeningId> left,
+            double litres,
+            double litresIfNothingIsDone,
+            Map<OpeningId, Double> litresIfLeft,
+            boolean exact) {}
 
     /**
      * For one crew that does one thing after the other. Where water is equal, fewer are left, then fewer covered rather than
@@ -58,6 +66,14 @@ public final class RainCall {
                 .mapToObj(i -> rain.at(i).opening())
                 .toList();
         return new Order(
-                stops, left, Intake.litres(rain.outcome(visits).water()), Intake.litres(rain.waterIfLeft()), exact);
+                stops,
+                left,
+                Intake.litres(rain.outcome(visits).water()),
+                Intake.litres(rain.waterIfLeft()),
+                rain.openings().stream()
+                        .collect(Collectors.toMap(
+                                OpenToRain::opening,
+                                one -> Intake.litres(one.intake().all()))),
+                exact);
     }
 }

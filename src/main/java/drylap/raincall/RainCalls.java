@@ -58,7 +58,19 @@ public final class RainCalls {
      * @throws IllegalArgumentException where the folder has no such site
      */
     public static Call at(JobFolder folder, SiteId site, Instant now, Optional<OpeningId> standingAt) {
-        var scene = new Scene(folder, site, now);
+        return at(folder, site, now, standingAt, Optional.empty());
+    }
+
+    /**
+     * For a crew that sees the rain come sooner or later than the forecast has it.
+     *
+     * @param standingAt the opening at which the crew is now: its course asks for no walk
+     * @param seen in how long the rain comes; absent: as the forecast has it
+     * @throws IllegalArgumentException where the folder has no such site
+     */
+    public static Call at(
+            JobFolder folder, SiteId site, Instant now, Optional<OpeningId> standingAt, Optional<Duration> seen) {
+        var scene = new Scene(folder, site, now, seen);
         var open = scene.open();
         var walks = Walking.between(folder, open, standingAt);
         return new Call(

@@ -20,11 +20,27 @@ record WallRain(Forecast forecast, Rules rules, double azimuthDeg) {
 
     private static final int MINUTES_AN_HOUR = 60;
 
+    /** In an hour: where light rain ends and moderate rain begins (AMS glossary, from memory). */
+    private static final double SHOWER_MM = 2.5;
+
     Intake on(Opening opening, Instant from, Duration length) {
         double squareMetres = opening.widthMm() * (double) opening.heightMm() / 1e6;
         double[] litres = new double[(int) length.toMinutes()];
         for (var hour : forecast.hours())
             if (rains(hour)) pour(litres, minutesTo(from, hour.start()), litresAnHour(hour) * squareMetres);
+        return Intake.of(litres);
+    }
+
+    /** Rain that is seen coming and that no forecast has: an hour of it, head-on at every wall, since nobody knows its side. */
+    Intake shower(Opening opening, Instant from, int start, Duration length) {
+        double wind = forecast.hours().stream()
+                .filter(hour -> !hour.start().isAfter(from.plus(Duration.ofMinutes(start))))
+                .reduce((_, later) -> later)
+                .map(ForecastHour::windMs)
+                .orElse(0.0);
+        double headOn = DrivingRain.hourly(Math.max(LEAST_WIND_MS, wind), SHOWER_MM, azimuthDeg, azimuthDeg);
+        double[] litres = new double[(int) length.toMinutes()];
+        pour(litres, start, headOn * opening.widthMm() * opening.heightMm() / 1e6);
         return Intake.of(litres);
     }
 

@@ -11,6 +11,7 @@
             "progress",
             "handoff",
             "planning",
+            "raincall",
             "intake",
             "platform"
         })

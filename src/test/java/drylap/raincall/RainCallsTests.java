@@ -185,6 +185,53 @@ class RainCallsTests {
         assertThat(call.order().litresIfNothingIsDone()).isZero();
     }
 
+    private static RainCalls.Call seen(JobFolder folder, int minutes) {
+        return RainCalls.at(folder, SITE, NOON, Optional.empty(), Optional.of(Duration.ofMinutes(minutes)));
+    }
+
+    /** The forecast gives 120 minutes, of which 79 are needed and 30 kept for the skin; at 100 seen ones they no longer fit. */
+    @Test
+    void rain_that_the_crew_sees_coming_sooner_leaves_time_for_a_cover_only() {
+        var folder = folder(2, 1, opening("W1", WEST, 1, CUT));
+
+        assertThat(seen(folder, 110).order().stops().getFirst().act()).isEqualTo(Act.CLOSE);
+        assertThat(seen(folder, 100).order().stops().getFirst().act()).isEqualTo(Act.COVER);
+        assertThat(seen(folder, 100).order().litresIfNothingIsDone())
+                .as("the same rain, only sooner")
+                .isCloseTo(3 * 2.0575, within(1e-3));
+        assertThat(seen(folder, 100).rainAt()).as("the forecast's own").contains(NOON.plus(Duration.ofHours(2)));
+    }
+
+    @Test
+    void rain_that_the_crew_sees_coming_later_leaves_time_to_close_and_wets_nothing_before() {
+        var raining = folder(0, 1, opening("W1", WEST, 1, CUT));
+
+        assertThat(seen(folder(1, 1, opening("W1", WEST, 1, CUT)), 150)
+                        .order()
+                        .stops()
+                        .getFirst()
+                        .act())
+                .isEqualTo(Act.CLOSE);
+        assertThat(RainCalls.at(raining, SITE, NOON).order().litres()).isPositive();
+        assertThat(seen(raining, 60).order().stops().getFirst().act()).isEqualTo(Act.COVER);
+        assertThat(seen(raining, 60).order().litres())
+                .as("covered while it is dry, a tenth of what comes after")
+                .isCloseTo(0.1 * 3 * 2.0575, within(1e-3));
+    }
+
+    /** 2/9 of 5 m/s with 2.5 mm: 2.509 L/m² in the hour, head-on at both walls. */
+    @Test
+    void rain_that_no_forecast_has_falls_for_an_hour_on_every_wall() {
+        var folder = folder(25, 1, opening("W1", WEST, 1, CUT), opening("E1", EAST, 1, CUT));
+
+        var order = seen(folder, 40).order();
+
+        assertThat(order.litresIfLeft().values())
+                .hasSize(2)
+                .allSatisfy(litres -> assertThat(litres).isCloseTo(2.509, within(1e-3)));
+        assertThat(order.stops()).hasSize(2).extracting(RainCall.Stop::act).containsOnly(Act.COVER);
+    }
+
     @Test
     void a_site_that_is_not_there_is_refused() {
         assertThatThrownBy(() -> RainCalls.at(folder(1, 1), new SiteId("none"), NOON))

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.UIDetachedException;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
+import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 
@@ -28,6 +29,29 @@ public final class Live {
                 detached.unregisterListener();
             });
         });
+    }
+
+    /** Refreshes the screen every minute, where what it shows depends on the time. */
+    public static void everyMinute(Component screen, Runnable refresh) {
+        screen.addAttachListener(attached -> {
+            var ui = attached.getUI();
+            var ticking = Thread.startVirtualThread(() -> tick(ui, refresh));
+            screen.addDetachListener(detached -> {
+                ticking.interrupt();
+                detached.unregisterListener();
+            });
+        });
+    }
+
+    private static void tick(UI ui, Runnable refresh) {
+        try {
+            while (true) {
+                Thread.sleep(Duration.ofMinutes(1));
+                ui.access(refresh::run);
+            }
+        } catch (InterruptedException | UIDetachedException gone) {
+            // whoever left does not need it any more
+        }
     }
 
     private static boolean isAbout(NewsItem item, Set<String> topics) {

@@ -13,6 +13,7 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.CrewId;
 import drylap.platform.News;
 import drylap.platform.Subscription;
@@ -37,6 +38,7 @@ class MyDayView extends Div {
     private final Select<CrewId> crews = new Select<>();
     private final H1 title = new H1();
     private final Paragraph nothing = new Paragraph();
+    private final RouterLink rain = new RouterLink("Rain coming? What to close or cover first", RainCallView.class);
     private final OrderedList stops = new OrderedList();
     private final AtomicBoolean looking = new AtomicBoolean();
     private @Nullable Subscription subscription;
@@ -46,14 +48,15 @@ class MyDayView extends Div {
         this.desk = desk;
         this.signedIn = signedIn;
         this.news = news;
-        addClassName("my-day");
+        addClassNames("crew-screen", "my-day");
         crews.setLabel("Crew");
         crews.addValueChangeListener(event -> {
             if (event.isFromClient()) refresh();
         });
         var days = new Div(go("Day before", -1), new Button("Today", _ -> turn(-ahead)), go("Day after", 1));
         days.addClassName("days");
-        add(crews, title, days, nothing, stops);
+        rain.addClassName("way-on");
+        add(crews, title, days, rain, nothing, stops);
         refresh();
     }
 
@@ -88,6 +91,7 @@ class MyDayView extends Div {
     private void refresh() {
         stops.removeAll();
         var who = signedIn.find().filter(one -> one.may(Operation.SEE_CREW_DAY));
+        rain.setVisible(who.filter(one -> one.may(Operation.CALL_RAIN)).isPresent());
         var shown = who.flatMap(desk::shown);
         var theirs = shown.map(folder -> desk.crews(who.orElseThrow(), folder)).orElse(java.util.List.of());
         CrewId before = crews.getValue();

@@ -17,13 +17,7 @@ final class StopCard extends ListItem {
     StopCard(FolderId folder, Stop stop) {
         addClassName("stop");
         if (!stop.way().isEmpty()) add(words("way", stop.way()));
-        var steps = new Anchor("/crew/steps.html#%d/%s"
-                .formatted(
-                        folder.value(),
-                        URLEncoder.encode(stop.opening(), StandardCharsets.UTF_8)
-                                .replace("+", "%20")));
-        // a page of its own, not a view: the browser goes there itself
-        steps.setRouterIgnore(true);
+        var steps = steps(folder, stop.opening());
         var standing = new Span(stop.standing());
         standing.addClassNames("standing", stop.done() ? "done" : stop.ready() ? "ready" : "not-ready");
         var head = new H2("%s to %s · %s ".formatted(stop.from(), stop.until(), stop.opening()));
@@ -37,7 +31,17 @@ final class StopCard extends ListItem {
         add(steps);
     }
 
-    private static Paragraph words(String name, String words) {
+    /** A page of its own, not a view: the browser goes there itself. */
+    static Anchor steps(FolderId folder, String opening) {
+        var steps = new Anchor("/crew/steps.html#%d/%s"
+                .formatted(
+                        folder.value(),
+                        URLEncoder.encode(opening, StandardCharsets.UTF_8).replace("+", "%20")));
+        steps.setRouterIgnore(true);
+        return steps;
+    }
+
+    static Paragraph words(String name, String words) {
         var paragraph = new Paragraph(words);
         paragraph.addClassName(name);
         return paragraph;

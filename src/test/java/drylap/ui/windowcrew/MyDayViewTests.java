@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.RouterLink;
 import drylap.DbTest;
 import drylap.Drylap;
 import drylap.kernel.CrewId;
@@ -137,6 +138,31 @@ class MyDayViewTests extends SpringBrowserlessTest {
         open();
 
         assertThat($(Select.class).all()).anyMatch(select -> select.isVisible() && "Crew".equals(select.getLabel()));
+    }
+
+    @Test
+    void the_rain_call_is_one_tap_away_for_a_window_crew() {
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"));
+
+        open();
+
+        assertThat(ways()).contains("rain-call");
+    }
+
+    @Test
+    void a_tester_is_not_sent_to_a_rain_call() {
+        people.signIn(people.add(Role.TESTER, Reach.EVERYWHERE, "W1"));
+
+        open();
+
+        assertThat(ways()).doesNotContain("rain-call");
+    }
+
+    private List<String> ways() {
+        return $(RouterLink.class).all().stream()
+                .filter(RouterLink::isVisible)
+                .map(RouterLink::getHref)
+                .toList();
     }
 
     @Test
