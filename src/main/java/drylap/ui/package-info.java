@@ -12,6 +12,7 @@
             "handoff",
             "planning",
             "raincall",
+            "audit",
             "intake",
             "platform"
         })

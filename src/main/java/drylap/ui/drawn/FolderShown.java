@@ -69,6 +69,11 @@ public final class FolderShown {
         return found(openings, id);
     }
 
+    /** A published plan may hold what the folder no longer shows. */
+    boolean has(OpeningId id) {
+        return openings.containsKey(id);
+    }
+
     public SiteWeather weather(SiteId id) {
         return found(weather, id);
     }

@@ -27,11 +27,15 @@ class WeekSheetView extends Div implements FolderView {
     private final CoverNowPanel cover = new CoverNowPanel();
     private final PlanBar bar;
     private final PublishPanel publish;
+    private final BrokenPanel broken;
+    private final BookedPanel booked;
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
 
-    WeekSheetView(Desk desk) {
+    WeekSheetView(Desk desk, BrokenPanel broken, BookedPanel booked) {
+        this.broken = broken;
+        this.booked = booked;
         bar = new PlanBar(desk);
         publish = new PublishPanel(desk);
         addClassName("week-view");
@@ -44,9 +48,11 @@ class WeekSheetView extends Div implements FolderView {
     public void show(FolderShown shown) {
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, sheet, foot);
+            add(cover, bar, publish, broken, sheet, booked, foot);
         }
         publish.show(shown);
+        broken.show(shown);
+        booked.show(shown);
         cover.show(CoverNowList.of(shown));
         sheet.show(WeekPresenter.week(shown));
         foot.removeAll();

@@ -1,0 +1,50 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.spring.annotation.SpringComponent;
+import drylap.handoff.Bookings;
+import drylap.security.Person;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.BookedBesidePlan;
+import drylap.ui.drawn.FolderShown;
+import java.time.Clock;
+import org.springframework.context.annotation.Scope;
+
+/** On which days follow-on crews say that they will come; nothing at all where none does. */
+@SpringComponent
+@Scope("prototype")
+final class BookedPanel extends Div {
+    private final transient Bookings bookings;
+    private final transient Person who;
+    private final transient Clock clock;
+
+    BookedPanel(Bookings bookings, SignedIn signedIn, Clock clock) {
+        this.bookings = bookings;
+        this.clock = clock;
+        who = signedIn.person();
+        setVisible(false);
+    }
+
+    void show(FolderShown shown) {
+        removeAll();
+        var booked = BookedBesidePlan.of(shown, bookings.of(who, shown.stored().id()), clock.instant());
+        setVisible(!booked.rows().isEmpty());
+        if (booked.rows().isEmpty()) return;
+        var panel = Panels.panel("booked-days", "Booked crew-days");
+        panel.add(new Paragraph("Days on which a follow-on crew says that it will come. They bind no plan."));
+        NativeTable table = Panels.table("Day", "Crew", "Site", "In the plan below", "Booked by", "Note");
+        for (BookedBesidePlan.Row row : booked.rows())
+            Panels.row(
+                    table,
+                    Panels.text(row.day(), "strong"),
+                    Panels.text(row.crew()),
+                    Panels.text(row.site()),
+                    Panels.text(row.plan()),
+                    Panels.text(row.by()),
+                    Panels.text(row.note()));
+        panel.add(table);
+        add(panel);
+    }
+}

@@ -1,0 +1,115 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.UIDetachedException;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.spring.annotation.SpringComponent;
+import drylap.kernel.Reach;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.BrokenVisits;
+import drylap.ui.drawn.BrokenVisits.Row;
+import drylap.ui.drawn.FolderShown;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Scope;
+
+/** What the day has broken of the plan that people work by; nothing at all where it holds. */
+@SpringComponent
+@Scope("prototype")
+final class BrokenPanel extends Div {
+    private static final int LINES_AT_FIRST = 12;
+
+    private final transient BreaksDesk desk;
+    private final transient Reach reach;
+    /** What is to be worked out next; a later folder takes the place of one that still waits. */
+    private final transient AtomicReference<@Nullable FolderShown> asked = new AtomicReference<>();
+
+    private boolean working;
+    private transient @Nullable BrokenVisits drawn;
+
+    BrokenPanel(BreaksDesk desk, SignedIn signedIn) {
+        this.desk = desk;
+        reach = signedIn.person().reach();
+        setVisible(false);
+    }
+
+    /** Draws what is at hand; the rest follows once it is worked out, so that no page waits for it. */
+    void show(FolderShown shown) {
+        var atHand = desk.atHand(shown, reach);
+        if (atHand.isPresent()) {
+            asked.set(null);
+            draw(atHand.get());
+            return;
+        }
+        asked.set(shown);
+        getElement().getNode().runWhenAttached(this::begin);
+    }
+
+    private void begin(UI ui) {
+        if (working) return;
+        working = true;
+        Thread.startVirtualThread(() -> work(ui));
+    }
+
+    private void work(UI ui) {
+        try {
+            FolderShown next = asked.getAndSet(null);
+            BrokenVisits broken = next == null ? null : desk.workOut(next, reach);
+            ui.access(() -> {
+                working = false;
+                if (asked.get() != null) begin(ui);
+                else if (broken != null) draw(broken);
+            });
+        } catch (UIDetachedException gone) {
+            // whoever left does not need it any more
+        }
+    }
+
+    private void draw(BrokenVisits broken) {
+        if (broken.equals(drawn)) return;
+        drawn = broken;
+        removeAll();
+        setVisible(!broken.rows().isEmpty());
+        if (broken.rows().isEmpty()) return;
+        int many = broken.rows().size();
+        var panel = Panels.panel(
+                "broken", "Broken since it was published: %d %s".formatted(many, many == 1 ? "visit" : "visits"));
+        panel.add(new Paragraph(
+                "The published plan cannot be kept here as things stand. Plan again, or move these visits."));
+        NativeTable table = Panels.table("Opening", "Task", "Published for", "Why it does not hold");
+        panel.add(table);
+        fill(panel, table, broken.rows());
+        add(panel);
+    }
+
+    private static void fill(Component panel, NativeTable table, List<Row> rows) {
+        rows.stream().limit(LINES_AT_FIRST).forEach(row -> line(table, row));
+        if (rows.size() <= LINES_AT_FIRST) return;
+        var all = new Button("Show all %d".formatted(rows.size()));
+        all.setAriaLabel("Show all %d broken visits".formatted(rows.size()));
+        all.addClickListener(_ -> {
+            rows.stream().skip(LINES_AT_FIRST).forEach(row -> line(table, row));
+            all.removeFromParent();
+        });
+        panel.getElement().appendChild(all.getElement());
+    }
+
+    private static void line(NativeTable table, Row row) {
+        var task = row.task();
+        Panels.row(
+                table,
+                row.opening() == null ? Panels.text("") : WallsView.link(Objects.requireNonNull(row.opening())),
+                task == null
+                        ? Panels.text("a crew's day")
+                        : new Span(Panels.mark(task.code()), Panels.text(drylap.ui.drawn.Words.task(task))),
+                Panels.text(row.when()),
+                Panels.text(row.why()));
+    }
+}
