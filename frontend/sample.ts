@@ -16,8 +16,8 @@ export function block(over: Partial<Block> = {}): Block {
     pinned: false,
     ticks: [540],
     items: [
-      { opening: 'PN2-01', from: '08:00', until: '09:00', words: 'method A', beyond: false },
-      { opening: 'PN2-02', from: '09:00', until: '10:00', words: 'method A', beyond: false },
+      { opening: 'PN2-01', from: '08:00', until: '09:00', start: 480, end: 540, words: 'method A', beyond: false },
+      { opening: 'PN2-02', from: '09:00', until: '10:00', start: 540, end: 600, words: 'method A', beyond: false },
     ],
     ...over,
   };
@@ -46,6 +46,7 @@ export function week(days = 3): Week {
           rest: null,
           sky: [],
           blocks: i === 0 ? [block(), block({ level: 3, from: 660, until: 720 })] : [],
+          hidden: 0,
         })),
       },
       {
@@ -58,6 +59,7 @@ export function week(days = 3): Week {
           rest: null,
           sky: [],
           blocks: i === 1 ? [block({ task: 'clad', beyond: true })] : [],
+          hidden: 0,
         })),
       },
     ],

@@ -34,6 +34,9 @@ function round(percent: number): number {
   return Math.round(percent * 1000) / 1000;
 }
 
+/** A nail with its head: what is pinned stays where it is. */
+export const nail = svg`<path d="M4 2h8v2.2l-2 1v3.6l2.4 2.2H3.6L6 8.8V5.2l-2-1Z"/><path d="M8 11v4.2"/>`;
+
 export const drop = svg`<path d="M8 1.5C10.6 5 12.6 7.6 12.6 10.1a4.6 4.6 0 0 1-9.2 0C3.4 7.6 5.4 5 8 1.5Z"/>`;
 
 export const shared = css`

@@ -28,6 +28,8 @@ export interface BlockItem {
   opening: string;
   from: string;
   until: string;
+  start: number;
+  end: number;
   words: string;
   beyond: boolean;
 }
@@ -52,6 +54,7 @@ export interface CrewDay {
   rest: Span | null;
   sky: SkySpan[];
   blocks: Block[];
+  hidden: number;
 }
 
 export interface CrewRow {

@@ -46,12 +46,13 @@ export class VisitSlip extends LitElement {
       }
       li {
         display: flex;
+        flex-wrap: wrap;
         gap: 0.6rem;
         align-items: baseline;
         padding-block: 2px;
         border-block-end: 1px solid var(--line);
       }
-      li button {
+      li .wall {
         padding: 0;
         border: 0;
         background: none;
@@ -65,7 +66,17 @@ export class VisitSlip extends LitElement {
         white-space: nowrap;
       }
       li span {
+        flex: 1 1 10rem;
         color: var(--ink-soft);
+      }
+      li .move {
+        min-height: 1.75rem;
+        margin-inline-start: auto;
+        padding-inline: 0.5rem;
+        white-space: nowrap;
+        border: 1px solid var(--line-strong);
+        border-radius: 3px;
+        background: var(--raised);
       }
       .shut {
         min-height: 2rem;
@@ -98,11 +109,20 @@ export class VisitSlip extends LitElement {
         ${block.items.map(
           (item) =>
             html`<li>
-              <button @click=${() => this.tell('opening-chosen', { opening: item.opening })}>${item.opening}</button>
+              <button class="wall" @click=${() => this.tell('opening-chosen', { opening: item.opening })}>
+                ${item.opening}
+              </button>
               <time>${item.from}–${item.until}</time>
               <span
                 >${item.words}${item.beyond && !block.items.every((i) => i.beyond) ? ' · beyond the forecast' : ''}</span
               >
+              <button
+                class="move"
+                aria-label="Move or pin the ${TASKS[block.task].name.toLowerCase()} of ${item.opening}"
+                @click=${() => this.tell('visit-chosen', { opening: item.opening, task: block.task })}
+              >
+                Move or pin
+              </button>
             </li>`,
         )}
       </ul>

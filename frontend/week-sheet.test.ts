@@ -44,7 +44,7 @@ describe('a week sheet', () => {
     await element.updateComplete;
     const slip = root.querySelector('visit-slip') as HTMLElement & { updateComplete: Promise<boolean> };
     await slip.updateComplete;
-    expect([...(slip.shadowRoot?.querySelectorAll('li button') ?? [])].map((b) => b.textContent)).toEqual([
+    expect([...(slip.shadowRoot?.querySelectorAll('li .wall') ?? [])].map((b) => b.textContent?.trim())).toEqual([
       'PN2-01',
       'PN2-02',
     ]);

@@ -1,7 +1,11 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { place, shared, SKY_WORDS, TASK_CODES, taskMark, TASKS } from './shared';
+import { nail, place, shared, taskMark, TASKS } from './shared';
 import './visit-slip';
+import { weekBlockStyles } from './week-block.styles';
+import { carriedMark, hiddenMark } from './week-marks';
+import { WeekDrag } from './week-drag';
+import { weekKey } from './week-key';
 import { weekSheetNarrow } from './week-sheet.narrow';
 import { weekSheetStyles } from './week-sheet.styles';
 import { blockAt, neighbour, rowsOf, same, type Chosen } from './week-walk';
@@ -13,12 +17,13 @@ const DAYS_SHOWN = 7;
 /** Crews by days: every visit over the rain and the dark of the site where the crew stands. */
 @customElement('week-sheet')
 export class WeekSheet extends LitElement {
-  static override styles = [shared, weekSheetStyles, weekSheetNarrow];
+  static override styles = [shared, weekSheetStyles, weekBlockStyles, weekSheetNarrow];
 
   @property({ attribute: false }) week: Week = { fromHour: 6, untilHour: 18, days: [], crews: [] };
   @state() private first = 0;
   @state() private today = 0;
   @state() private chosen: Chosen | undefined;
+  private readonly drag = new WeekDrag(this, () => this.shown);
 
   private get shown(): Span {
     return { from: this.week.fromHour * 60, until: this.week.untilHour * 60 };
@@ -58,16 +63,7 @@ export class WeekSheet extends LitElement {
 
   private renderKey(): TemplateResult {
     const pages = this.week.days.length > DAYS_SHOWN;
-    return html`<div class="bar">
-      ${TASK_CODES.map((task) => html`<span class="key">${taskMark(task)} ${TASKS[task].name}</span>`)}
-      ${(Object.keys(SKY_WORDS) as SkySpan['kind'][]).map(
-        (kind) =>
-          html`<span class="key"
-            ><span class="swatch"><span class="sky ${kind}" style="inset:0"></span></span>${SKY_WORDS[kind]}</span
-          >`,
-      )}
-      ${pages ? this.renderTurn() : nothing}
-    </div>`;
+    return html`<div class="bar">${weekKey()} ${pages ? this.renderTurn() : nothing}</div>`;
   }
 
   private renderTurn(): TemplateResult {
@@ -171,15 +167,25 @@ export class WeekSheet extends LitElement {
   }
 
   private renderLane(row: CrewRow, day: CrewDay | undefined): TemplateResult {
-    if (!day?.shift) return html`<div class="lane"><span class="free">off</span></div>`;
+    if (!day?.shift)
+      return html`<div class="lane" data-crew=${row.crew} data-date=${day?.date ?? ''}>
+        <span class="free">off</span>${this.renderCarried(row, day)}
+      </div>`;
     const rest = day.rest && place(day.rest, this.shown);
-    return html`<div class="lane">
+    return html`<div class="lane" data-crew=${row.crew} data-date=${day.date}>
       <span class="shift" style=${place(day.shift, this.shown) ?? ''}></span>
       ${day.sky.map((sky) => this.renderSky(sky))}
       ${rest ? html`<span class="rest" style=${rest} title="break"></span>` : nothing}
-      ${day.blocks.length ? nothing : html`<span class="free">free</span>`}
-      ${day.blocks.map((block, i) => this.renderBlock(row, day, block, i))}
+      ${day.blocks.length || day.hidden ? nothing : html`<span class="free">free</span>`}
+      ${day.blocks.map((block, i) => this.renderBlock(row, day, block, i))} ${day.hidden ? hiddenMark(day) : nothing}
+      ${this.renderCarried(row, day)}
     </div>`;
+  }
+
+  private renderCarried(row: CrewRow, day: CrewDay | undefined): TemplateResult | typeof nothing {
+    const carried = this.drag.carried;
+    const here = carried && carried.crew === row.crew && carried.date === day?.date;
+    return here ? carriedMark(carried, this.shown) : nothing;
   }
 
   private renderBlock(row: CrewRow, day: CrewDay, block: Block, index: number): TemplateResult {
@@ -187,14 +193,16 @@ export class WeekSheet extends LitElement {
     const pressed = same(this.chosen, here);
     const reachable = pressed || (!this.chosen && same(rowsOf(this.week, this.days)[0]?.[0], here));
     return html`<button
-      class="block ${block.task} ${block.beyond ? 'beyond' : ''}"
+      class="block ${block.task} ${block.beyond ? 'beyond' : ''} ${block.pinned ? 'pinned' : ''}"
       style=${place(block, this.shown) ?? ''}
       aria-pressed=${pressed}
       tabindex=${reachable ? 0 : -1}
       data-at="${row.crew}|${day.date}|${index}"
       @focus=${() => (this.chosen = here)}
       @click=${() => (this.chosen = here)}
+      @pointerdown=${(e: PointerEvent) => this.drag.hold(e, block, (e.currentTarget as Element).closest('.lane'))}
     >
+      ${block.pinned ? html`<svg class="nail" viewBox="0 0 16 16" aria-hidden="true">${nail}</svg>` : nothing}
       ${block.ticks.map((t) => html`<i class="tick" style="left:${((t - block.from) / (block.until - block.from)) * 100}%"></i>`)}
       <span class="text" aria-hidden="true"
         ><b>${TASKS[block.task].letter}</b><span class="wide"> ${block.facade} ${block.level}</span></span
@@ -225,6 +233,7 @@ export class WeekSheet extends LitElement {
 
   private onKey(event: KeyboardEvent): void {
     if (event.key === 'Escape') this.chosen = undefined;
+    if (event.key === 'Enter' && this.chosen) return this.enter(event, this.chosen);
     const next = neighbour(rowsOf(this.week, this.days), this.chosen, event.key);
     if (!next) return;
     event.preventDefault();
@@ -234,5 +243,17 @@ export class WeekSheet extends LitElement {
       const at = `${next.crew}|${next.date}|${next.block}`;
       this.renderRoot.querySelector<HTMLElement>(`[data-at="${CSS.escape(at)}"]`)?.focus();
     });
+  }
+
+  /** A visit of its own opens at once; of several along a course, the slip is where one is chosen. */
+  private enter(event: KeyboardEvent, at: Chosen): void {
+    const block = blockAt(this.week, at);
+    const [visit] = block?.items ?? [];
+    if (!block || !visit) return;
+    event.preventDefault();
+    if (block.items.length === 1) {
+      const detail = { opening: visit.opening, task: block.task };
+      this.dispatchEvent(new CustomEvent('visit-chosen', { detail, bubbles: true, composed: true }));
+    } else this.renderRoot.querySelector('visit-slip')?.shadowRoot?.querySelector<HTMLElement>('.move')?.focus();
   }
 }

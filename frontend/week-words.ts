@@ -6,7 +6,8 @@ export function blockInWords(row: CrewRow, block: Block, day: string): string {
   const count = block.items.length === 1 ? block.items[0]?.opening : `${block.items.length} openings`;
   return (
     `${TASKS[block.task].name}, ${block.site}, ${block.facade}, level ${block.level}, ${count}, crew ${row.crew}, ` +
-    `${day}, ${block.fromText} to ${block.untilText}${block.beyond ? ', beyond the forecast' : ''}`
+    `${day}, ${block.fromText} to ${block.untilText}${block.pinned ? ', pinned' : ''}` +
+    `${block.beyond ? ', beyond the forecast' : ''}`
   );
 }
 
@@ -16,6 +17,6 @@ export function skyInWords(site: string, sky: SkySpan[]): string {
   return rain.length ? `${site}: rain ${rain.join(', ')}` : `${site}: no rain forecast`;
 }
 
-function clock(minutes: number): string {
+export function clock(minutes: number): string {
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }

@@ -13,6 +13,7 @@
             "planning",
             "raincall",
             "audit",
+            "moving",
             "intake",
             "platform"
         })

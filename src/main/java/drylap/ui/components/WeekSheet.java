@@ -19,4 +19,12 @@ public final class WeekSheet extends Component {
     public Registration onOpeningChosen(Consumer<OpeningId> listener) {
         return addListener(OpeningChosen.class, event -> listener.accept(event.opening()));
     }
+
+    public Registration onVisitChosen(Consumer<VisitChosen> listener) {
+        return addListener(VisitChosen.class, listener::accept);
+    }
+
+    public Registration onVisitDropped(Consumer<VisitDropped> listener) {
+        return addListener(VisitDropped.class, listener::accept);
+    }
 }

@@ -1,5 +1,6 @@
 package drylap.ui.drawn;
 
+import drylap.kernel.CrewId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.PublishedVisit;
@@ -7,6 +8,7 @@ import drylap.planning.Visit;
 import drylap.ui.drawn.Week.Block;
 import drylap.ui.drawn.Week.Item;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -14,7 +16,11 @@ import java.util.stream.Collectors;
 
 /** Puts a crew's visits of one day together course by course, so that a day reads as a few blocks. */
 final class BlocksOfDay {
-    private record Pin(OpeningId opening, Task task) {}
+    private record Pin(OpeningId opening, Task task, CrewId crew, Instant start) {
+        static Pin of(Visit visit) {
+            return new Pin(visit.opening(), visit.task(), visit.crew(), visit.start());
+        }
+    }
 
     /** A longer wait than this, for rain or for another trade, is shown as a gap. */
     private static final Duration LONGEST_GAP = Duration.ofMinutes(45);
@@ -26,7 +32,7 @@ final class BlocksOfDay {
         this.shown = shown;
         pinned = shown.folder().published().stream()
                 .filter(PublishedVisit::pinned)
-                .map(p -> new Pin(p.visit().opening(), p.visit().task()))
+                .map(one -> Pin.of(one.visit()))
                 .collect(Collectors.toUnmodifiableSet());
     }
 
@@ -45,8 +51,13 @@ final class BlocksOfDay {
         return List.copyOf(blocks);
     }
 
-    private static boolean follows(Visit before, Visit next) {
-        return before.facade().equals(next.facade())
+    private boolean pinned(Visit visit) {
+        return pinned.contains(Pin.of(visit));
+    }
+
+    private boolean follows(Visit before, Visit next) {
+        return pinned(before) == pinned(next)
+                && before.facade().equals(next.facade())
                 && before.level() == next.level()
                 && before.task() == next.task()
                 && Duration.between(before.end(), next.start()).compareTo(LONGEST_GAP) <= 0;
@@ -66,7 +77,7 @@ final class BlocksOfDay {
                 Words.clock(first.start(), clock.zone()),
                 Words.clock(last.end(), clock.zone()),
                 run.stream().anyMatch(this::beyond),
-                run.stream().allMatch(visit -> pinned.contains(new Pin(visit.opening(), visit.task()))),
+                pinned(first),
                 run.stream().map(visit -> item(visit, clock)).toList(),
                 run.stream().skip(1).map(visit -> clock.minute(visit.start())).toList());
     }
@@ -76,6 +87,8 @@ final class BlocksOfDay {
                 visit.opening().value(),
                 Words.clock(visit.start(), clock.zone()),
                 Words.clock(visit.end(), clock.zone()),
+                clock.minute(visit.start()),
+                clock.minute(visit.end()),
                 Words.work(visit.task(), shown.opening(visit.opening())),
                 beyond(visit));
     }

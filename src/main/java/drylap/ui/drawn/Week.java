@@ -17,9 +17,17 @@ public record Week(int fromHour, int untilHour, List<Day> days, List<CrewRow> cr
     /** @param task the code of the one task that the crew's trade does */
     public record CrewRow(String crew, String task, String trade, List<CrewDay> days) {}
 
-    /** @param shift absent on a day off */
+    /**
+     * @param shift absent on a day off
+     * @param hidden visits of that day that the filter leaves out
+     */
     public record CrewDay(
-            String date, @Nullable Stretch shift, @Nullable Stretch rest, List<Sky> sky, List<Block> blocks) {}
+            String date,
+            @Nullable Stretch shift,
+            @Nullable Stretch rest,
+            List<Sky> sky,
+            List<Block> blocks,
+            int hidden) {}
 
     /** Visits of a crew that follow each other along one course. */
     public record Block(
@@ -37,5 +45,6 @@ public record Week(int fromHour, int untilHour, List<Day> days, List<CrewRow> cr
             List<Item> items,
             List<Integer> ticks) {}
 
-    public record Item(String opening, String from, String until, String words, boolean beyond) {}
+    /** @param start as a minute of the crew's day, as is {@code end} */
+    public record Item(String opening, String from, String until, int start, int end, String words, boolean beyond) {}
 }

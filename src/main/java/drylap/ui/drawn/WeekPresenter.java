@@ -28,12 +28,14 @@ public final class WeekPresenter {
     private static final int EVENING = 18;
 
     private final FolderShown shown;
+    private final WeekChoice choice;
     private final Map<CrewDate, List<Visit>> visits;
     private final Map<CrewDate, Shift> shifts;
     private final BlocksOfDay blocks;
 
-    private WeekPresenter(FolderShown shown) {
+    private WeekPresenter(FolderShown shown, WeekChoice choice) {
         this.shown = shown;
+        this.choice = choice;
         visits = shown.plan().map(Plan::visits).orElse(List.of()).stream()
                 .sorted(Comparator.comparing(Visit::start))
                 .collect(Collectors.groupingBy(visit -> new CrewDate(visit.crew(), visit.date())));
@@ -43,7 +45,12 @@ public final class WeekPresenter {
     }
 
     public static Week week(FolderShown shown) {
-        return new WeekPresenter(shown).week();
+        return week(shown, WeekChoice.ALL);
+    }
+
+    /** What of it was chosen; visits of the chosen crews that are left out are counted. */
+    public static Week week(FolderShown shown, WeekChoice choice) {
+        return new WeekPresenter(shown, choice).week();
     }
 
     private Week week() {
@@ -59,7 +66,7 @@ public final class WeekPresenter {
                 from,
                 until,
                 dates.stream().map(this::day).toList(),
-                shown.folder().crews().stream().map(crew -> row(crew, dates)).toList());
+                choice.crews(shown).stream().map(crew -> row(crew, dates)).toList());
     }
 
     private Day day(LocalDate date) {
@@ -67,7 +74,10 @@ public final class WeekPresenter {
                 date.toString(),
                 Words.weekday(date),
                 Words.date(date),
-                shown.folder().sites().stream().map(site -> siteSky(site, date)).toList());
+                shown.folder().sites().stream()
+                        .filter(choice::admits)
+                        .map(site -> siteSky(site, date))
+                        .toList());
     }
 
     private SiteSky siteSky(Site site, LocalDate date) {
@@ -89,6 +99,7 @@ public final class WeekPresenter {
         CrewDate key = new CrewDate(crew.id(), date);
         Optional<Shift> shift = Optional.ofNullable(shifts.get(key));
         List<Visit> today = visits.getOrDefault(key, List.of());
+        List<Visit> admitted = today.stream().filter(choice::admits).toList();
         DayClock clock = new DayClock(date, crew.zone());
         return new CrewDay(
                 date.toString(),
@@ -96,7 +107,8 @@ public final class WeekPresenter {
                         .orElse(null),
                 shift.map(WeekPresenter::rest).orElse(null),
                 SkyOfDay.overTheCrew(shown, today, clock),
-                blocks.of(today, clock));
+                blocks.of(admitted, clock),
+                today.size() - admitted.size());
     }
 
     private static @Nullable Stretch rest(Shift shift) {

@@ -2,6 +2,8 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
@@ -13,17 +15,23 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.LedgerSheet;
 import drylap.ui.drawn.NotPlanned;
 import drylap.ui.drawn.Run;
+import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import org.jspecify.annotations.Nullable;
 
 /** The scheduler's first screen: what must be covered now, who goes where, what is left out, what it costs. */
-@Route("week-sheet")
+@Route(WeekSheetView.PATH)
 @Needs(Operation.SEE_WEEK_SHEET)
 @PageTitle("Week sheet · Drylap")
 @Menu(title = "Week sheet", order = 1)
-class WeekSheetView extends Div implements FolderView {
+class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
+    static final String PATH = "week-sheet";
+
+    private final VisitDesk visits;
+    private final WeekFilter filter;
     private final CoverNowPanel cover = new CoverNowPanel();
     private final PlanBar bar;
     private final PublishPanel publish;
@@ -32,10 +40,16 @@ class WeekSheetView extends Div implements FolderView {
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
+    private @Nullable FolderShown shown;
 
-    WeekSheetView(Desk desk, BrokenPanel broken, BookedPanel booked) {
+    WeekSheetView(Desk desk, BrokenPanel broken, BookedPanel booked, VisitDesk visits) {
         this.broken = broken;
         this.booked = booked;
+        this.visits = visits;
+        filter = new WeekFilter(visits, () -> {
+            if (shown != null) lay(shown);
+        });
+        new VisitOpener(this, sheet, visits, () -> shown);
         bar = new PlanBar(desk);
         publish = new PublishPanel(desk);
         addClassName("week-view");
@@ -45,16 +59,23 @@ class WeekSheetView extends Div implements FolderView {
     }
 
     @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        var asked = WeekChoice.of(event.getLocation().getQueryParameters().getParameters());
+        if (!asked.all()) visits.choose(asked);
+    }
+
+    @Override
     public void show(FolderShown shown) {
+        this.shown = shown;
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, broken, sheet, booked, foot);
+            add(cover, bar, publish, broken, filter, sheet, booked, foot);
         }
         publish.show(shown);
         broken.show(shown);
         booked.show(shown);
         cover.show(CoverNowList.of(shown));
-        sheet.show(WeekPresenter.week(shown));
+        lay(shown);
         foot.removeAll();
         foot.add(new NotPlannedPanel(NotPlanned.of(shown), shown.plan().isPresent()));
         shown.plan()
@@ -62,6 +83,11 @@ class WeekSheetView extends Div implements FolderView {
                 .map(LedgerSheet::of)
                 .map(LedgerPanel::new)
                 .ifPresent(foot::add);
+    }
+
+    private void lay(FolderShown shown) {
+        filter.show(shown);
+        sheet.show(WeekPresenter.week(shown, visits.choice()));
     }
 
     @Override

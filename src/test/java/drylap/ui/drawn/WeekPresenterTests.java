@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import static drylap.ui.drawn.QuayPlan.MONDAY;
 import static drylap.ui.drawn.QuayPlan.TUESDAY;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import drylap.kernel.Task;
 import drylap.ui.drawn.Week.Block;
@@ -31,6 +32,17 @@ class WeekPresenterTests {
         assertThat(block.until()).isEqualTo(600);
         assertThat(block.ticks()).containsExactly(545);
         assertThat(block.items()).extracting(Week.Item::opening).containsExactly("QW1-01", "QW1-02");
+    }
+
+    @Test
+    void tells_where_each_visit_of_a_block_lies() {
+        CrewDay day = monday(new QuayPlan()
+                .visit("W1", MONDAY, "08:00", "09:00", Task.INSTALL, "QW1-01")
+                .visit("W1", MONDAY, "09:05", "10:00", Task.INSTALL, "QW1-02"));
+        assertThat(day.blocks().getFirst().items())
+                .extracting(Week.Item::start, Week.Item::end)
+                .containsExactly(tuple(480, 540), tuple(545, 600));
+        assertThat(day.hidden()).isZero();
     }
 
     @Test

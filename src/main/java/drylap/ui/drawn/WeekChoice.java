@@ -1,0 +1,105 @@
+package drylap.ui.drawn;
+
+import drylap.crews.Crew;
+import drylap.kernel.Coded;
+import drylap.kernel.CrewId;
+import drylap.kernel.SiteId;
+import drylap.kernel.Trade;
+import drylap.planning.Plan;
+import drylap.planning.Visit;
+import drylap.sites.Site;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What of a week sheet someone wants to see: of one site, one trade, one crew, or of all of them. */
+public record WeekChoice(
+        @Nullable SiteId site,
+        @Nullable Trade trade,
+        @Nullable CrewId crew) {
+    public static final WeekChoice ALL = new WeekChoice(null, null, null);
+
+    private static final String SITE = "site";
+    private static final String TRADE = "trade";
+    private static final String CREW = "crew";
+
+    /** As it stands in an address; words that are none of ours are passed over. */
+    public static WeekChoice of(Map<String, List<String>> parameters) {
+        return new WeekChoice(
+                first(parameters, SITE).map(SiteId::new).orElse(null),
+                first(parameters, TRADE)
+                        .flatMap(code -> Coded.parse(Trade.class, code))
+                        .orElse(null),
+                first(parameters, CREW).map(CrewId::new).orElse(null));
+    }
+
+    private static Optional<String> first(Map<String, List<String>> parameters, String name) {
+        return parameters.getOrDefault(name, List.of()).stream()
+                .filter(value -> !value.isBlank())
+                .findFirst();
+    }
+
+    public Map<String, String> parameters() {
+        Map<String, String> parameters = new LinkedHashMap<>();
+        if (site != null) parameters.put(SITE, site.value());
+        if (trade != null) parameters.put(TRADE, trade.code());
+        if (crew != null) parameters.put(CREW, crew.value());
+        return parameters;
+    }
+
+    /** Without what the folder does not have: another folder may lie on the table by now. */
+    public WeekChoice within(FolderShown shown) {
+        boolean siteThere =
+                shown.folder().sites().stream().anyMatch(one -> one.id().equals(site));
+        boolean crewThere =
+                shown.folder().crews().stream().anyMatch(one -> one.id().equals(crew));
+        return new WeekChoice(siteThere ? site : null, trade, crewThere ? crew : null);
+    }
+
+    public boolean all() {
+        return equals(ALL);
+    }
+
+    boolean admits(Site one) {
+        return site == null || site.equals(one.id());
+    }
+
+    boolean admits(Visit visit) {
+        return site == null || site.equals(visit.facade().site());
+    }
+
+    /** Of a site: those crews that the plan sends there. */
+    List<Crew> crews(FolderShown shown) {
+        return shown.folder().crews().stream()
+                .filter(one -> trade == null || trade == one.trade())
+                .filter(one -> crew == null || crew.equals(one.id()))
+                .filter(one -> site == null || visits(shown).stream().anyMatch(visit -> sent(one, visit)))
+                .toList();
+    }
+
+    private boolean sent(Crew one, Visit visit) {
+        return visit.crew().equals(one.id()) && admits(visit);
+    }
+
+    /** How much of it is shown, and how much is left out. */
+    public String words(FolderShown shown) {
+        List<CrewId> crews = crews(shown).stream().map(Crew::id).toList();
+        List<Visit> visits = visits(shown);
+        long seen = visits.stream()
+                .filter(visit -> admits(visit) && crews.contains(visit.crew()))
+                .count();
+        return "%d of %d visits, %d of %d crews%s"
+                .formatted(
+                        seen,
+                        visits.size(),
+                        crews.size(),
+                        shown.folder().crews().size(),
+                        all() ? "" : "; the others are filtered out");
+    }
+
+    private static List<Visit> visits(FolderShown shown) {
+        return shown.plan().map(Plan::visits).orElse(List.of());
+    }
+}

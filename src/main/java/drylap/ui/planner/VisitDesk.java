@@ -1,0 +1,94 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.spring.annotation.SpringComponent;
+import com.vaadin.flow.spring.annotation.UIScope;
+import drylap.kernel.CrewId;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Task;
+import drylap.moving.MoveResult;
+import drylap.moving.VisitMoves;
+import drylap.moving.VisitSeen;
+import drylap.moving.VisitTrial;
+import drylap.planning.Pins;
+import drylap.planning.PlanId;
+import drylap.planning.Visit;
+import drylap.security.SignedIn;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.PlanChoice;
+import drylap.ui.drawn.WeekChoice;
+import drylap.ui.shell.Desk;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What a scheduler does to single visits, and what of the sheet they want to see, as long as the page is open. */
+@UIScope
+@SpringComponent
+class VisitDesk {
+    private final VisitMoves moves;
+    private final Pins pins;
+    private final SignedIn signedIn;
+    private final Desk desk;
+    private WeekChoice choice = WeekChoice.ALL;
+
+    VisitDesk(VisitMoves moves, Pins pins, SignedIn signedIn, Desk desk) {
+        this.moves = moves;
+        this.pins = pins;
+        this.signedIn = signedIn;
+        this.desk = desk;
+    }
+
+    WeekChoice choice() {
+        return choice;
+    }
+
+    void choose(WeekChoice now) {
+        choice = now;
+    }
+
+    /** The visit in the plan that is looked at; nothing where there is no plan. */
+    Optional<VisitSeen> seen(FolderShown shown, OpeningId opening, Task task) {
+        return lookedAt(shown.choice())
+                .map(plan -> new VisitSeen(
+                        shown.stored().id(),
+                        Objects.requireNonNull(shown.choice().newest()).id(),
+                        plan,
+                        opening,
+                        task));
+    }
+
+    private static Optional<PlanId> lookedAt(PlanChoice choice) {
+        var newest = choice.newest();
+        if (newest == null) return Optional.empty();
+        var publication = choice.publication();
+        if (choice.lookAtPublished() && choice.published() != null && publication != null)
+            return Optional.of(publication.plan());
+        return Optional.of(newest.id());
+    }
+
+    Optional<VisitTrial> attempt(VisitSeen seen) {
+        return moves.attempt(signedIn.person(), seen);
+    }
+
+    MoveResult move(VisitSeen seen, CrewId crew, Instant start) {
+        return moves.move(signedIn.person(), seen, crew, start);
+    }
+
+    void pin(VisitSeen seen, Visit visit) {
+        pins.pin(signedIn.person(), seen.folder(), visit);
+    }
+
+    /** Whether it was a person's pin; one of the imported folder stays. */
+    boolean unpin(VisitSeen seen, Visit visit) {
+        return pins.unpin(signedIn.person(), seen.folder(), visit);
+    }
+
+    /** Shows the newest plan and what is pinned by now. */
+    void showNewest() {
+        desk.lookAtPublished(false);
+    }
+
+    void refresh() {
+        desk.refresh();
+    }
+}

@@ -1,0 +1,153 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.notification.Notification;
+import drylap.moving.MoveResult;
+import drylap.moving.VisitSeen;
+import drylap.moving.VisitTrial;
+import drylap.planning.PublishedVisit;
+import drylap.planning.Visit;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.MoveSheet;
+import drylap.ui.drawn.Words;
+import org.jspecify.annotations.Nullable;
+
+/** One visit: its facts, its pin, and where it may go, judged before anything is saved. */
+final class VisitPanel extends Dialog {
+    /** Opens the panel again, on the newest plan and with these values. */
+    interface Reopened {
+        void at(VisitSeen seen, VisitPlace place);
+    }
+
+    private final transient VisitDesk desk;
+    private final transient FolderShown shown;
+    private final transient VisitSeen seen;
+    private final transient VisitTrial trial;
+    private final transient Reopened reopened;
+    private final VerdictPanel verdict = new VerdictPanel();
+    private final Button move = new Button("Move and pin it there", _ -> move());
+    private final Button newer = new Button("Try it on the newer plan", _ -> tryNewer());
+    private final MoveForm form;
+
+    /** @param at where it was dragged to; absent: where it is */
+    VisitPanel(
+            VisitDesk desk,
+            FolderShown shown,
+            VisitSeen seen,
+            VisitTrial trial,
+            @Nullable VisitPlace at,
+            Reopened reopened) {
+        this.desk = desk;
+        this.shown = shown;
+        this.seen = seen;
+        this.trial = trial;
+        this.reopened = reopened;
+        Visit visit = trial.visit();
+        addClassName("visit-panel");
+        setHeaderTitle("%s of %s".formatted(Words.task(visit.task()), visit.opening()));
+        form = new MoveForm(shown, visit.task(), this::judge);
+        form.fill(shown, at != null ? at : VisitPlace.of(shown, visit));
+        move.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
+        newer.setVisible(false);
+        add(facts(visit), form, verdict);
+        getFooter().add(new Button("Close", _ -> close()), newer, move);
+        judge();
+    }
+
+    private Div facts(Visit visit) {
+        boolean pinned = pinned(visit);
+        var state = new Paragraph(
+                Panels.text(pinned ? "Pinned: later plans keep it here." : "Not pinned: later plans may move it."));
+        state.addClassName("pin-state");
+        var pin = new Button(pinned ? "Unpin" : "Pin here", _ -> pin(visit, !pinned));
+        var wall = WallsView.link(visit.opening());
+        wall.setText("See %s on its wall".formatted(visit.opening()));
+        var facts = new Div(
+                new Paragraph(MoveSheet.visit(shown, visit)),
+                new Paragraph(MoveSheet.place(shown, visit)),
+                wall,
+                new Div(state, pin));
+        facts.addClassName("facts");
+        if (shown.choice().lookAtPublished() && shown.choice().proposal().isPresent())
+            facts.add(new Paragraph("You look at the published plan: a move starts from it, "
+                    + "and the present proposal is no longer the newest then."));
+        return facts;
+    }
+
+    private boolean pinned(Visit visit) {
+        return shown.folder().published().stream()
+                .filter(PublishedVisit::pinned)
+                .map(PublishedVisit::visit)
+                .anyMatch(one -> one.opening().equals(visit.opening())
+                        && one.task() == visit.task()
+                        && one.crew().equals(visit.crew())
+                        && one.start().equals(visit.start()));
+    }
+
+    private void pin(Visit visit, boolean hold) {
+        if (hold) desk.pin(seen, visit);
+        else if (!desk.unpin(seen, visit)) {
+            verdict.say("The job folder brought this pin along. It holds until a plan of the folder is published.");
+            return;
+        }
+        close();
+        Notification.show(hold ? "Pinned: later plans keep it." : "Unpinned: later plans may move it.");
+        desk.refresh();
+    }
+
+    private void judge() {
+        var place = form.place();
+        move.setEnabled(false);
+        if (place.isEmpty()) {
+            verdict.say("Choose a crew, a day and a start, and the verdict stands here.");
+            return;
+        }
+        show(MoveSheet.of(shown, trial.at(place.get().crew(), place.get().start(shown))));
+    }
+
+    private void show(MoveSheet sheet) {
+        verdict.show(sheet);
+        move.setEnabled(sheet.legal() && !sheet.still());
+    }
+
+    private void move() {
+        form.place().ifPresent(place -> {
+            switch (desk.move(seen, place.crew(), place.start(shown))) {
+                case MoveResult.Moved _ -> moved();
+                case MoveResult.Refused(var now) -> show(MoveSheet.of(shown, now));
+                case MoveResult.ChangedMeanwhile _ -> meanwhile();
+                case MoveResult.Planning _ ->
+                    refused("Planning is under way and knows nothing of this move. Stop it, or wait for its plan.");
+                case MoveResult.Done _ -> refused("This task was done meanwhile; there is nothing to move.");
+            }
+        });
+    }
+
+    private void moved() {
+        close();
+        Notification.show("Moved and pinned. It is a proposal until someone publishes it.");
+        desk.showNewest();
+    }
+
+    private void meanwhile() {
+        refused("Meanwhile there is a newer plan than the one that you look at. "
+                + "Try the move on the newer one, or close and look first.");
+        newer.setVisible(true);
+    }
+
+    private void refused(String words) {
+        verdict.say(words + " Nothing was saved.");
+        move.setEnabled(false);
+    }
+
+    private void tryNewer() {
+        var place = form.place();
+        close();
+        desk.showNewest();
+        place.ifPresent(there -> reopened.at(seen, there));
+    }
+}

@@ -1,0 +1,87 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.Location;
+import com.vaadin.flow.router.QueryParameters;
+import drylap.crews.Crew;
+import drylap.kernel.CrewId;
+import drylap.kernel.SiteId;
+import drylap.kernel.Trade;
+import drylap.sites.Site;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.WeekChoice;
+import drylap.ui.drawn.Words;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Narrows the week sheet to a site, a trade or a crew; the choice stands in the address too. */
+@CssImport("./visits.css")
+final class WeekFilter extends Div {
+    private final transient VisitDesk desk;
+    private final Select<SiteId> site = select("Site", "every site");
+    private final Select<Trade> trade = select("Trade", "every trade");
+    private final Select<CrewId> crew = select("Crew", "every crew");
+    private final Button reset = new Button("Show everything");
+    private final Span count = new Span();
+
+    WeekFilter(VisitDesk desk, Runnable changed) {
+        this.desk = desk;
+        addClassName("week-filter");
+        count.getElement().setAttribute("role", "status");
+        for (Select<?> one : List.of(site, trade, crew))
+            one.addValueChangeListener(event -> {
+                if (event.isFromClient()) choose(read(), changed);
+            });
+        reset.addClickListener(_ -> choose(WeekChoice.ALL, changed));
+        add(site, trade, crew, reset, count);
+    }
+
+    private static <T> Select<T> select(String label, String all) {
+        var select = new Select<T>();
+        select.setLabel(label);
+        select.setEmptySelectionAllowed(true);
+        select.setEmptySelectionCaption(all);
+        return select;
+    }
+
+    void show(FolderShown shown) {
+        WeekChoice choice = desk.choice().within(shown);
+        desk.choose(choice);
+        var sites = shown.folder().sites();
+        fill(site, sites.stream().map(Site::id).toList(), id -> shown.site(id).name(), choice.site());
+        fill(
+                trade,
+                shown.folder().crews().stream().map(Crew::trade).distinct().toList(),
+                Words::crewOf,
+                choice.trade());
+        fill(crew, shown.folder().crews().stream().map(Crew::id).toList(), CrewId::value, choice.crew());
+        reset.setEnabled(!choice.all());
+        count.setText(choice.words(shown));
+    }
+
+    private static <T> void fill(Select<T> select, List<T> items, Function<T, String> words, @Nullable T value) {
+        // a list that stays as it is also stays open
+        if (!select.getListDataView().getItems().toList().equals(items)) select.setItems(items);
+        select.setItemLabelGenerator(item -> item == null ? select.getEmptySelectionCaption() : words.apply(item));
+        select.setValue(value);
+    }
+
+    private WeekChoice read() {
+        return new WeekChoice(site.getValue(), trade.getValue(), crew.getValue());
+    }
+
+    private void choose(WeekChoice choice, Runnable changed) {
+        desk.choose(choice);
+        UI.getCurrent()
+                .getPage()
+                .getHistory()
+                .replaceState(null, new Location(WeekSheetView.PATH, QueryParameters.simple(choice.parameters())));
+        changed.run();
+    }
+}
