@@ -47,6 +47,7 @@ export function week(days = 3): Week {
           sky: [],
           blocks: i === 0 ? [block(), block({ level: 3, from: 660, until: 720 })] : [],
           hidden: 0,
+          idle: 'free',
         })),
       },
       {
@@ -60,6 +61,7 @@ export function week(days = 3): Week {
           sky: [],
           blocks: i === 1 ? [block({ task: 'clad', beyond: true })] : [],
           hidden: 0,
+          idle: 'free',
         })),
       },
     ],

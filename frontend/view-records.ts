@@ -55,6 +55,8 @@ export interface CrewDay {
   sky: SkySpan[];
   blocks: Block[];
   hidden: number;
+  /** What is said of a day without visits. */
+  idle: string;
 }
 
 export interface CrewRow {

@@ -23,6 +23,10 @@ export class WeekSheet extends LitElement {
   @state() private first = 0;
   @state() private today = 0;
   @state() private chosen: Chosen | undefined;
+  /** Where the tab key enters the sheet. */
+  private entry: Chosen | undefined;
+  /** The dates on which anybody works. */
+  private workdays = new Set<string>();
   private readonly drag = new WeekDrag(this, () => this.shown);
 
   private get shown(): Span {
@@ -34,7 +38,12 @@ export class WeekSheet extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('week')) return;
+    if (changed.has('week')) this.fitToWeek();
+    this.entry = rowsOf(this.week, this.days)[0]?.[0];
+    this.workdays = new Set(this.week.crews.flatMap((crew) => crew.days.filter((d) => d.shift).map((d) => d.date)));
+  }
+
+  private fitToWeek(): void {
     if (!this.hasUpdated) this.turnToNow();
     if (this.first >= this.week.days.length) this.first = 0;
     if (this.today >= this.week.days.length) this.today = 0;
@@ -141,7 +150,7 @@ export class WeekSheet extends LitElement {
   }
 
   private worked(day: SheetDay): boolean {
-    return this.week.crews.some((crew) => crew.days.some((d) => d.date === day.date && d.shift));
+    return this.workdays.has(day.date);
   }
 
   private dayClass(day: SheetDay, index: number): string {
@@ -176,7 +185,7 @@ export class WeekSheet extends LitElement {
       <span class="shift" style=${place(day.shift, this.shown) ?? ''}></span>
       ${day.sky.map((sky) => this.renderSky(sky))}
       ${rest ? html`<span class="rest" style=${rest} title="break"></span>` : nothing}
-      ${day.blocks.length || day.hidden ? nothing : html`<span class="free">free</span>`}
+      ${day.blocks.length || day.hidden ? nothing : html`<span class="free">${day.idle}</span>`}
       ${day.blocks.map((block, i) => this.renderBlock(row, day, block, i))} ${day.hidden ? hiddenMark(day) : nothing}
       ${this.renderCarried(row, day)}
     </div>`;
@@ -191,7 +200,7 @@ export class WeekSheet extends LitElement {
   private renderBlock(row: CrewRow, day: CrewDay, block: Block, index: number): TemplateResult {
     const here: Chosen = { crew: row.crew, date: day.date, block: index };
     const pressed = same(this.chosen, here);
-    const reachable = pressed || (!this.chosen && same(rowsOf(this.week, this.days)[0]?.[0], here));
+    const reachable = pressed || (!this.chosen && same(this.entry, here));
     return html`<button
       class="block ${block.task} ${block.beyond ? 'beyond' : ''} ${block.pinned ? 'pinned' : ''}"
       style=${place(block, this.shown) ?? ''}

@@ -20,6 +20,7 @@ public record Week(int fromHour, int untilHour, List<Day> days, List<CrewRow> cr
     /**
      * @param shift absent on a day off
      * @param hidden visits of that day that the filter leaves out
+     * @param idle what is said of a day without visits
      */
     public record CrewDay(
             String date,
@@ -27,7 +28,8 @@ public record Week(int fromHour, int untilHour, List<Day> days, List<CrewRow> cr
             @Nullable Stretch rest,
             List<Sky> sky,
             List<Block> blocks,
-            int hidden) {}
+            int hidden,
+            String idle) {}
 
     /** Visits of a crew that follow each other along one course. */
     public record Block(

@@ -108,7 +108,13 @@ public final class WeekPresenter {
                 shift.map(WeekPresenter::rest).orElse(null),
                 SkyOfDay.overTheCrew(shown, today, clock),
                 blocks.of(admitted, clock),
-                today.size() - admitted.size());
+                today.size() - admitted.size(),
+                shift.filter(this::isBeforeThePlan).isPresent() ? "past" : "free");
+    }
+
+    /** A proposal begins with the hour in which it was made, and says nothing of the work before. */
+    private boolean isBeforeThePlan(Shift shift) {
+        return shown.plan().filter(plan -> !shift.limit().isAfter(plan.start())).isPresent();
     }
 
     private static @Nullable Stretch rest(Shift shift) {

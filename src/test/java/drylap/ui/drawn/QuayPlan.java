@@ -32,6 +32,13 @@ final class QuayPlan {
     private final List<Visit> visits = new ArrayList<>();
     private final List<UnplannedTask> unplanned = new ArrayList<>();
     private final List<CoverNow> cover = new ArrayList<>();
+    private Instant start = at(MONDAY, "07:00");
+
+    /** A proposal made in the middle of the week. */
+    QuayPlan from(LocalDate date, String clock) {
+        start = at(date, clock);
+        return this;
+    }
 
     QuayPlan visit(String crew, LocalDate date, String from, String until, Task task, String opening) {
         var designed = folder.openings().stream()
@@ -64,13 +71,7 @@ final class QuayPlan {
 
     FolderShown shown() {
         var plan = new Plan(
-                at(MONDAY, "07:00"),
-                at(TUESDAY, "15:30"),
-                visits,
-                unplanned,
-                cover,
-                List.of(),
-                new Ledger(List.of(), 0, 0, 0));
+                start, at(TUESDAY, "15:30"), visits, unplanned, cover, List.of(), new Ledger(List.of(), 0, 0, 0));
         return new FolderShown(
                 stored(),
                 folder,

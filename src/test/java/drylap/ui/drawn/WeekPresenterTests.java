@@ -94,6 +94,12 @@ class WeekPresenterTests {
     }
 
     @Test
+    void says_of_a_day_before_the_proposal_that_it_is_past() {
+        assertThat(monday(new QuayPlan().from(MONDAY, "16:55")).idle()).isEqualTo("free");
+        assertThat(monday(new QuayPlan().from(MONDAY, "17:00")).idle()).isEqualTo("past");
+    }
+
+    @Test
     void counts_overtime_into_the_shift() {
         CrewDay day = monday(new QuayPlan());
         assertThat(day.shift()).isEqualTo(new Stretch(420, 1020));
