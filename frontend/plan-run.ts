@@ -1,20 +1,16 @@
-import { LitElement, css, html, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { costCurve, curveStyles } from './cost-curve';
+import { grouped, lasting } from './run-words';
 import { shared } from './shared';
-import type { Run } from './view-records';
-
-interface Mark {
-  seconds: number;
-  cost: number;
-}
-
-const CURVE = { width: 180, height: 34 };
+import type { Run, RunPoint } from './view-records';
 
 /** A planning run as it goes: time, moves, and the cost on its way down. */
 @customElement('plan-run')
 export class PlanRun extends LitElement {
   static override styles = [
     shared,
+    curveStyles,
     css`
       .run {
         display: flex;
@@ -65,24 +61,7 @@ export class PlanRun extends LitElement {
         font-weight: 600;
         line-height: 1.2;
       }
-      svg {
-        overflow: visible;
-      }
-      .curve {
-        fill: none;
-        stroke: var(--accent);
-        stroke-width: 1.6;
-      }
-      .base {
-        stroke: var(--line-strong);
-      }
-      circle {
-        fill: var(--accent);
-      }
       @media (max-width: 480px) {
-        svg {
-          display: none;
-        }
         dl {
           gap: 0.9rem;
         }
@@ -91,21 +70,12 @@ export class PlanRun extends LitElement {
   ];
 
   @property({ attribute: false }) run: Run | undefined;
-  @state() private marks: Mark[] = [];
-  private runShown = '';
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    const run = this.run;
-    if (!changed.has('run') || !run) return;
-    if (run.id !== this.runShown) this.marks = [];
-    this.runShown = run.id;
-    if (run.moves > 0) this.marks = [...this.marks, { seconds: run.seconds, cost: run.cost }];
-  }
 
   override render(): TemplateResult | typeof nothing {
     const run = this.run;
     if (!run) return nothing;
-    const share = run.status === 'done' ? 1 : Math.min(1, run.seconds / Math.max(1, run.ofSeconds));
+    const share = shareOf(run);
+    const points = pointsOf(run);
     return html`<div class="run">
       <span class="words">${run.words}</span>
       <div class="bar">
@@ -119,43 +89,33 @@ export class PlanRun extends LitElement {
         >
           <div class="done" style="width:${share * 100}%"></div>
         </div>
-        <div class="time">
-          <span>${seconds(run.seconds)}</span><span>${ended(run) ? '' : `of ${seconds(run.ofSeconds)}`}</span>
-        </div>
+        <div class="time"><span>${lasting(run.seconds)}</span><span>${timeLeft(run)}</span></div>
       </div>
       <dl>
         ${figure('moves tried', run.moves)} ${figure('cost', run.cost)} ${figure('planned', run.planned)}
         ${figure('not planned', run.unplanned)}
       </dl>
-      ${this.marks.length > 1 ? this.renderCurve() : nothing}
+      ${points.length > 1 ? costCurve(points) : nothing}
     </div>`;
-  }
-
-  private renderCurve(): TemplateResult {
-    const points = curve(this.marks, CURVE.width, CURVE.height);
-    const [first, last] = [this.marks[0]?.cost ?? 0, this.marks.at(-1)?.cost ?? 0];
-    const [x, y] = (points.at(-1) ?? '0,0').split(',');
-    return html`<svg
-      width=${CURVE.width}
-      height=${CURVE.height}
-      role="img"
-      aria-label="Cost from ${grouped(first)} to ${grouped(last)}"
-    >
-      ${svg`<path class="base" d="M0 ${CURVE.height}H${CURVE.width}"/><polyline class="curve" points=${points.join(' ')}/>
-        <circle cx=${x} cy=${y} r="3"/>`}
-    </svg>`;
   }
 }
 
-/** The cost over time, scaled into a box; the least cost lies on its floor. */
-export function curve(marks: Mark[], width: number, height: number): string[] {
-  const costs = marks.map((m) => m.cost);
-  const [least, most] = [Math.min(...costs), Math.max(...costs)];
-  const end = Math.max(...marks.map((m) => m.seconds), 0.001);
-  return marks.map((m) => {
-    const up = most === least ? 0 : (m.cost - least) / (most - least);
-    return `${((m.seconds / end) * width).toFixed(1)},${(height - 3 - up * (height - 6)).toFixed(1)}`;
-  });
+/** The kept points, and where the run stands now. */
+export function pointsOf(run: Run): RunPoint[] {
+  const last = run.points.at(-1);
+  if (!last || run.seconds <= last.seconds) return run.points;
+  return [...run.points, { seconds: run.seconds, cost: run.cost, unplanned: run.unplanned }];
+}
+
+/** A run without a limit of time says nothing of how far it is. */
+function shareOf(run: Run): number {
+  if (run.status === 'done') return 1;
+  return run.ofSeconds > 0 ? Math.min(1, run.seconds / run.ofSeconds) : 0;
+}
+
+export function timeLeft(run: Run): string {
+  if (ended(run) || run.ofSeconds <= 0) return '';
+  return `${lasting(Math.max(0, Math.ceil(run.ofSeconds - run.seconds)))} left of ${lasting(run.ofSeconds)}`;
 }
 
 function ended(run: Run): boolean {
@@ -167,12 +127,4 @@ function figure(name: string, value: number): TemplateResult {
     <dt>${name}</dt>
     <dd>${grouped(value)}</dd>
   </div>`;
-}
-
-function grouped(value: number): string {
-  return value.toLocaleString('en-US').replaceAll(',', '\u2009');
-}
-
-function seconds(value: number): string {
-  return `${Math.floor(value)} s`;
 }

@@ -140,9 +140,18 @@ export interface Run {
   status: 'waiting' | 'running' | 'done' | 'stopped' | 'failed';
   words: string;
   seconds: number;
+  /** 0 where its time has no limit */
   ofSeconds: number;
   moves: number;
   cost: number;
   planned: number;
+  unplanned: number;
+  points: RunPoint[];
+}
+
+/** What the best plan of a run cost from a moment on. */
+export interface RunPoint {
+  seconds: number;
+  cost: number;
   unplanned: number;
 }

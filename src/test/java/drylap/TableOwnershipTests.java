@@ -47,6 +47,7 @@ class TableOwnershipTests {
                             "OPEN_WINDOW",
                             "LEDGER_LINE",
                             "PLANNING_RUN",
+                            "RUN_POINT",
                             "PUBLICATION",
                             "PIN"));
 

@@ -37,6 +37,7 @@ final class PlanningJob implements JobHandler {
         FolderId id = new FolderId(run.getFolderId());
         JobFolder folder = folders.load(id);
         PlanRequest request = PlanningRuns.request(run);
+        job.write(() -> runs.forgetPoints(job.id()));
         if (run.getPlanId() == null) keepFirst(job, id, folder, request);
         ProgressNotes notes = new ProgressNotes(job, runs);
         job.eachMoment(notes::write);
@@ -45,6 +46,7 @@ final class PlanningJob implements JobHandler {
         job.write(() -> {
             runs.note(job.id(), plans.save(id, best));
             runs.note(job.id(), end);
+            runs.add(job.id(), RunPoint.of(end));
         });
     }
 

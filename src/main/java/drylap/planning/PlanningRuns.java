@@ -2,6 +2,7 @@ package drylap.planning;
 
 import static drylap.persistence.jooq.Tables.JOB;
 import static drylap.persistence.jooq.Tables.PLANNING_RUN;
+import static drylap.persistence.jooq.Tables.RUN_POINT;
 
 import drylap.kernel.FolderId;
 import drylap.persistence.jooq.tables.records.JobRecord;
@@ -12,6 +13,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -67,6 +69,26 @@ final class PlanningRuns {
                 .execute();
     }
 
+    /** The last word on one moment counts. */
+    void add(JobId job, RunPoint point) {
+        db.insertInto(RUN_POINT)
+                .set(RUN_POINT.JOB_ID, job.value())
+                .set(RUN_POINT.AT_MS, point.at().toMillis())
+                .set(RUN_POINT.MEDIUM, point.medium())
+                .set(RUN_POINT.SOFT, point.soft())
+                .set(RUN_POINT.UNPLANNED, point.unplanned())
+                .onDuplicateKeyUpdate()
+                .set(RUN_POINT.MEDIUM, point.medium())
+                .set(RUN_POINT.SOFT, point.soft())
+                .set(RUN_POINT.UNPLANNED, point.unplanned())
+                .execute();
+    }
+
+    /** A run that begins again counts its time from nought again. */
+    void forgetPoints(JobId job) {
+        db.deleteFrom(RUN_POINT).where(RUN_POINT.JOB_ID.eq(job.value())).execute();
+    }
+
     List<JobId> underWay(FolderId folder) {
         return db.select(JOB.ID)
                 .from(JOB)
@@ -77,7 +99,7 @@ final class PlanningRuns {
     }
 
     Map<FolderId, RunState> newest(Collection<FolderId> folders) {
-        return db.select(PLANNING_RUN, JOB)
+        var found = db.select(PLANNING_RUN, JOB)
                 .distinctOn(PLANNING_RUN.FOLDER_ID)
                 .from(PLANNING_RUN)
                 .join(JOB)
@@ -85,13 +107,31 @@ final class PlanningRuns {
                 .where(PLANNING_RUN.FOLDER_ID.in(
                         folders.stream().map(FolderId::value).toList()))
                 .orderBy(PLANNING_RUN.FOLDER_ID, PLANNING_RUN.JOB_ID.desc())
-                .fetchMap(row -> new FolderId(row.value1().getFolderId()), row -> state(row.value1(), row.value2()));
+                .fetch();
+        var points = points(found.map(row -> Objects.requireNonNull(row.value2().getId())));
+        return found.intoMap(
+                row -> new FolderId(row.value1().getFolderId()),
+                row -> state(
+                        row.value1(),
+                        row.value2(),
+                        points.getOrDefault(row.value2().getId(), List.of())));
     }
 
-    private static RunState state(PlanningRunRecord run, JobRecord job) {
+    private Map<Long, List<RunPoint>> points(List<Long> jobs) {
+        return db.selectFrom(RUN_POINT)
+                .where(RUN_POINT.JOB_ID.in(jobs))
+                .orderBy(RUN_POINT.JOB_ID, RUN_POINT.AT_MS)
+                .fetchGroups(
+                        RUN_POINT.JOB_ID,
+                        row -> new RunPoint(
+                                Duration.ofMillis(row.getAtMs()), row.getMedium(), row.getSoft(), row.getUnplanned()));
+    }
+
+    private static RunState state(PlanningRunRecord run, JobRecord job, List<RunPoint> points) {
         return new RunState(
                 new RunId(job.getId()),
                 RunState.Status.valueOf(job.getState().toUpperCase(Locale.ROOT)),
+                request(run).time(),
                 new PlanProgress(
                         Duration.ofMillis(run.getElapsedMs()),
                         run.getMoves(),
@@ -99,6 +139,7 @@ final class PlanningRuns {
                         run.getSoft(),
                         run.getPlanned(),
                         run.getUnplanned()),
+                points,
                 job.getFailure());
     }
 

@@ -10,6 +10,7 @@ final class ProgressNotes implements Consumer<PlanProgress> {
     private final Job job;
     private final PlanningRuns runs;
     private volatile @Nullable PlanProgress last;
+    private final RunCurve curve = new RunCurve();
     private @Nullable PlanProgress written;
     private boolean closed;
 
@@ -27,7 +28,11 @@ final class ProgressNotes implements Consumer<PlanProgress> {
         PlanProgress progress = last;
         if (closed || progress == null || progress.equals(written)) return;
         written = progress;
-        job.write(() -> runs.note(job.id(), progress));
+        var point = curve.next(progress);
+        job.write(() -> {
+            runs.note(job.id(), progress);
+            point.ifPresent(one -> runs.add(job.id(), one));
+        });
     }
 
     /** The last note, after which no other is written: time and moves as reported, costs and counts as in the plan. */

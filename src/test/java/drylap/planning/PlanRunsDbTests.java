@@ -3,6 +3,7 @@ package drylap.planning;
 import static drylap.persistence.jooq.Tables.JOB;
 import static drylap.persistence.jooq.Tables.PLAN;
 import static drylap.persistence.jooq.Tables.PLANNING_RUN;
+import static drylap.persistence.jooq.Tables.RUN_POINT;
 import static drylap.persistence.jooq.Tables.SCHEDULED_TASKS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -110,6 +111,38 @@ class PlanRunsDbTests {
     }
 
     @Test
+    void how_the_cost_fell_is_kept_with_the_run_and_ends_with_the_plans_own_cost() {
+        runs.request(id, PlanRequest.seconds(3));
+        RunState end = await(state -> state.status().ended());
+
+        assertThat(end.limit()).isEqualTo(Duration.ofSeconds(3));
+        Plan best = plans.latest(id).orElseThrow();
+        assertThat(end.points()).hasSizeGreaterThan(1).last().satisfies(point -> {
+            assertThat(point.medium()).isEqualTo(best.ledger().medium());
+            assertThat(point.soft()).isEqualTo(best.ledger().soft());
+            assertThat(point.unplanned()).isEqualTo(best.unplanned().size());
+        });
+        assertThat(end.points()).extracting(RunPoint::at).isSorted().doesNotHaveDuplicates();
+        for (int i = 1; i < end.points().size(); i++)
+            assertThat(cost(end.points().get(i)))
+                    .isLessThanOrEqualTo(cost(end.points().get(i - 1)));
+    }
+
+    @Test
+    void a_run_that_begins_again_after_its_node_died_begins_its_points_again() {
+        RunId run = runs.request(id, new PlanRequest(null, null, 200L, 3));
+        await(state -> state.status().ended());
+        db.insertInto(RUN_POINT)
+                .values(run.value(), Duration.ofDays(1).toMillis(), 0L, -1L, 0)
+                .execute();
+        leftBehindByADeadNode(run);
+
+        RunState end = await(state -> state.status().ended());
+
+        assertThat(end.points()).isNotEmpty().noneMatch(point -> point.soft() == -1);
+    }
+
+    @Test
     void a_watcher_sees_the_run_grow_and_end_and_then_is_left_alone() {
         List<RunState> seen = new CopyOnWriteArrayList<>();
         Subscription watch = runs.watch(id, seen::add);
@@ -193,6 +226,10 @@ class PlanRunsDbTests {
         Long first = db.fetchValue(
                 db.select(org.jooq.impl.DSL.min(PLAN.ID)).from(PLAN).where(PLAN.FOLDER_ID.eq(id.value())));
         return plan != null && plan.equals(first) ? 1 : 2;
+    }
+
+    private static long cost(RunPoint point) {
+        return point.medium() * 1_000_000_000L + point.soft();
     }
 
     private static long cost(Plan plan) {

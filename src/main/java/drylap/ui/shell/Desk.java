@@ -42,7 +42,6 @@ public class Desk {
     private final SignedIn signedIn;
     private boolean lookAtPublished;
     private @Nullable FolderShown shown;
-    private long secondsAsked = FIRST_PLAN_SECONDS;
     private Runnable turned = () -> {};
 
     Desk(
@@ -100,10 +99,6 @@ public class Desk {
         shown().ifPresent(now -> runs.stop(signedIn.person(), now.stored().id()));
     }
 
-    public long secondsAsked() {
-        return secondsAsked;
-    }
-
     /** The published plan instead of a newer proposal, or the other way round. */
     public void lookAtPublished(boolean look) {
         lookAtPublished = look;
@@ -148,7 +143,6 @@ public class Desk {
     }
 
     private void plan(FolderId id, long seconds) {
-        secondsAsked = seconds;
         lookAtPublished = false;
         runs.propose(signedIn.person(), id, Duration.ofSeconds(seconds));
     }

@@ -159,6 +159,6 @@ public class Shell extends Div implements RouterLayout {
                 showFolder();
             }
         }
-        if (view != null) view.show(Run.of(state, desk.secondsAsked()));
+        if (view != null) view.show(Run.of(state));
     }
 }

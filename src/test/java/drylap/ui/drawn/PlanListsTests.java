@@ -7,6 +7,7 @@ import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
 import drylap.planning.PlanProgress;
 import drylap.planning.RunId;
+import drylap.planning.RunPoint;
 import drylap.planning.RunState;
 import drylap.planning.UnplannedReason;
 import java.time.Duration;
@@ -65,7 +66,8 @@ class PlanListsTests {
     @Test
     void says_why_a_run_failed() {
         var nothing = new PlanProgress(Duration.ZERO, 0, 0, 0, 0, 0);
-        Run run = Run.of(new RunState(new RunId(7), RunState.Status.FAILED, nothing, "the database went away"), 30);
+        Run run = Run.of(
+                new RunState(new RunId(7), RunState.Status.FAILED, null, nothing, List.of(), "the database went away"));
         assertThat(run.words()).isEqualTo("Planning failed: the database went away");
         assertThat(run.ended()).isTrue();
     }
@@ -73,7 +75,12 @@ class PlanListsTests {
     @Test
     void counts_a_running_run_in_seconds() {
         var progress = new PlanProgress(Duration.ofMillis(1500), 4000, 1000, 77, 9, 1);
-        Run run = Run.of(new RunState(new RunId(7), RunState.Status.RUNNING, progress, null), 30);
+        var points = List.of(
+                new RunPoint(Duration.ofMillis(250), 3000, 60, 3), new RunPoint(Duration.ofMillis(750), 1000, 77, 1));
+        Run run = Run.of(
+                new RunState(new RunId(7), RunState.Status.RUNNING, Duration.ofSeconds(300), progress, points, null));
+        assertThat(run.ofSeconds()).isEqualTo(300);
+        assertThat(run.points()).containsExactly(new Run.Point(0.25, 60, 3), new Run.Point(0.75, 77, 1));
         assertThat(run.seconds()).isEqualTo(1.5);
         assertThat(run.cost()).isEqualTo(77);
         assertThat(run.ended()).isFalse();
