@@ -46,7 +46,7 @@ export class StepMarker extends LitElement {
       <p class="soft">${opening.site}, ${opening.facade}, level ${opening.level}</p>
       <div role="alert">${this.entries.filter((entry) => entry.refusal).map((entry) => this.refused(entry))}</div>
       <div class="sides">
-        <div>${this.standing(opening)} ${this.section(opening, next)}</div>
+        <div>${this.standing(opening)} <slot></slot> ${this.section(opening, next)}</div>
         <div>
           <h2>Steps</h2>
           <ol>

@@ -141,7 +141,8 @@ function seqOf(entry: Entry): number {
   return entry.seq;
 }
 
-async function problem(answer: Response): Promise<Refusal> {
+/** What a problem document says, in words. */
+export async function problem(answer: Response): Promise<Refusal> {
   try {
     const said = (await answer.json()) as { detail?: string; errors?: { field: string; problem: string }[] };
     const fields = (said.errors ?? []).map((one) => `${one.field} ${one.problem}`);

@@ -88,6 +88,24 @@ export interface MarkAnswer {
   svg?: string;
 }
 
+/** An opening to release, with the version that the person looked at. */
+export interface Release {
+  opening: string;
+  version: number;
+}
+
+/** Whether an opening may be released, and what of its course could go with it. */
+export interface ReleaseState {
+  version: number;
+  against: string[];
+  course: (Release & { against: string[] })[];
+}
+
+export interface ReleaseAnswer {
+  outcome: 'released' | 'already' | 'not-yet' | 'changed';
+  words: string;
+}
+
 /** Where waiting entries outlive the page: in the browser's database, or in memory for tests. */
 export interface StepStore {
   /** In the order in which they were added. */

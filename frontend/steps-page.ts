@@ -1,13 +1,16 @@
 import './steps-page.css';
 import './step-marker';
-import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { resized } from './photo-size';
+import { ReleaseDesk } from './release-desk';
+import './release-offer';
 import { shared } from './shared';
 import type { StepDeeds } from './step-marker';
 import { StepOutbox, openingName, type Line } from './step-outbox';
-import type { Entry, Me, OpeningNow, WaitingMark } from './step-records';
+import type { Entry, Me, OpeningNow, Release, ReleaseState, WaitingMark } from './step-records';
 import { PhoneStore } from './step-store';
+import { stepsPageStyles } from './steps-page.styles';
 
 const AGAIN_MS = 15_000;
 const LINE_WORDS: Record<Line, string> = {
@@ -28,41 +31,7 @@ interface Known {
 /** The page that works without a connection: everything goes to the phone's database first. */
 @customElement('steps-page')
 export class StepsPage extends LitElement {
-  static override styles = [
-    shared,
-    css`
-      header {
-        display: flex;
-        justify-content: space-between;
-        align-items: center;
-        gap: 0.75rem;
-      }
-      a {
-        display: inline-flex;
-        align-items: center;
-        min-height: 48px;
-        color: var(--accent);
-        font-weight: 500;
-      }
-      .wait {
-        margin: 0.4rem 0;
-        padding: 0.5rem 0.7rem;
-        background: var(--wrap-wash);
-        border: 1px dashed var(--wrap);
-        border-radius: 3px;
-      }
-      .wait p {
-        margin: 0;
-      }
-      .caution {
-        font-size: 0.85rem;
-        color: var(--ink-soft);
-      }
-      li a {
-        min-height: 56px;
-      }
-    `,
-  ];
+  static override styles = [shared, stepsPageStyles];
 
   @state() private opening: OpeningNow | undefined;
   @state() private entries: Entry[] = [];
@@ -70,6 +39,12 @@ export class StepsPage extends LitElement {
   @state() private line: Line = 'kept';
   @state() private trouble = '';
   @state() private known: Known[] = [];
+  @state() private release: ReleaseState | undefined;
+  @state() private told = '';
+  @state() private releasing = false;
+  /** Whether the server was asked since the opening was chosen. */
+  @state() private settled = false;
+  private desk = new ReleaseDesk((address, init) => fetch(address, init));
   private store!: PhoneStore;
   private outbox!: StepOutbox;
   private photoIds: string[] = [];
@@ -113,10 +88,27 @@ export class StepsPage extends LitElement {
                 this.mark(event.detail.line.code, 'undone', event.detail.reason)}
               @photo=${(event: CustomEvent<StepDeeds['photo']>) => this.takePhoto(event.detail.file)}
               @dismiss=${(event: CustomEvent<StepDeeds['dismiss']>) => this.dismiss(event.detail.seq)}
-            ></step-marker>`
-          : this.list()
+              >${this.offer(this.opening)}</step-marker
+            >`
+          : this.asked() && !this.settled
+            ? html`<p>Fetching the opening.</p>`
+            : this.list()
       }
     `;
+  }
+
+  private offer(opening: OpeningNow): TemplateResult | typeof nothing {
+    if (opening.released || !opening.lines.some((line) => line.release && line.yours)) return nothing;
+    return html`<release-offer
+      .opening=${opening.opening}
+      .version=${opening.version}
+      .state=${this.release}
+      .told=${this.told}
+      ?connected=${this.line === 'kept' || this.line === 'others'}
+      ?waiting=${this.entries.some((entry) => !entry.refusal && entry.opening === opening.opening)}
+      ?busy=${this.releasing}
+      @release=${(event: CustomEvent<Release[]>) => this.releaseAll(event.detail)}
+    ></release-offer>`;
   }
 
   private list(): TemplateResult {
@@ -144,9 +136,13 @@ export class StepsPage extends LitElement {
   /** What the phone knows first, then what the server says. */
   private async turn(): Promise<void> {
     this.photoIds = [];
-    this.trouble = '';
+    this.trouble = this.told = '';
+    this.release = undefined;
+    this.settled = false;
     await this.showKept();
     await this.refresh();
+    this.settled = true;
+    await this.showKept();
   }
 
   private asked(): { folder: number; opening: string } | undefined {
@@ -161,7 +157,8 @@ export class StepsPage extends LitElement {
     const kept = asked ? await this.store.recall<OpeningNow>(openingName(asked.folder, asked.opening)) : undefined;
     this.sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
     this.opening = kept;
-    if (asked && !kept) this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
+    if (asked && !kept && this.settled)
+      this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
     else this.trouble = '';
   }
 
@@ -176,13 +173,31 @@ export class StepsPage extends LitElement {
   }
 
   private async fetchOpening(asked: { folder: number; opening: string }): Promise<void> {
-    const now = await this.get<OpeningNow>(`/api/openings/${asked.folder}/${encodeURIComponent(asked.opening)}`);
+    const where = `${asked.folder}/${encodeURIComponent(asked.opening)}`;
+    const now = await this.get<OpeningNow>(`/api/openings/${where}`);
     if (!now) return;
+    if (asked.opening === this.asked()?.opening) this.release = await this.releaseState(now, where);
     await this.store.remember(openingName(asked.folder, asked.opening), now);
     const name = `sections/${now.variant}`;
     if ((await this.store.recall(name)) !== undefined) return;
     const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}`);
     if (drawn) await this.store.remember(name, drawn);
+  }
+
+  /** Asked only where the person could release at all. */
+  private async releaseState(now: OpeningNow, where: string): Promise<ReleaseState | undefined> {
+    const theirs = !now.released && now.lines.some((line) => line.release && line.yours);
+    return theirs ? this.get<ReleaseState>(`/api/releases/${where}`) : undefined;
+  }
+
+  /** Never kept for later: what may be released depends on how it stands at the server. */
+  private async releaseAll(openings: Release[]): Promise<void> {
+    const me = await this.store.recall<Me>('me');
+    if (!this.opening || !me || this.releasing) return;
+    this.releasing = true;
+    this.told = await this.desk.release(me, this.opening.folder, openings);
+    await this.refresh();
+    this.releasing = false;
   }
 
   /** The openings of the day come along, so that any of them opens without a connection. */

@@ -36,6 +36,21 @@ final class Fields {
         return read(name, "a whole number from 1", 0L, Fields::positive);
     }
 
+    long count(String name) {
+        return read(name, "a whole number from 0", 0L, Fields::notNegative);
+    }
+
+    /** The objects of a list, each with its own place in what is told of it. */
+    List<Fields> objects(String name, int most) {
+        JsonNode node = object.path(name);
+        List<Fields> objects = new ArrayList<>();
+        if (node.isArray() && !node.isEmpty() && node.size() <= most)
+            for (JsonNode one : node)
+                objects.add(new Fields(one, "%s.%s[%d]".formatted(where, name, objects.size()), bad));
+        else if (object.isObject()) reject(name, "is no list of 1 to %d objects".formatted(most));
+        return objects;
+    }
+
     String id(String name) {
         return read(name, "1 to %d characters".formatted(LONGEST_ID), "?", node -> {
             String text = node.isString() ? node.stringValue() : "";
@@ -114,6 +129,10 @@ final class Fields {
 
     private static @Nullable Long positive(JsonNode node) {
         return node.isIntegralNumber() && node.canConvertToLong() && node.longValue() > 0 ? node.longValue() : null;
+    }
+
+    private static @Nullable Long notNegative(JsonNode node) {
+        return node.isIntegralNumber() && node.canConvertToLong() && node.longValue() >= 0 ? node.longValue() : null;
     }
 
     private static @Nullable Instant time(JsonNode node) {

@@ -57,6 +57,8 @@ class RestRightsBrowserTests {
             GET /api/photos/{id}                 x x x x . . .
             POST /api/photos                     x x x x . . .
             POST /api/marks                      x x . . . . .
+            GET /api/releases/{folder}/{opening} x x . . . . .
+            POST /api/releases                   x x . . . . .
             """;
 
     private static final byte[] PHOTO = Base64.getDecoder()
@@ -145,41 +147,61 @@ class RestRightsBrowserTests {
 
     private Map<String, Ask> asks() {
         return Map.of(
-                "GET /api/me", get("me"),
-                "GET /api/day", get("day"),
-                "GET /api/lap-sections/{variant}", get("lap-sections/" + variant()),
-                "GET /api/openings/{folder}/{opening}", get("openings/%d/%s".formatted(folder.value(), ONE)),
-                "GET /api/photos/{id}", get("photos/" + photo),
+                "GET /api/me",
+                get("me"),
+                "GET /api/day",
+                get("day"),
+                "GET /api/lap-sections/{variant}",
+                get("lap-sections/" + variant()),
+                "GET /api/openings/{folder}/{opening}",
+                get("openings/%d/%s".formatted(folder.value(), ONE)),
+                "GET /api/photos/{id}",
+                get("photos/" + photo),
                 "POST /api/photos",
-                        api -> api.post(
-                                at("photos"),
-                                RequestOptions.create()
-                                        .setHeader("X-XSRF-TOKEN", token(api))
-                                        .setMultipart(FormData.create()
-                                                .set("key", UUID.randomUUID().toString())
-                                                .set("folder", String.valueOf(folder.value()))
-                                                .set("opening", ONE.value())
-                                                .set("takenAt", "2026-04-13T19:00:00Z")
-                                                .set("file", new FilePayload("wall.png", "image/png", PHOTO)))),
+                api -> api.post(
+                        at("photos"),
+                        RequestOptions.create()
+                                .setHeader("X-XSRF-TOKEN", token(api))
+                                .setMultipart(FormData.create()
+                                        .set("key", UUID.randomUUID().toString())
+                                        .set("folder", String.valueOf(folder.value()))
+                                        .set("opening", ONE.value())
+                                        .set("takenAt", "2026-04-13T19:00:00Z")
+                                        .set("file", new FilePayload("wall.png", "image/png", PHOTO)))),
+                "GET /api/releases/{folder}/{opening}",
+                get("releases/%d/%s".formatted(folder.value(), ONE)),
+                "POST /api/releases",
+                api -> api.post(
+                        at("releases"),
+                        RequestOptions.create()
+                                .setHeader("X-XSRF-TOKEN", token(api))
+                                .setHeader("Content-Type", "application/json")
+                                .setData(Map.of(
+                                        "key",
+                                        UUID.randomUUID().toString(),
+                                        "folder",
+                                        folder.value(),
+                                        "openings",
+                                        List.of(Map.of("opening", ONE.value(), "version", 0))))),
                 "POST /api/marks",
-                        api -> api.post(
-                                at("marks"),
-                                RequestOptions.create()
-                                        .setHeader("X-XSRF-TOKEN", token(api))
-                                        .setHeader("Content-Type", "application/json")
-                                        .setData(List.of(Map.of(
-                                                "key",
-                                                UUID.randomUUID().toString(),
-                                                "folder",
-                                                folder.value(),
-                                                "opening",
-                                                ONE.value(),
-                                                "line",
-                                                "RO",
-                                                "kind",
-                                                "done",
-                                                "markedAt",
-                                                "2026-04-13T19:00:00Z")))));
+                api -> api.post(
+                        at("marks"),
+                        RequestOptions.create()
+                                .setHeader("X-XSRF-TOKEN", token(api))
+                                .setHeader("Content-Type", "application/json")
+                                .setData(List.of(Map.of(
+                                        "key",
+                                        UUID.randomUUID().toString(),
+                                        "folder",
+                                        folder.value(),
+                                        "opening",
+                                        ONE.value(),
+                                        "line",
+                                        "RO",
+                                        "kind",
+                                        "done",
+                                        "markedAt",
+                                        "2026-04-13T19:00:00Z")))));
     }
 
     private Ask get(String path) {
