@@ -23,15 +23,20 @@ import drylap.handoff.ReturnReason;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.planning.JobFolders;
+import drylap.progress.MarkRequest;
 import drylap.progress.OpeningState;
 import drylap.progress.OpeningStates;
+import drylap.progress.StepLog;
 import drylap.security.People;
 import drylap.security.Person;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -70,6 +75,9 @@ class HandoffBrowserTests {
     private OpeningStates states;
 
     @Autowired
+    private StepLog log;
+
+    @Autowired
     private Custodies custodies;
 
     @Autowired
@@ -102,10 +110,11 @@ class HandoffBrowserTests {
             refuseOneOutOfOrder(phone);
             markAllInOrder(phone);
             look(wrap, second.port());
-            release(office);
+            finishTheCourse();
+            release(phone);
             giveBack(wrap);
             repair(phone);
-            release(office);
+            release(phone);
             accept(wrap);
         }
     }
@@ -119,6 +128,7 @@ class HandoffBrowserTests {
     private void propose(Page office) {
         goTo(office, port, "week-sheet");
         var words = office.locator("plan-run .words");
+        if (button(office, "Stop").isVisible()) button(office, "Stop").click();
         assertThat(words).hasText(Pattern.compile("Planned|Stopped.*"), patiently());
         int plans = db.fetchCount(PLAN);
         long published = published();
@@ -168,8 +178,8 @@ class HandoffBrowserTests {
     }
 
     private boolean isNotBegun(OpeningId id) {
-        var state = states.of(person("mara"), folder, id);
-        return state.done().isEmpty() && !state.opening().waterTest();
+        return states.of(person("mara"), folder, id).done().isEmpty()
+                && course(id).stream().noneMatch(state -> state.opening().waterTest());
     }
 
     private void refuseOneOutOfOrder(Page phone) {
@@ -258,11 +268,46 @@ class HandoffBrowserTests {
         assertThat(acts()).containsExactly("released", "returned", "released", "accepted");
     }
 
-    private void release(Page office) {
-        goTo(office, port, "walls?opening=" + opening.value());
-        button(office, "Release %s to the next trade".formatted(opening)).click();
-        await().untilAsserted(() -> assertThat(custodies.of(folder, opening)).isInstanceOf(Custody.Released.class));
+    /** Other crews do the rest of the course meanwhile. */
+    private void finishTheCourse() {
+        for (var state : course(opening))
+            state.list().lines().stream()
+                    .filter(line -> line.number().isPresent() && !line.release())
+                    .filter(line -> !state.done().contains(line.code()))
+                    .map(line -> MarkRequest.done(
+                            UUID.randomUUID(), folder, state.opening().id(), line.code(), Instant.now()))
+                    .forEach(mark -> log.mark(person("teo"), mark));
+    }
+
+    /** The whole course where all of it is done, else what is left of it. */
+    private void release(Page phone) {
+        var waiting = course(opening);
+        var button = phone.locator("release-offer button").last();
+        assertThat(button)
+                .hasText(
+                        waiting.size() == 1
+                                ? "Release " + opening
+                                : "Release the course: "
+                                        + waiting.stream()
+                                                .map(state ->
+                                                        state.opening().id().value())
+                                                .collect(Collectors.joining(", ")));
+        button.click();
+        assertThat(phone.locator("step-marker")).containsText("Released to the trade that follows");
+        for (var state : waiting)
+            assertThat(custodies.of(folder, state.opening().id())).isInstanceOf(Custody.Released.class);
         assertThat(state().released()).isTrue();
+    }
+
+    /** What is not released of the opening's course. */
+    private List<OpeningState> course(OpeningId id) {
+        var who = person("mara");
+        var here = states.of(who, folder, id).opening();
+        return states.of(who, folder).stream()
+                .filter(state -> state.opening().facade().equals(here.facade())
+                        && state.opening().level() == here.level()
+                        && !state.released())
+                .toList();
     }
 
     private OpeningState state() {
