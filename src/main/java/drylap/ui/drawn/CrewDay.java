@@ -22,6 +22,7 @@ public record CrewDay(String title, List<Stop> stops, String nothing) {
             String from,
             String until,
             String task,
+            boolean waterTest,
             String work,
             Glyph glyph,
             String way,

@@ -65,6 +65,7 @@ public final class CrewDayPresenter {
                 Words.clock(visit.start(), zone),
                 Words.clock(visit.end(), zone),
                 Words.task(visit.task()),
+                visit.task() == Task.TEST,
                 Words.work(visit.task(), opening),
                 WallPresenter.glyph(opening),
                 before == null ? "" : way(before, visit),

@@ -1,8 +1,5 @@
 package drylap.ui.windowcrew;
 
-import com.vaadin.flow.component.AttachEvent;
-import com.vaadin.flow.component.DetachEvent;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.CssImport;
 import com.vaadin.flow.component.html.Div;
@@ -15,15 +12,17 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.kernel.OpeningId;
 import drylap.platform.News;
-import drylap.platform.Subscription;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.followon.Notice;
+import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
 import java.time.LocalDate;
-import java.util.concurrent.atomic.AtomicBoolean;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 
 /** Where the crew goes today, in order, and what is ready. */
 @Route("my-day")
@@ -32,22 +31,23 @@ import org.jspecify.annotations.Nullable;
 @Menu(title = "My day", order = 10)
 @CssImport("./window-crew.css")
 class MyDayView extends Div {
+    private static final Set<String> TOPICS = Set.of("plan", "progress", "handoff", "absence", "rule", "people");
+
     private final transient CrewDesk desk;
+    private final transient TestDesk tests;
     private final transient SignedIn signedIn;
-    private final transient News news;
     private final Select<CrewId> crews = new Select<>();
     private final H1 title = new H1();
     private final Paragraph nothing = new Paragraph();
     private final RouterLink rain = new RouterLink("Rain coming? What to close or cover first", RainCallView.class);
     private final OrderedList stops = new OrderedList();
-    private final AtomicBoolean looking = new AtomicBoolean();
-    private @Nullable Subscription subscription;
+    private final Notice notice = new Notice(this::refresh);
     private long ahead;
 
-    MyDayView(CrewDesk desk, SignedIn signedIn, News news) {
+    MyDayView(CrewDesk desk, TestDesk tests, SignedIn signedIn, News news) {
         this.desk = desk;
+        this.tests = tests;
         this.signedIn = signedIn;
-        this.news = news;
         addClassNames("crew-screen", "my-day");
         crews.setLabel("Crew");
         crews.addValueChangeListener(event -> {
@@ -56,7 +56,8 @@ class MyDayView extends Div {
         var days = new Div(go("Day before", -1), new Button("Today", _ -> turn(-ahead)), go("Day after", 1));
         days.addClassName("days");
         rain.addClassName("way-on");
-        add(crews, title, days, rain, nothing, stops);
+        add(crews, title, days, rain, notice, nothing, stops);
+        Live.follow(this, news, TOPICS, this::refresh);
         refresh();
     }
 
@@ -67,24 +68,6 @@ class MyDayView extends Div {
     private void turn(long days) {
         ahead += days;
         refresh();
-    }
-
-    @Override
-    protected void onAttach(AttachEvent event) {
-        UI ui = event.getUI();
-        subscription = news.listen(_ -> {
-            if (looking.compareAndSet(false, true))
-                ui.access(() -> {
-                    looking.set(false);
-                    refresh();
-                });
-        });
-    }
-
-    @Override
-    protected void onDetach(DetachEvent event) {
-        if (subscription != null) subscription.close();
-        subscription = null;
     }
 
     /** Asks for everything anew, the person's rights too. */
@@ -121,6 +104,24 @@ class MyDayView extends Div {
         title.setText(day.title());
         nothing.setText(day.nothing());
         nothing.setVisible(!day.nothing().isEmpty());
-        day.stops().forEach(stop -> stops.add(new StopCard(shown.stored().id(), stop)));
+        boolean mayTest = signedIn.person().may(Operation.RECORD_WATER_TEST);
+        day.stops().forEach(stop -> {
+            var card = new StopCard(shown.stored().id(), stop);
+            if (mayTest && stop.waterTest() && !stop.done())
+                card.record(() -> ask(shown.stored().id(), new OpeningId(stop.opening())));
+            stops.add(card);
+        });
+    }
+
+    private void ask(FolderId folder, OpeningId opening) {
+        var begun = tests.begin(signedIn.person(), folder, opening);
+        new WaterTestDialog(
+                        opening,
+                        (test, passed, note) -> tests.record(signedIn.person(), begun, test, passed, note),
+                        result -> {
+                            notice.say(result);
+                            refresh();
+                        })
+                .open();
     }
 }

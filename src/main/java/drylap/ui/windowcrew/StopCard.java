@@ -1,5 +1,6 @@
 package drylap.ui.windowcrew;
 
+import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
@@ -14,7 +15,10 @@ import java.nio.charset.StandardCharsets;
 
 /** One opening of the day; the whole of it leads to its steps. */
 final class StopCard extends ListItem {
+    private final String opening;
+
     StopCard(FolderId folder, Stop stop) {
+        opening = stop.opening();
         addClassName("stop");
         if (!stop.way().isEmpty()) add(words("way", stop.way()));
         var steps = steps(folder, stop.opening());
@@ -29,6 +33,14 @@ final class StopCard extends ListItem {
         stop.whyNot().forEach(why -> text.add(words("why", "Not ready: " + why)));
         steps.add(new OpeningGlyph(stop.glyph()), text);
         add(steps);
+    }
+
+    /** Where the tester says what came of it. */
+    void record(Runnable ask) {
+        var button = new Button("Record the water test", _ -> ask.run());
+        button.addClassName("record");
+        button.setAriaLabel("Record the water test of " + opening);
+        add(button);
     }
 
     /** A page of its own, not a view: the browser goes there itself. */

@@ -55,6 +55,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                 .containsExactly(
                         "Week sheet",
                         "Walls",
+                        "Sites",
                         "Open hours",
                         "Job folders",
                         "Crews",
@@ -88,6 +89,19 @@ class PlannerViewTests extends SpringBrowserlessTest {
         var view = navigate(WallsView.class);
         assertThat(headings()).contains("Laps of QW1-01");
         assertThat(text(view)).contains("open to rain").contains("sealant on outer jamb flanges");
+    }
+
+    @Test
+    void the_sites_show_each_facade_drawn_with_what_stands_open_and_lead_to_its_wall() {
+        var view = navigate(SitesView.class);
+        assertThat(headings()).containsExactly("Quay Nine", "Mill Row");
+        assertThat(text(view))
+                .contains("1 open to rain now, apron ready at 1 of 3, 0 released, 0 returned, 0 finished")
+                .contains("no forecast from now on");
+        assertThat(find(FacadeDrawing.class).all()).hasSize(2);
+        assertThat(find(RouterLink.class).from(view).all())
+                .extracting(RouterLink::getHref)
+                .contains("walls?opening=QW1-01");
     }
 
     @Test

@@ -1,0 +1,88 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
+import drylap.kernel.FacadeId;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
+import drylap.ui.components.FacadeDrawing;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.SitesSheet;
+import drylap.ui.drawn.SitesSheet.Face;
+import drylap.ui.drawn.SitesSheet.OneSite;
+import drylap.ui.shell.FolderView;
+import drylap.ui.shell.Needs;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Every site with its facades: what stands open, what is ready, what came back. */
+@Route("sites")
+@Needs(Operation.SEE_WALLS)
+@PageTitle("Sites · Drylap")
+@Menu(title = "Sites", order = 2.5)
+class SitesView extends Div implements FolderView {
+    /** A big job's walls are drawn once they are opened: thousands of openings at once are slow to send and to read. */
+    private static final int DRAWN_AT_ONCE = 6;
+
+    private final transient SitesDesk desk;
+    private final transient Person who;
+    private final Map<FacadeId, Boolean> opened = new HashMap<>();
+    private transient @Nullable SitesSheet drawn;
+
+    SitesView(SitesDesk desk, SignedIn signedIn) {
+        this.desk = desk;
+        who = signedIn.person();
+        addClassName("sites-view");
+        add(Panels.empty());
+    }
+
+    @Override
+    public void show(FolderShown shown) {
+        SitesSheet sheet = desk.sheet(who, shown);
+        if (sheet.equals(drawn)) return;
+        drawn = sheet;
+        removeAll();
+        long walls =
+                sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
+        sheet.sites().forEach(site -> add(site(site, walls <= DRAWN_AT_ONCE)));
+    }
+
+    private Section site(OneSite site, boolean open) {
+        Section panel = Panels.panel("site", site.name());
+        panel.add(new Paragraph("%s; %s.".formatted(site.counts(), site.rain())));
+        site.faces().forEach(face -> panel.add(face(face, open)));
+        return panel;
+    }
+
+    private Details face(Face face, boolean open) {
+        var to = new RouterLink("To the wall, its laps and its open hours", WallsView.class);
+        to.setQueryParameters(QueryParameters.of("opening", face.first().value()));
+        to.getElement().setAttribute("aria-label", "To the wall: " + face.wall().title());
+        var drawing = new Div();
+        var details = new Details("%s: %s".formatted(face.title(), face.counts()), to, drawing);
+        details.addOpenedChangeListener(event -> {
+            opened.put(face.id(), event.isOpened());
+            if (event.isOpened()) draw(drawing, face);
+        });
+        details.setOpened(opened.getOrDefault(face.id(), open));
+        return details;
+    }
+
+    private static void draw(Div place, Face face) {
+        if (place.getComponentCount() > 0) return;
+        var wall = new FacadeDrawing();
+        wall.show(face.wall());
+        wall.onOpeningChosen(opening -> WallsView.open(UI.getCurrent(), opening));
+        place.add(wall);
+    }
+}
