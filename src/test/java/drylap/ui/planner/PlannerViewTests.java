@@ -61,6 +61,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                         "Crews",
                         "Rules",
                         "My day",
+                        "Rain call",
                         "Aprons",
                         "Hand-over records",
                         "History");
