@@ -38,6 +38,10 @@ export class ReleaseOffer extends LitElement {
         color: var(--ink);
         font-weight: 600;
       }
+      summary {
+        padding: 0.8rem 0;
+        cursor: pointer;
+      }
       .told {
         padding: 0.4rem 0.6rem;
         border: 1px solid var(--wrap);
@@ -69,8 +73,10 @@ export class ReleaseOffer extends LitElement {
     if (this.waiting) return html`<p>First the marks that wait on this phone must be sent.</p>`;
     if (!this.state) return html`<p>Asking whether it may be released.</p>`;
     if (this.state.against.length > 0)
-      return html`<p>Not yet:</p>
-        ${list(this.state.against)}`;
+      return html`<details>
+        <summary>Not yet: what stands in the way</summary>
+        ${list(this.state.against)}
+      </details>`;
     return html`${this.button(`Release ${this.opening}`, [{ opening: this.opening, version: this.version }])}
     ${this.course(this.state)}`;
   }

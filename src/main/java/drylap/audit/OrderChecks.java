@@ -39,7 +39,7 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
             findings.add(
                     ContractRule.CURE,
                     visit,
-                    "the sealant has cured for %s h at %s",
+                    "the sealant needs %s h and has not cured before %s",
                     hours,
                     findings.time(cured.get(), visit));
     }

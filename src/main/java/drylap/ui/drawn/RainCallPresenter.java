@@ -127,7 +127,7 @@ public final class RainCallPresenter {
     }
 
     private static String litres(double litres) {
-        return litres < LEAST_LITRES ? "hardly any water" : String.format(Locale.ENGLISH, "about %.1f l", litres);
+        return litres < LEAST_LITRES ? "hardly any water" : String.format(Locale.ENGLISH, "about %.1f L", litres);
     }
 
     private List<Course> courses() {

@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 @Menu(title = "Sites", order = 2.5)
 class SitesView extends Div implements FolderView {
     /** A big job's walls are drawn once they are opened: thousands of openings at once are slow to send and to read. */
-    private static final int DRAWN_AT_ONCE = 6;
+    private static final int DRAWN_AT_ONCE = 300;
 
     private final transient SitesDesk desk;
     private final transient Person who;
@@ -60,7 +60,10 @@ class SitesView extends Div implements FolderView {
     private Section site(OneSite site, boolean open) {
         Section panel = Panels.panel("site", site.name());
         panel.add(new Paragraph("%s; %s.".formatted(site.counts(), site.rain())));
-        site.faces().forEach(face -> panel.add(face(face, open)));
+        var walls = new Div();
+        walls.addClassName("faces");
+        site.faces().forEach(face -> walls.add(face(face, open)));
+        panel.add(walls);
         return panel;
     }
 

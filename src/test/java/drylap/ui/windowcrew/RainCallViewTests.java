@@ -122,7 +122,7 @@ class RainCallViewTests extends SpringBrowserlessTest {
         test(button("Rain 5 minutes sooner")).click();
         assertThat(page()).contains("Rain in 25 min");
         test(button("Rain 5 minutes later")).click();
-        assertThat(page()).contains("Rain in 30 min").containsPattern("about \\d+\\.\\d l if nothing is done");
+        assertThat(page()).contains("Rain in 30 min").containsPattern("about \\d+\\.\\d L if nothing is done");
 
         test(button("As the forecast has it")).click();
         assertThat(page()).contains("No rain within 24 hours, by the forecast").doesNotContain("as you see it");
