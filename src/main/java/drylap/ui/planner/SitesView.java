@@ -70,7 +70,10 @@ class SitesView extends Div implements FolderView {
     private Details face(Face face, boolean open) {
         var to = new RouterLink("To the wall, its laps and its open hours", WallsView.class);
         to.setQueryParameters(QueryParameters.of("opening", face.first().value()));
-        to.getElement().setAttribute("aria-label", "To the wall: " + face.wall().title());
+        to.getElement()
+                .setAttribute(
+                        "aria-label",
+                        "%s: %s".formatted(to.getText(), face.wall().title()));
         var drawing = new Div();
         var details = new Details("%s: %s".formatted(face.title(), face.counts()), to, drawing);
         details.addOpenedChangeListener(event -> {
