@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { FacadeDrawing, scaleFor } from './facade-drawing';
+import type { OpeningKey } from './opening-key';
 import { glyph, shown, wall } from './sample';
 
 const drawn = () => shown<FacadeDrawing>('facade-drawing', { wall: wall(), chosen: 'PN1-02' });
@@ -44,12 +45,20 @@ describe('a facade drawing', () => {
 describe('the key of a wall', () => {
   const keyOf = async (over: Partial<Parameters<typeof glyph>[0]>) => {
     const one = { ...wall(), courses: [{ level: 1, openings: [glyph(over)] }] };
-    return (await shown<FacadeDrawing>('facade-drawing', { wall: one })).root.querySelector('.key')?.textContent;
+    const { root } = await shown<FacadeDrawing>('facade-drawing', { wall: one });
+    const key = root.querySelector<OpeningKey>('opening-key');
+    await key?.updateComplete;
+    return key?.shadowRoot?.textContent;
   };
 
   it('explains hand-over marks only where the wall has some', async () => {
     expect(await keyOf({ hand: 'released' })).toContain('returned to the window crew');
     expect(await keyOf({ hand: null })).not.toContain('returned to the window crew');
+  });
+
+  it('is left to a page that draws several walls', async () => {
+    const { root } = await shown<FacadeDrawing>('facade-drawing', { wall: wall(), keyless: true });
+    expect(root.querySelector('opening-key')).toBeNull();
   });
 });
 

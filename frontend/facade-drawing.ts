@@ -2,6 +2,7 @@ import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { facadeStyles } from './facade-drawing.styles';
 import { drawGlyph, glyphPatterns, glyphStyles, MARGIN } from './glyph';
+import './opening-key';
 import { shared } from './shared';
 import type { Glyph, Wall, WallCourse } from './view-records';
 
@@ -17,6 +18,8 @@ export class FacadeDrawing extends LitElement {
 
   @property({ attribute: false }) wall: Wall | undefined;
   @property() chosen = '';
+  /** A page of several walls says once how to read them. */
+  @property({ type: Boolean }) keyless = false;
   @state() private width = 900;
   private watcher: ResizeObserver | undefined;
 
@@ -47,7 +50,7 @@ export class FacadeDrawing extends LitElement {
           <div class="ground"></div>
         </div>
       </div>
-      ${renderKey(this.wall)}`;
+      ${this.keyless ? nothing : html`<opening-key .handed=${handed(this.wall)}></opening-key>`}`;
   }
 
   private renderCourse(course: WallCourse, scale: number): TemplateResult {
@@ -107,60 +110,6 @@ function skinOf(course: WallCourse): 'clad' | 'wrapped' | '' {
   return all('clad') ? 'clad' : all('wrap') ? 'wrapped' : '';
 }
 
-const KEY_GLYPH: Glyph = {
-  opening: '',
-  widthMm: 1,
-  heightMm: 1,
-  progress: '',
-  words: '',
-  rating: '',
-  water: false,
-  apron: 'later',
-  pan: 'none',
-  window: 'later',
-  jambs: 'later',
-  head: 'later',
-  flap: 'none',
-  wrap: 'later',
-  second: 'none',
-  clad: 'later',
-  edgeHeld: false,
-  hand: null,
-};
-
-const ON: Partial<Glyph> = { apron: 'on', jambs: 'on', head: 'on', window: 'on', pan: 'on' };
-const TUCKED: Partial<Glyph> = { ...ON, wrap: 'on', edgeHeld: true };
-
-const LAYERS: [string, Partial<Glyph>][] = [
-  ['not begun', {}],
-  ['layers on, laps missing (hatched)', { apron: 'on', pan: 'on', window: 'on', jambs: 'missing', head: 'missing' }],
-  ['water would enter', { water: true, apron: 'on', jambs: 'missing', head: 'missing' }],
-  ['all laps on, apron edge free', ON],
-  ['wrapped', TUCKED],
-  ['clad', { ...TUCKED, clad: 'on' }],
-];
-
-const HANDS: [string, Partial<Glyph>][] = [
-  ['not released', { hand: 'not-released' }],
-  ['released, yours to accept', { ...ON, hand: 'released' }],
-  ['released before the log', { ...ON, hand: 'released-before' }],
-  ['accepted', { ...ON, hand: 'accepted' }],
-  ['returned to the window crew', { ...ON, hand: 'returned' }],
-];
-
-/** Only what this wall can show: hand-over marks where it has any. */
-function renderKey(wall: Wall): TemplateResult {
-  const handed = wall.courses.some((course) => course.openings.some((glyph) => glyph.hand));
-  const samples = handed ? [...LAYERS, ...HANDS] : LAYERS;
-  return html`<ul class="key" aria-label="How to read the openings">
-    ${samples.map(
-      ([words, parts]) =>
-        html`<li>
-          <svg width="30" height="32" viewBox="0 0 52 57" aria-hidden="true">
-            ${glyphPatterns} ${drawGlyph({ ...KEY_GLYPH, ...parts }, 26, 26)}
-          </svg>
-          ${words}
-        </li>`,
-    )}
-  </ul>`;
+function handed(wall: Wall): boolean {
+  return wall.courses.some((course) => course.openings.some((glyph) => glyph.hand));
 }

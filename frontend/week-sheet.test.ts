@@ -22,6 +22,15 @@ describe('a week sheet', () => {
     expect(texts).toEqual(['I', 'I', 'C']);
   });
 
+  it('draws the rows of many crews one screenful after the other, all in the end', async () => {
+    const [crew] = week(3).crews;
+    const crews = Array.from({ length: 60 }, (_, i) => ({ ...crew!, crew: `W${i}` }));
+    const { root } = await shown<WeekSheet>('week-sheet', { week: { ...week(3), crews } });
+    const rows = () => root.querySelectorAll('tbody tr').length;
+    expect(rows()).toBeLessThan(crews.length);
+    await vi.waitFor(() => expect(rows()).toBe(crews.length));
+  });
+
   it('says in words what a block is', async () => {
     const { root } = await sheet();
     expect(root.querySelector('.block .unseen')?.textContent).toBe(

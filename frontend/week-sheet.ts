@@ -13,6 +13,8 @@ import { blockInWords, skyInWords } from './week-words';
 import type { Block, CrewDay, CrewRow, SheetDay, SkySpan, Span, Week } from './view-records';
 
 const DAYS_SHOWN = 7;
+/** Rows drawn at a time: the first are seen at once, the others follow frame by frame. */
+const ROWS_AT_ONCE = 24;
 
 /** Crews by days: every visit over the rain and the dark of the site where the crew stands. */
 @customElement('week-sheet')
@@ -23,6 +25,7 @@ export class WeekSheet extends LitElement {
   @state() private first = 0;
   @state() private today = 0;
   @state() private chosen: Chosen | undefined;
+  @state() private rowsDrawn = ROWS_AT_ONCE;
   /** Where the tab key enters the sheet. */
   private entry: Chosen | undefined;
   /** The dates on which anybody works. */
@@ -41,6 +44,11 @@ export class WeekSheet extends LitElement {
     if (changed.has('week')) this.fitToWeek();
     this.entry = rowsOf(this.week, this.days)[0]?.[0];
     this.workdays = new Set(this.week.crews.flatMap((crew) => crew.days.filter((d) => d.shift).map((d) => d.date)));
+  }
+
+  protected override updated(): void {
+    if (this.rowsDrawn < this.week.crews.length)
+      requestAnimationFrame(() => setTimeout(() => (this.rowsDrawn += ROWS_AT_ONCE)));
   }
 
   private fitToWeek(): void {
@@ -64,7 +72,7 @@ export class WeekSheet extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${this.week.crews.map((crew) => this.renderCrew(crew))}
+          ${this.week.crews.slice(0, this.rowsDrawn).map((crew) => this.renderCrew(crew))}
         </tbody>
       </table>
       ${this.renderSlip()}`;

@@ -16,6 +16,11 @@ public final class FacadeDrawing extends Component {
         getElement().setPropertyBean("wall", wall);
     }
 
+    /** For a page of several walls that has an {@link OpeningKey} of its own. */
+    public void leaveKeyOut() {
+        getElement().setProperty("keyless", true);
+    }
+
     public void choose(OpeningId opening) {
         getElement().setProperty("chosen", opening.value());
     }

@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Lays one day of one crew out, stop by stop. */
@@ -45,13 +46,26 @@ public final class CrewDayPresenter {
         return new CrewDay(
                 "%s %s, crew %s".formatted(Words.weekday(date), Words.date(date), crew),
                 List.copyOf(stops),
-                stops.isEmpty() ? nothing() : "");
+                stops.isEmpty() ? nothing(crew, date) : "");
     }
 
-    private String nothing() {
-        return shown.plan().isEmpty()
-                ? "No plan is published yet; the scheduler publishes one."
-                : "The published plan sends this crew nowhere on this day.";
+    private String nothing(CrewId crew, LocalDate date) {
+        if (shown.plan().isEmpty()) return "No plan is published yet; the scheduler publishes one.";
+        return "The published plan sends this crew nowhere on this day; "
+                + next(crew, date)
+                        .map(visit -> "next on %s %s, %s."
+                                .formatted(
+                                        Words.weekday(visit.date()),
+                                        Words.date(visit.date()),
+                                        shown.title(visit.facade())))
+                        .orElse("nor on any day after it.");
+    }
+
+    private Optional<Visit> next(CrewId crew, LocalDate date) {
+        return shown.plan().stream()
+                .flatMap(plan -> plan.visits().stream())
+                .filter(visit -> visit.crew().equals(crew) && visit.date().isAfter(date))
+                .min(Comparator.comparing(Visit::start));
     }
 
     private Stop stop(@Nullable Visit before, Visit visit) {

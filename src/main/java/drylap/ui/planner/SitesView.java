@@ -15,6 +15,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.components.FacadeDrawing;
+import drylap.ui.components.OpeningKey;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.SitesSheet;
 import drylap.ui.drawn.SitesSheet.Face;
@@ -52,6 +53,7 @@ class SitesView extends Div implements FolderView {
         if (sheet.equals(drawn)) return;
         drawn = sheet;
         removeAll();
+        add(new OpeningKey());
         long walls =
                 sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
         sheet.sites().forEach(site -> add(site(site, walls <= DRAWN_AT_ONCE)));
@@ -88,6 +90,7 @@ class SitesView extends Div implements FolderView {
         if (place.getComponentCount() > 0) return;
         var wall = new FacadeDrawing();
         wall.show(face.wall());
+        wall.leaveKeyOut();
         wall.onOpeningChosen(opening -> WallsView.open(UI.getCurrent(), opening));
         place.add(wall);
     }

@@ -66,6 +66,13 @@ class CrewDayPresenterTests {
 
     @Test
     void a_day_without_a_stop_says_why() {
-        assertThat(day(new QuayPlan(), MONDAY).nothing()).contains("nowhere on this day");
+        assertThat(day(new QuayPlan(), MONDAY).nothing()).contains("nowhere on this day", "nor on any day after it");
+    }
+
+    @Test
+    void a_day_without_a_stop_names_the_next_one_that_has_some() {
+        var plan = new QuayPlan().visit("W1", TUESDAY, "08:00", "09:00", Task.INSTALL, "MS1-01");
+
+        assertThat(day(plan, MONDAY).nothing()).endsWith("; next on Tue 14 Apr, Mill Row, south.");
     }
 }
