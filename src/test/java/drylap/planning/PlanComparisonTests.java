@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 /** A published plan is changed in one known place; the comparison has to name that place, and the fact that moved it. */
 class PlanComparisonTests {
     private static final JobFolder FOLDER = JobFixture.twoWallsOfTwoLevels();
-    private static final Plan PLAN =
-            Planner.standard().plan(FOLDER, new PlanRequest(null, null, 1_000L, 1), _ -> {}, () -> false);
+    private static final Plan PLAN = PlanFixture.planned(FOLDER, 1_000);
     private static final Visit FIRST = PLAN.visits().stream()
             .filter(visit -> visit.task() == Task.INSTALL)
             .findFirst()

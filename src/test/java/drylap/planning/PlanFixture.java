@@ -15,6 +15,11 @@ final class PlanFixture {
 
     private PlanFixture() {}
 
+    /** What the planner makes of a folder; called from here so that its threads need no class that is still being set up. */
+    static Plan planned(JobFolder folder, long moves) {
+        return Planner.standard().plan(folder, new PlanRequest(null, null, moves, 1), _ -> {}, () -> false);
+    }
+
     static Plan of(JobFolder folder, long seed) {
         Random random = new Random(seed);
         return new Plan(

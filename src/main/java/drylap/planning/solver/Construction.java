@@ -6,51 +6,88 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes first crew lists: most urgent work first, each unit to the crew that is through with it earliest, a little in favour
- * of short ways and days that are begun already. Or, when people have a plan already, as that plan has it.
+ * Makes first crew lists: most urgent work first, each unit to the crew and the gap in its days where it costs least. Or, when
+ * people have a plan already, as that plan has it.
  */
 final class Construction {
-    private static final int NEW_DAY_MIN = 60;
+    /** How often a plan is made anew, with earlier installs on the facades where the later trades had too few days. */
+    private static final int ROUNDS = 12;
+
+    private static final int EARLIER = 1440;
 
     private final Problem problem;
     private final Schedule scratch;
-    private final Finder finder;
     private final boolean followPublished;
-    private final List<CrewState> states;
-    private final List<List<Unit>> lists;
+    private final boolean atOnce;
+    private final int[] installBy;
+    private final List<Timeline> lines;
     private final int[] notBefore;
 
-    private Construction(Problem problem, boolean followPublished) {
+    private Construction(Problem problem, boolean followPublished, int[] installBy) {
         this.problem = problem;
         this.followPublished = followPublished;
+        this.installBy = installBy;
+        atOnce = installBy.length == 0;
         scratch = new Schedule(problem);
-        finder = new Finder(problem.travel());
-        states = problem.crews().stream().map(CrewState::new).toList();
-        lists = new ArrayList<>();
-        for (int crew = 0; crew < states.size(); crew++) lists.add(new ArrayList<>());
+        Finder finder = new Finder(problem.travel());
+        lines = problem.crews().stream()
+                .map(crew -> new Timeline(crew, scratch, finder))
+                .toList();
         notBefore = new int[problem.units().size()];
     }
 
-    /** The better of a plan from nothing and, where there is one, the published plan decoded again. */
+    /** A plan at once: the better of one from nothing and, where there is one, the published plan decoded again. */
     static CrewLists firstLists(Problem problem, Meter meter) {
-        CrewLists cold = new Construction(problem, false).build(meter);
+        CrewLists cold = new Construction(problem, false, new int[0]).build(meter);
         if (problem.tasks().stream().noneMatch(WorkTask::published)) return cold;
-        CrewLists kept = new Construction(problem, true).build(meter);
-        return CrewLists.scoreOf(kept.schedule().tally).compareTo(CrewLists.scoreOf(cold.schedule().tally)) >= 0
-                ? kept
-                : cold;
+        return better(new Construction(problem, true, new int[0]).build(meter), cold);
+    }
+
+    /** The better of the plan at hand and one that waits for dry hours as long as the later trades keep days enough. */
+    static CrewLists drierLists(CrewLists first, BooleanSupplier stop) {
+        CrewLists best = first;
+        Problem problem = first.problem();
+        int[] installBy = Deadlines.installBy(problem);
+        for (int round = 0; round < ROUNDS && !stop.getAsBoolean(); round++) {
+            CrewLists drier = new Construction(problem, false, installBy).build(first.meter);
+            best = better(drier, best);
+            if (!hurry(problem, drier.schedule(), installBy)) break;
+        }
+        return best;
+    }
+
+    /** Asks for earlier installs where something stayed out; false if nothing did. */
+    private static boolean hurry(Problem problem, Schedule schedule, int[] installBy) {
+        Set<FacadeWork> behind = problem.tasks().stream()
+                .filter(task -> schedule.start[task.index] == TimeAxis.NEVER
+                        && !problem.never().containsKey(task))
+                .map(task -> task.course.facade)
+                .collect(Collectors.toSet());
+        for (FacadeWork facade : behind)
+            for (CourseWork course : facade.courses)
+                installBy[course.index] = Math.max(0, installBy[course.index] - EARLIER);
+        return !behind.isEmpty();
+    }
+
+    private static CrewLists better(CrewLists one, CrewLists other) {
+        return CrewLists.scoreOf(one.schedule().tally).compareTo(CrewLists.scoreOf(other.schedule().tally)) >= 0
+                ? one
+                : other;
     }
 
     private CrewLists build(Meter meter) {
         for (Task kind : Task.values()) {
-            for (Unit unit : inOrder(kind)) append(unit);
+            for (Unit unit : inOrder(kind)) add(unit);
             for (CourseWork course : problem.courses()) scratch.ends.recompute(course, kind, scratch.start);
         }
         List<Route> routes = new ArrayList<>();
-        for (CrewState state : states) routes.add(new Route(state.crew, lists.get(state.crew.index)));
+        for (Timeline line : lines) routes.add(new Route(line.crew, line.units));
         return new CrewLists(problem, routes, notBefore, meter);
     }
 
@@ -89,80 +126,63 @@ final class Construction {
         return Math.max(own == TimeAxis.NEVER ? 0 : own, below == null ? 0 : ready.getOrDefault(below, 0));
     }
 
-    private void append(Unit unit) {
-        CrewState best = null;
-        long leastCost = Long.MAX_VALUE;
-        for (CrewState state : states) {
-            if (!candidate(unit, state)) continue;
-            long cost = cost(unit, state);
-            if (best == null || cost < leastCost) {
-                best = state;
-                leastCost = cost;
-            }
+    /** Where a unit goes, and until when it waits there. */
+    private record Place(Timeline line, int at, int notBefore, long cost) {}
+
+    private void add(Unit unit) {
+        Place best = null;
+        for (Timeline line : lines) {
+            if (!candidate(unit, line)) continue;
+            best = followPublished || atOnce ? cheaper(best, unit, line, line.end(), 0) : dry(unit, line, best);
         }
         if (best == null) throw new IllegalStateException("no crew for " + unit);
-        lists.get(best.crew.index).add(unit);
-        if (followPublished) notBefore[unit.index] = publishedDay(unit, best.crew);
-        settle(unit, best);
+        int wait = followPublished ? publishedDay(unit, best.line.crew) : best.notBefore;
+        notBefore[unit.index] = wait;
+        best.line.insert(unit, best.at, wait);
     }
 
-    private boolean candidate(Unit unit, CrewState state) {
-        if (!unit.fits(state.crew)) return false;
+    private @Nullable Place cheaper(@Nullable Place best, Unit unit, Timeline line, int at, int wait) {
+        long cost = line.cost(unit, at, wait, atOnce ? 0 : lateFrom(unit));
+        if (cost == Timeline.NO_PLACE || best != null && best.cost <= cost) return best;
+        return new Place(line, at, wait, cost);
+    }
+
+    private int lateFrom(Unit unit) {
+        return unit.kind == Task.INSTALL ? installBy[unit.course.index] : TimeAxis.NEVER;
+    }
+
+    /** The first gap, and for installs the starts and middles of later days, as far as delay alone does not cost more. */
+    private @Nullable Place dry(Unit unit, Timeline line, @Nullable Place best) {
+        int earliest = Math.max(0, scratch.readiness.earliest(unit.tasks[0]));
+        Place found = best;
+        if (earliest < TimeAxis.NEVER)
+            for (int at = line.placeAt(earliest); at < line.end() && found == best; at++)
+                found = cheaper(best, unit, line, at, 0);
+        found = cheaper(found, unit, line, line.end(), 0);
+        if (unit.kind != Task.INSTALL) return found;
+        CrewCalendar crew = line.crew;
+        for (int d = 0; d < crew.days(); d++) {
+            if (crew.limit[d] < earliest) continue;
+            if (found != null && Timeline.delay(crew.from[d], lateFrom(unit)) > found.cost) break;
+            found = cheaper(found, unit, line, line.placeAt(crew.from[d]), Math.max(0, crew.from[d]));
+            if (crew.breakUntil[d] > 0)
+                found = cheaper(found, unit, line, line.placeAt(crew.breakUntil[d]), crew.breakUntil[d]);
+        }
+        return found;
+    }
+
+    private boolean candidate(Unit unit, Timeline line) {
+        if (!unit.fits(line.crew)) return false;
         int published = unit.tasks[0].publishedCrew;
         return !followPublished
                 || published < 0
-                || published == state.crew.index
-                || !unit.fits(states.get(published).crew);
+                || published == line.crew.index
+                || !unit.fits(lines.get(published).crew);
     }
 
     private static int publishedDay(Unit unit, CrewCalendar crew) {
         if (unit.tasks[0].publishedDate == null) return 0;
         int day = crew.dayOf(unit.tasks[0].publishedDate);
         return day < 0 ? 0 : Math.max(0, crew.from[day]);
-    }
-
-    /** Minutes until the crew is through with the unit, and what it costs to get there; tasks without a start weigh most. */
-    private long cost(Unit unit, CrewState state) {
-        int day = state.day;
-        int clock = state.clock;
-        WorkTask before = state.before;
-        long cost = 0;
-        for (WorkTask task : unit.tasks) {
-            if (!find(state.crew, day, clock, before, task, 0)) {
-                cost += TimeAxis.NEVER;
-                continue;
-            }
-            if (before == null || finder.day != day) cost += NEW_DAY_MIN;
-            else cost += (problem.travel()[before.site][task.site] + task.setupAfter(before)) / 2;
-            day = finder.day;
-            clock = finder.start + task.minutes;
-            before = task;
-        }
-        return cost + clock;
-    }
-
-    private boolean find(
-            CrewCalendar crew, int day, int clock, @Nullable WorkTask before, WorkTask task, int notBefore) {
-        int earliest = scratch.readiness.earliest(task);
-        return earliest != TimeAxis.NEVER
-                && finder.find(
-                        crew,
-                        day,
-                        clock,
-                        before,
-                        task,
-                        Math.max(earliest, notBefore),
-                        scratch.readiness.latestEnd(task));
-    }
-
-    private void settle(Unit unit, CrewState state) {
-        for (WorkTask task : unit.tasks) {
-            if (!find(state.crew, state.day, state.clock, state.before, task, notBefore[unit.index])) continue;
-            scratch.start[task.index] = finder.start;
-            state.day = finder.day;
-            state.clock = finder.start + task.minutes;
-            state.before = task;
-        }
-        scratch.ends.recompute(unit.course, unit.kind, scratch.start);
     }
 }

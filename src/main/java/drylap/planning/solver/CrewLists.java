@@ -25,10 +25,10 @@ public class CrewLists {
     private List<Route> routes;
     /** By unit; minute 0 and before: no waiting. Changed only together with an announced change of the unit's route. */
     int[] notBefore;
-    /** Set by the score calculator that works on this solution; where each unit is, for moves. */
-    Positions positions;
-    /** Likewise; a hint only, since an undone move shows in it when the next is scored. */
+    /** Set by the score calculator that works on this solution. */
     Schedule working;
+    /** While a move is taken back right after it was scored: the schedule then goes back as a whole. */
+    boolean takingBack;
 
     Meter meter;
 

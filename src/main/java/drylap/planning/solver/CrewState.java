@@ -14,8 +14,6 @@ final class CrewState {
     @Nullable
     WorkTask before;
 
-    boolean changed;
-
     CrewState(CrewCalendar crew) {
         this.crew = crew;
     }
@@ -25,7 +23,6 @@ final class CrewState {
         day = 0;
         clock = 0;
         before = null;
-        changed = false;
     }
 
     boolean finished() {

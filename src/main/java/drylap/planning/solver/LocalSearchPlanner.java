@@ -5,59 +5,54 @@ import drylap.planning.Plan;
 import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
-import java.time.Duration;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import org.optaplanner.core.api.solver.Solver;
-import org.optaplanner.core.api.solver.SolverFactory;
-import org.optaplanner.core.config.solver.EnvironmentMode;
+import java.util.function.Function;
 
-/** A legal plan at once by construction, then better ones by local search until time, moves or patience end. */
+/**
+ * A legal plan at once by construction, then better ones by local search until time, moves or patience end; a large job region
+ * by region, as many at a time as the machine has processors.
+ */
 public final class LocalSearchPlanner implements Planner {
-    private static final Duration ASK_EVERY = Duration.ofMillis(50);
-
     @Override
     public Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
-        Meter meter = new Meter();
-        Problem problem = Problem.of(folder, request.now());
-        CrewLists lists = Construction.firstLists(problem, meter);
-        Report report = new Report(began, meter, watcher);
-        report.tell(lists.schedule());
-        if (worthSearching(problem, request, stop)) lists = search(lists, request, report, stop);
-        return new PlanMaker(lists).plan();
+        Span span = Span.of(folder, request.now());
+        List<JobFolder> regions = Regions.of(folder);
+        try (Crowd crowd = Crowd.of(regions.size())) {
+            List<RegionSearch> searches = crowd.each(regions, region -> RegionSearch.begin(region, span));
+            Report report = new Report(began, watcher, searches);
+            report.tell();
+            if (worthSearching(searches, request, stop)) search(crowd, searches, request, report, stop);
+            report.tell();
+            return PlanMerge.of(folder, crowd.each(searches, RegionSearch::plan));
+        }
     }
 
-    private static boolean worthSearching(Problem problem, PlanRequest request, BooleanSupplier stop) {
+    private static boolean worthSearching(List<RegionSearch> searches, PlanRequest request, BooleanSupplier stop) {
         boolean noTime = request.time() != null && request.time().isZero();
         boolean noMoves = request.moves() != null && request.moves() == 0;
-        return !problem.units().isEmpty() && !noTime && !noMoves && !stop.getAsBoolean();
+        boolean noUnits = searches.stream().allMatch(search -> search.units() == 0);
+        return !noUnits && !noTime && !noMoves && !stop.getAsBoolean();
     }
 
-    private static CrewLists search(CrewLists first, PlanRequest request, Report report, BooleanSupplier stop) {
-        Duration left = request.time() == null ? null : request.time().minus(report.elapsed());
-        Solver<CrewLists> solver = SolverFactory.<CrewLists>create(
-                        Search.config(request, left, EnvironmentMode.REPRODUCIBLE))
-                .buildSolver();
-        Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, report, stop));
+    private static void search(
+            Crowd crowd, List<RegionSearch> searches, PlanRequest request, Report report, BooleanSupplier stop) {
+        Thread teller = Thread.ofVirtual().start(report::tellFromTimeToTime);
         try {
-            solver.addEventListener(event -> report.better(event.getNewBestSolution()));
-            return solver.solve(first);
+            crowd.each(searches, done(search -> search.improveFirst(stop)));
+            Shares shares = new Shares(request, report.elapsed(), searches, crowd.width());
+            crowd.each(searches, done(search -> search.search(shares.of(search), stop)));
         } finally {
-            bell.interrupt();
+            teller.interrupt();
         }
     }
 
-    private static void terminateWhenAsked(Solver<CrewLists> solver, Report report, BooleanSupplier stop) {
-        try {
-            while (!stop.getAsBoolean()) {
-                Thread.sleep(ASK_EVERY);
-                report.tick();
-            }
-            while (!solver.isSolving()) Thread.sleep(ASK_EVERY);
-            solver.terminateEarly();
-        } catch (InterruptedException searchEnded) {
-            Thread.currentThread().interrupt();
-        }
+    private static Function<RegionSearch, RegionSearch> done(Consumer<RegionSearch> action) {
+        return search -> {
+            action.accept(search);
+            return search;
+        };
     }
 }

@@ -8,7 +8,7 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.Move;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
-/** Draws moves that fit the problem: work goes to crews that may do it, mostly next to related work. */
+/** Draws moves that fit the problem: work goes to crews that may do it, next to related work or at about the time it has now. */
 public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>> {
     @Override
     public long getSize(ScoreDirector<CrewLists> director) {
@@ -27,11 +27,15 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
     }
 
     private static final class Draw implements Iterator<Move<CrewLists>> {
-        private static final int NEAR = 35;
-        private static final int ANYWHERE = 50;
-        private static final int SWAP = 68;
-        private static final int RUN = 80;
+        private static final int NEAR = 28;
+        private static final int IN_TIME = 44;
+        private static final int ANYWHERE = 52;
+        private static final int SWAP = 66;
+        private static final int RUN = 76;
+        private static final int TAILS = 80;
         private static final int LONGEST_RUN = 8;
+        private static final int MINUTES_AROUND = 1440;
+        private static final int TRIES = 8;
 
         private final CrewLists lists;
         private final Problem problem;
@@ -52,12 +56,23 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
 
         @Override
         public Move<CrewLists> next() {
+            Schedule schedule = lists.working;
+            if (schedule.listsChanged()) schedule.settle();
+            ListMove move = draw();
+            for (int tries = 1; tries < TRIES && (move.idle(lists) || move.closesRing(schedule.rings)); tries++)
+                move = draw();
+            return move;
+        }
+
+        private ListMove draw() {
             Unit unit = units.get(random.nextInt(units.size()));
             int dice = random.nextInt(100);
             if (dice < NEAR) return nextTo(unit, relative(unit));
+            if (dice < IN_TIME) return inTime(unit, 1, someRoute(unit));
             if (dice < ANYWHERE) return anywhere(unit);
-            if (dice < SWAP) return swap(unit, random.nextInt(2) == 0 ? relative(unit) : sameKind(unit));
+            if (dice < SWAP) return swap(unit, random.nextInt(2) == 0 ? relative(unit) : contemporary(unit));
             if (dice < RUN) return run(unit);
+            if (dice < TAILS) return tails(unit);
             return waiting(unit);
         }
 
@@ -67,20 +82,35 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             return near.get(random.nextInt(near.size()));
         }
 
-        private Unit sameKind(Unit unit) {
-            List<Unit> all = problem.units(unit.kind);
-            return all.get(random.nextInt(all.size()));
+        /** What another crew does at about the same time. */
+        private Unit contemporary(Unit unit) {
+            Route route = someRoute(unit);
+            List<Unit> all = route.getUnits();
+            if (all.isEmpty()) return unit;
+            return all.get(Math.min(all.size() - 1, placeInTime(unit, route)));
         }
 
-        private Move<CrewLists> nextTo(Unit unit, Unit other) {
-            Route to = lists.positions.route(other);
-            if (other == unit || !unit.fits(to.crew())) return anywhere(unit);
-            return move(unit, 1, to, lists.positions.place(other) + random.nextInt(2));
+        private ListMove nextTo(Unit unit, Unit other) {
+            Route to = lists.working.positions.route(other);
+            if (other == unit || !unit.fits(to.crew())) return inTime(unit, 1, someRoute(unit));
+            return move(unit, 1, to, lists.working.positions.place(other) + random.nextInt(2));
         }
 
-        private Move<CrewLists> anywhere(Unit unit) {
+        private ListMove anywhere(Unit unit) {
             Route to = someRoute(unit);
             return move(unit, 1, to, random.nextInt(to.getUnits().size() + 1));
+        }
+
+        private ListMove inTime(Unit unit, int length, Route to) {
+            return move(unit, length, to, placeInTime(unit, to));
+        }
+
+        /** A place in the route at which its crew comes to work at about the time of the unit now, or up to a day off. */
+        private int placeInTime(Unit unit, Route to) {
+            int start = lists.working.start[unit.tasks[0].index];
+            if (start == TimeAxis.NEVER) return random.nextInt(to.getUnits().size() + 1);
+            int around = start + random.nextInt(2 * MINUTES_AROUND) - MINUTES_AROUND;
+            return lists.working.placeAt(to, around);
         }
 
         private Route someRoute(Unit unit) {
@@ -90,35 +120,59 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             return lists.getRoutes().get(crew);
         }
 
-        private Move<CrewLists> move(Unit unit, int length, Route to, int before) {
-            Route from = lists.positions.route(unit);
-            int at = lists.positions.place(unit);
+        private ListMove move(Unit unit, int length, Route to, int before) {
+            Route from = lists.working.positions.route(unit);
+            int at = lists.working.positions.place(unit);
             int into = from == to && before > at ? Math.max(at, before - length) : before;
             return new MoveRun(from, at, length, to, into);
         }
 
-        private Move<CrewLists> swap(Unit unit, Unit other) {
-            Route left = lists.positions.route(unit);
-            Route right = lists.positions.route(other);
-            if (!unit.fits(right.crew()) || !other.fits(left.crew())) return anywhere(unit);
-            return new SwapUnits(left, lists.positions.place(unit), right, lists.positions.place(other));
+        private ListMove swap(Unit unit, Unit other) {
+            Route left = lists.working.positions.route(unit);
+            Route right = lists.working.positions.route(other);
+            if (!unit.fits(right.crew()) || !other.fits(left.crew())) return inTime(unit, 1, someRoute(unit));
+            return new SwapUnits(
+                    left, lists.working.positions.place(unit), right, lists.working.positions.place(other));
         }
 
-        private Move<CrewLists> run(Unit unit) {
-            Route from = lists.positions.route(unit);
-            int at = lists.positions.place(unit);
+        private ListMove run(Unit unit) {
+            Route from = lists.working.positions.route(unit);
+            int at = lists.working.positions.place(unit);
             Route to = someRoute(unit);
             int length = 1;
             int most = Math.min(from.getUnits().size() - at, 2 + random.nextInt(LONGEST_RUN - 1));
             while (length < most && from.getUnits().get(at + length).fits(to.crew())) length++;
-            return move(unit, length, to, random.nextInt(to.getUnits().size() + 1));
+            return inTime(unit, length, to);
         }
 
-        private Move<CrewLists> waiting(Unit unit) {
-            Route route = lists.positions.route(unit);
-            int at = lists.positions.place(unit);
-            boolean stop = lists.notBefore[unit.index] > 0 && random.nextInt(2) == 0;
-            return new Wait(route, at, stop ? 0 : laterMoment(route.crew(), unit));
+        /** What two crews do from about the same time on changes hands. */
+        private ListMove tails(Unit unit) {
+            Route left = lists.working.positions.route(unit);
+            Route right = someRoute(unit);
+            int at = lists.working.positions.place(unit);
+            return left == right ? run(unit) : SwapTails.of(left, at, right, placeInTime(unit, right));
+        }
+
+        private ListMove waiting(Unit unit) {
+            Route route = lists.working.positions.route(unit);
+            int at = lists.working.positions.place(unit);
+            int dice = random.nextInt(6);
+            if (dice < 2 && lists.notBefore[unit.index] > 0) return new Wait(route, at, 0);
+            return new Wait(route, at, dice < 4 ? laterMoment(route.crew(), unit) : upToTheNext(route, at, unit));
+        }
+
+        /** So late that the crew goes on to its next unit without a pause, which keeps a course open for less long. */
+        private int upToTheNext(Route route, int at, Unit unit) {
+            Schedule schedule = lists.working;
+            WorkTask last = unit.tasks[unit.tasks.length - 1];
+            int start = schedule.start[unit.tasks[0].index];
+            int end = schedule.start[last.index];
+            if (at + 1 == route.getUnits().size() || start == TimeAxis.NEVER || end == TimeAxis.NEVER) return 0;
+            WorkTask next = route.getUnits().get(at + 1).tasks[0];
+            int nextStart = schedule.start[next.index];
+            if (nextStart == TimeAxis.NEVER) return 0;
+            int way = problem.travel()[last.site][next.site] + next.setupAfter(last);
+            return Math.max(0, nextStart - way - (end + last.minutes - start));
         }
 
         /** The start of the day on which it is done now or of one soon after, or some hour of that day. */

@@ -3,10 +3,9 @@ package drylap.planning.solver;
 import java.util.ArrayList;
 import java.util.List;
 import org.optaplanner.core.api.score.director.ScoreDirector;
-import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 
 /** Takes a run of units out of one route and puts it, in order, into a route: another, or the same elsewhere. */
-final class MoveRun extends AbstractMove<CrewLists> {
+final class MoveRun extends ListMove {
     private final Route from;
     private final int at;
     private final int length;
@@ -23,33 +22,47 @@ final class MoveRun extends AbstractMove<CrewLists> {
     }
 
     @Override
-    protected MoveRun createUndoMove(ScoreDirector<CrewLists> director) {
+    MoveRun opposite(CrewLists lists) {
         return new MoveRun(to, into, length, from, at);
     }
 
     @Override
-    protected void doMoveOnGenuineVariables(ScoreDirector<CrewLists> director) {
-        int first = from == to ? Math.min(at, into) : at;
-        announce(director, from, first, true);
-        if (from != to) announce(director, to, into, true);
+    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
+        if (from == to) {
+            changeWithin(director);
+            return;
+        }
+        announce(director, from, at, at + length, true);
+        announce(director, to, into, into, true);
+        moveUnits();
+        announce(director, from, at, at, false);
+        announce(director, to, into, into + length, false);
+    }
+
+    /** Within a list all between the old place and the new one shifts. */
+    private void changeWithin(ScoreDirector<CrewLists> director) {
+        int first = Math.min(at, into);
+        int end = Math.max(at, into) + length;
+        announce(director, from, first, end, true);
+        moveUnits();
+        announce(director, from, first, end, false);
+    }
+
+    private void moveUnits() {
         List<Unit> run = from.getUnits().subList(at, at + length);
         List<Unit> moved = new ArrayList<>(run);
         run.clear();
         to.getUnits().addAll(into, moved);
-        announce(director, from, first, false);
-        if (from != to) announce(director, to, into, false);
-    }
-
-    /** All that follows shifts, so the change reaches to the end of the list. */
-    private static void announce(ScoreDirector<CrewLists> director, Route route, int first, boolean before) {
-        int end = route.getUnits().size();
-        if (before) director.beforeListVariableChanged(route, Route.UNITS, first, end);
-        else director.afterListVariableChanged(route, Route.UNITS, first, end);
     }
 
     @Override
-    public boolean isMoveDoable(ScoreDirector<CrewLists> director) {
-        return from != to || at != into;
+    boolean idle(CrewLists lists) {
+        return from == to && at == into;
+    }
+
+    @Override
+    boolean closesRing(Rings rings) {
+        return rings.closes(from, at, length, to, into);
     }
 
     @Override

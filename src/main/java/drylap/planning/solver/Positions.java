@@ -7,15 +7,15 @@ final class Positions {
     private final Route[] routes;
     private final int[] places;
 
-    Positions(List<Route> routes, int units) {
-        this.routes = new Route[units];
+    Positions(int units) {
+        routes = new Route[units];
         places = new int[units];
-        for (Route route : routes) refresh(route, 0, route.getUnits().size());
     }
 
-    void refresh(Route route, int from, int until) {
+    /** Notes a route's units from a place to its end. */
+    void refresh(Route route, int from) {
         List<Unit> units = route.getUnits();
-        for (int place = from; place < until; place++) {
+        for (int place = from; place < units.size(); place++) {
             int unit = units.get(place).index;
             routes[unit] = route;
             places[unit] = place;

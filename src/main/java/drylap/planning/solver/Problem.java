@@ -46,7 +46,7 @@ record Problem(
     static final long EXPOSED_COST = 5000;
 
     static Problem of(JobFolder folder, @Nullable Instant now) {
-        return ProblemCompiler.compile(folder, now);
+        return ProblemCompiler.compile(folder, Span.of(folder, now));
     }
 
     List<CrewCalendar> crews(Task kind) {

@@ -12,9 +12,7 @@ import drylap.planning.UnplannedReason;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +20,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** Turns a job folder into a {@link Problem}. */
 final class ProblemCompiler {
@@ -37,27 +34,16 @@ final class ProblemCompiler {
     private final List<CrewCalendar> crews = new ArrayList<>();
     private final Map<WorkTask, UnplannedReason> never = new LinkedHashMap<>();
 
-    private ProblemCompiler(JobFolder folder, @Nullable Instant now) {
+    private ProblemCompiler(JobFolder folder, Span span) {
         this.folder = folder;
-        axis = TimeAxis.from(now != null ? now : firstShift(folder));
-        horizonEnd = folder.shifts().stream()
-                .mapToInt(shift -> axis.floor(shift.limit()))
-                .max()
-                .orElse(0);
+        axis = span.axis();
+        horizonEnd = span.horizonEnd();
         for (Site site : folder.sites()) siteIndex.put(site.id(), siteIndex.size());
         skies = new Skies(folder, axis, horizonEnd);
     }
 
-    static Problem compile(JobFolder folder, @Nullable Instant now) {
-        return new ProblemCompiler(folder, now).compile();
-    }
-
-    private static Instant firstShift(JobFolder folder) {
-        return folder.shifts().stream()
-                .map(Shift::startsAt)
-                .min(Comparator.naturalOrder())
-                .orElseThrow(() ->
-                        new IllegalArgumentException("the job folder has no shifts, so there is nothing to plan from"));
+    static Problem compile(JobFolder folder, Span span) {
+        return new ProblemCompiler(folder, span).compile();
     }
 
     private Problem compile() {

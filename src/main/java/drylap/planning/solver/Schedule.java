@@ -1,30 +1,28 @@
 package drylap.planning.solver;
 
 import drylap.kernel.Task;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.List;
 
 /**
  * The decoder: turns crew lists into a schedule that is legal whatever the lists say. Each crew's list is walked and each task
  * put at its first legal start; a task without one stays unplanned and the crew's clock stands. Trades depend one way, so they
- * are decoded in order of the tasks. Within wrap and siding a course waits for the one below it; should crews wait for each
- * other in a ring, the first of them leaves its unit unplanned. The answer depends on the lists alone: what was decoded before
- * is only remembered (see {@link UnitMemo}).
+ * are decoded in order of the tasks. The answer depends on the lists alone: after a change only what it reaches is decoded
+ * ({@link Ripple}), unless crews wait for each other in a ring; then the trade is decoded anew ({@link Sweep}).
  */
 final class Schedule {
+    private static final Task[] KINDS = Task.values();
+
     private final Problem problem;
-    private final Finder finder;
     private final CrewState[] states;
-    private final UnitMemo memo;
     private final Journal journal = new Journal();
-    private final int[] pendingUnits;
-    private final boolean[] listChanged = new boolean[Task.values().length];
-    private final boolean[] crewChanged;
-    private final boolean[][] courseChanged;
-    private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
+    private final Placer placer;
+    private final Ripple ripple;
+    private final Sweep sweep;
+    /** By kind: 1 while crews wait for each other in a ring. */
+    private final int[] ringed = new int[KINDS.length];
+
+    private boolean fresh;
     private int[] notBefore = new int[0];
 
     /** By task: start in minutes (NEVER: unplanned), crew and the crew's day. */
@@ -35,27 +33,30 @@ final class Schedule {
     final CourseEnds ends;
     final Readiness readiness;
     final Tally tally;
+    final Positions positions;
+    final Rings rings;
 
     Schedule(Problem problem) {
         this.problem = problem;
-        finder = new Finder(problem.travel());
         states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
         int tasks = problem.tasks().size();
-        memo = new UnitMemo(problem.units().size(), tasks, journal);
         start = new int[tasks];
         crew = new int[tasks];
         day = new int[tasks];
         Arrays.fill(start, TimeAxis.NEVER);
         Arrays.fill(crew, -1);
-        crewChanged = new boolean[states.length];
-        pendingUnits = new int[problem.courses().size()];
-        courseChanged = new boolean[Task.values().length][problem.courses().size()];
         ends = new CourseEnds(problem.courses().size(), journal);
         readiness = new Readiness(problem, ends, start);
         tally = new Tally(problem, this, journal);
+        positions = new Positions(problem.units().size());
         placePinned();
-        for (CourseWork course : problem.courses()) for (Task kind : Task.values()) ends.recompute(course, kind, start);
+        for (CourseWork course : problem.courses()) for (Task kind : KINDS) ends.recompute(course, kind, start);
         tally.fresh();
+        placer = new Placer(this, journal);
+        Laps laps = new Laps(problem);
+        rings = new Rings(this, laps);
+        ripple = new Ripple(problem, placer, positions, laps, states);
+        sweep = new Sweep(problem, placer, states);
     }
 
     private void placePinned() {
@@ -73,15 +74,18 @@ final class Schedule {
 
     void bind(List<Route> routes, int[] notBefore) {
         this.notBefore = notBefore;
+        ripple.bind(notBefore);
         for (Route route : routes) {
             states[route.crew().index].units = route.getUnits();
-            listChanged(route.crew());
+            positions.refresh(route, 0);
         }
+        fresh = true;
     }
 
-    void listChanged(CrewCalendar crew) {
-        listChanged[Task.of(crew.crew.trade()).ordinal()] = true;
-        crewChanged[crew.index] = true;
+    /** Units of a route from one place to another are others than before, or wait otherwise; so may the one after them. */
+    void listChanged(Route route, int from, int until) {
+        positions.refresh(route, from);
+        ripple.listChanged(route.crew(), Task.of(route.crew().crew.trade()), from, until);
     }
 
     /** The crew's units as bound; live. */
@@ -89,150 +93,68 @@ final class Schedule {
         return states[crew.index].units;
     }
 
+    /** The first place of a route whose unit starts at the minute or later; its end where there is none. */
+    int placeAt(Route route, int minute) {
+        List<Unit> units = route.getUnits();
+        int low = 0;
+        int high = units.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            int leaves = placer.memo.clockAfter(units.get(middle));
+            if (leaves <= minute) low = middle + 1;
+            else high = middle;
+        }
+        return low;
+    }
+
     /** Brings the schedule and its tally up to date with the lists, and keeps how it was before. */
     void settle() {
         journal.start();
         tally.keepSums();
-        boolean upstream = false;
-        for (Task kind : Task.values()) {
-            if (listChanged[kind.ordinal()] || upstream) upstream |= pass(kind);
-            listChanged[kind.ordinal()] = false;
-        }
+        for (Task kind : KINDS) if (fresh || ripple.pending(kind)) pass(kind);
+        fresh = false;
     }
 
     /** Takes the last {@link #settle} back; the lists must be again what they were before it. */
     void rollBack() {
         journal.undo();
         tally.restoreSums();
-        Arrays.fill(listChanged, false);
-        Arrays.fill(crewChanged, false);
     }
 
     boolean listsChanged() {
-        for (boolean changed : listChanged) if (changed) return true;
+        if (fresh) return true;
+        for (Task kind : KINDS) if (ripple.pending(kind)) return true;
         return false;
     }
 
-    private boolean pass(Task kind) {
-        List<CrewCalendar> crews = toWalk(kind);
-        for (CrewCalendar one : crews) states[one.index].restart();
-        if (kind != Task.INSTALL)
-            for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
-        while (!sweep(crews)) breakRing(crews);
-        for (CrewCalendar one : crews) if (states[one.index].changed) tally.crewChanged(states[one.index]);
-        boolean any = !changedCourses.isEmpty();
-        while (!changedCourses.isEmpty()) courseThrough(changedCourses.pop(), kind);
-        return any;
+    private void pass(Task kind) {
+        boolean rippled =
+                !fresh && ringed[kind.ordinal()] == 0 && ripple.run(kind, () -> sweep.ring(kind)) && !mayRing(kind);
+        if (rippled) tails(ripple.settled(kind));
+        else decodeAll(kind);
+        for (CourseWork course = placer.nextChanged(kind); course != null; course = placer.nextChanged(kind))
+            if (!fresh) ripple.courseMoved(course, kind);
     }
 
-    /** Installs wait for nothing that lists decide, so a list that did not change decodes as before. */
-    private List<CrewCalendar> toWalk(Task kind) {
-        if (kind != Task.INSTALL) return problem.crews(kind);
-        List<CrewCalendar> changed = new ArrayList<>(2);
-        for (CrewCalendar one : problem.crews(kind)) if (crewChanged[one.index]) changed.add(one);
-        for (CrewCalendar one : changed) crewChanged[one.index] = false;
-        return changed;
+    /** A ring leaves somebody without a place, so where all have one there is none. */
+    private boolean mayRing(Task kind) {
+        return kind.compareTo(Task.WRAP) >= 0 && placer.unplanned[kind.ordinal()] > 0 && sweep.ring(kind);
     }
 
-    /** Walks every list as far as it goes; true when all are at their end, false when the rest wait for each other. */
-    private boolean sweep(List<CrewCalendar> crews) {
-        boolean moved = true;
-        while (moved) {
-            moved = false;
-            boolean finished = true;
-            for (CrewCalendar one : crews) {
-                CrewState state = states[one.index];
-                while (!state.finished() && !waits(state.units.get(state.position))) {
-                    decode(state, state.units.get(state.position++));
-                    moved = true;
-                }
-                finished &= state.finished();
-            }
-            if (finished) return true;
-        }
-        return false;
+    private void decodeAll(Task kind) {
+        ripple.forget(kind);
+        journal.set(ringed, kind.ordinal(), sweep.run(kind, notBefore) ? 1 : 0);
+        for (CrewCalendar one : problem.crews(kind)) tail(one);
     }
 
-    private boolean waits(Unit unit) {
-        CourseWork below = problem.below(unit.course, unit.kind);
-        return below != null && pendingUnits[below.index] > 0;
+    private void tails(CrewCalendar[] crews) {
+        for (CrewCalendar one : crews) tail(one);
     }
 
-    private void breakRing(List<CrewCalendar> crews) {
-        for (CrewCalendar one : crews) {
-            CrewState state = states[one.index];
-            if (state.finished()) continue;
-            Unit unit = state.units.get(state.position++);
-            memo.forget(unit);
-            for (WorkTask task : unit.tasks) put(state, task, TimeAxis.NEVER, -1);
-            decided(unit);
-            return;
-        }
-    }
-
-    private void decode(CrewState state, Unit unit) {
-        boolean same = memo.sameStart(unit, state, notBefore[unit.index]);
-        for (WorkTask task : unit.tasks)
-            same &= memo.sameLimits(task, readiness.earliest(task), readiness.latestEnd(task));
-        if (same) memo.recall(unit, state, problem);
-        else place(state, unit);
-        decided(unit);
-    }
-
-    private void place(CrewState state, Unit unit) {
-        memo.noteStart(unit, state, notBefore[unit.index]);
-        state.changed = true;
-        for (WorkTask task : unit.tasks) placeOne(state, task, notBefore[unit.index]);
-        memo.noteEnd(unit, state);
-    }
-
-    private void placeOne(CrewState state, WorkTask task, int wait) {
-        int ready = memo.earliest(task);
-        boolean found = ready != TimeAxis.NEVER
-                && finder.find(
-                        state.crew,
-                        state.day,
-                        state.clock,
-                        state.before,
-                        task,
-                        Math.max(ready, wait),
-                        memo.latestEnd(task));
-        put(state, task, found ? finder.start : TimeAxis.NEVER, found ? finder.day : -1);
-        if (!found) return;
-        state.day = finder.day;
-        state.clock = finder.start + task.minutes;
-        state.before = task;
-    }
-
-    private void put(CrewState state, WorkTask task, int at, int onDay) {
-        int i = task.index;
-        int by = at == TimeAxis.NEVER ? -1 : state.crew.index;
-        if (start[i] == at && crew[i] == by && day[i] == onDay) return;
-        if (crew[i] >= 0 && crew[i] != by) states[crew[i]].changed = true;
-        state.changed = true;
-        boolean moved = start[i] != at;
-        journal.set(start, i, at);
-        journal.set(crew, i, by);
-        journal.set(day, i, onDay);
-        tally.taskChanged(task);
-        if (moved) courseChanged(task.course, task.kind);
-    }
-
-    private void courseChanged(CourseWork course, Task kind) {
-        if (courseChanged[kind.ordinal()][course.index]) return;
-        courseChanged[kind.ordinal()][course.index] = true;
-        changedCourses.push(course);
-    }
-
-    private void decided(Unit unit) {
-        CourseWork course = unit.course;
-        if (--pendingUnits[course.index] == 0 && courseChanged[unit.kind.ordinal()][course.index])
-            ends.recompute(course, unit.kind, start);
-    }
-
-    private void courseThrough(CourseWork course, Task kind) {
-        courseChanged[kind.ordinal()][course.index] = false;
-        ends.recompute(course, kind, start);
-        tally.courseChanged(course, kind);
+    private void tail(CrewCalendar one) {
+        CrewState state = states[one.index];
+        if (state.units.isEmpty()) state.restart();
+        else placer.memo.recall(state.units.getLast(), state, problem);
+        tally.crewChanged(state);
     }
 }

@@ -1,10 +1,9 @@
 package drylap.planning.solver;
 
 import org.optaplanner.core.api.score.director.ScoreDirector;
-import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 
 /** Lets two units change places. */
-final class SwapUnits extends AbstractMove<CrewLists> {
+final class SwapUnits extends ListMove {
     private final Route left;
     private final int leftAt;
     private final Route right;
@@ -18,12 +17,12 @@ final class SwapUnits extends AbstractMove<CrewLists> {
     }
 
     @Override
-    protected SwapUnits createUndoMove(ScoreDirector<CrewLists> director) {
+    SwapUnits opposite(CrewLists lists) {
         return new SwapUnits(right, rightAt, left, leftAt);
     }
 
     @Override
-    protected void doMoveOnGenuineVariables(ScoreDirector<CrewLists> director) {
+    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
         director.beforeListVariableChanged(left, Route.UNITS, leftAt, leftAt + 1);
         director.beforeListVariableChanged(right, Route.UNITS, rightAt, rightAt + 1);
         Unit unit = left.getUnits().get(leftAt);
@@ -34,8 +33,13 @@ final class SwapUnits extends AbstractMove<CrewLists> {
     }
 
     @Override
-    public boolean isMoveDoable(ScoreDirector<CrewLists> director) {
-        return left != right || leftAt != rightAt;
+    boolean idle(CrewLists lists) {
+        return left == right && leftAt == rightAt;
+    }
+
+    @Override
+    boolean closesRing(Rings rings) {
+        return rings.closes(left, leftAt, 1, right, rightAt) || rings.closes(right, rightAt, 1, left, leftAt);
     }
 
     @Override

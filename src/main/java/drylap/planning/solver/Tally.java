@@ -24,6 +24,8 @@ final class Tally {
     private final int[] openCourse;
     private final int[] late;
     private final int[][] totals;
+    private final int[][] ofUnits;
+    private final RoadCount tail;
     private long medium;
     private long keptMedium;
 
@@ -38,6 +40,8 @@ final class Tally {
         openCourse = new int[problem.courses().size()];
         late = new int[problem.facades().size()];
         totals = new int[CREW_TERMS.size()][problem.crews().size()];
+        ofUnits = new int[CREW_TERMS.size()][problem.units().size()];
+        tail = new RoadCount(problem.travel());
     }
 
     void keepSums() {
@@ -128,10 +132,26 @@ final class Tally {
         count(LedgerTerm.LATE_HANDOVER, late, facade.index, Math.max(0, Math.ceilDiv(last - facade.due, HOUR)));
     }
 
-    void crewChanged(CrewState state) {
-        int[] now = walk.totals(state.crew, state.units).inOrder();
+    /** What the tasks of a unit cost on the road, but for the way back of the last day. */
+    void roadChanged(Unit unit, RoadCount road) {
+        count(LedgerTerm.CREW_DAYS, ofUnits[0], unit.index, road.days);
+        count(LedgerTerm.TRAVEL, ofUnits[1], unit.index, road.travel);
+        count(LedgerTerm.SETUP, ofUnits[2], unit.index, road.setup);
+        count(LedgerTerm.OVERTIME, ofUnits[3], unit.index, road.overtime);
+    }
+
+    /** What a crew costs beyond its units: the last way back, or everything where it has visits that stay as they are. */
+    void crewChanged(CrewState end) {
+        if (end.crew.pinned.length == 0) {
+            tail.clear();
+            tail.home(end);
+            count(LedgerTerm.TRAVEL, totals[1], end.crew.index, tail.travel);
+            count(LedgerTerm.OVERTIME, totals[3], end.crew.index, tail.overtime);
+            return;
+        }
+        int[] now = walk.totals(end.crew, end.units).inOrder();
         for (int term = 0; term < now.length; term++)
-            count(CREW_TERMS.get(term), totals[term], state.crew.index, now[term]);
+            count(CREW_TERMS.get(term), totals[term], end.crew.index, now[term]);
     }
 
     private void count(LedgerTerm term, int[] of, int place, int now) {

@@ -59,19 +59,32 @@ final class UnitMemo {
         return latestEnd[task.index];
     }
 
-    void noteStart(Unit unit, CrewState state, int notBefore) {
+    /** @return whether it was with another crew before */
+    boolean noteStart(Unit unit, CrewState state, int notBefore) {
         int i = unit.index;
+        boolean otherCrew = crew[i] != state.crew.index;
         journal.set(crew, i, state.crew.index);
         journal.set(beforeIn, i, index(state.before));
         journal.set(dayIn, i, state.day);
         journal.set(clockIn, i, state.clock);
         journal.set(wait, i, notBefore);
+        return otherCrew;
     }
 
-    void noteEnd(Unit unit, CrewState state) {
-        journal.set(dayOut, unit.index, state.day);
-        journal.set(clockOut, unit.index, state.clock);
-        journal.set(beforeOut, unit.index, index(state.before));
+    /** @return whether it left its crew otherwise before */
+    boolean noteEnd(Unit unit, CrewState state) {
+        int i = unit.index;
+        int before = index(state.before);
+        if (dayOut[i] == state.day && clockOut[i] == state.clock && beforeOut[i] == before) return false;
+        journal.set(dayOut, i, state.day);
+        journal.set(clockOut, i, state.clock);
+        journal.set(beforeOut, i, before);
+        return true;
+    }
+
+    /** The minute at which the unit last left its crew. */
+    int clockAfter(Unit unit) {
+        return clockOut[unit.index];
     }
 
     void recall(Unit unit, CrewState state, Problem problem) {

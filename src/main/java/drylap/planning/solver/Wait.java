@@ -1,10 +1,9 @@
 package drylap.planning.solver;
 
 import org.optaplanner.core.api.score.director.ScoreDirector;
-import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 
 /** Lets a unit wait until a moment, or wait no more. Announced as a change of its place in its route. */
-final class Wait extends AbstractMove<CrewLists> {
+final class Wait extends ListMove {
     private final Route route;
     private final int at;
     private final int until;
@@ -20,20 +19,20 @@ final class Wait extends AbstractMove<CrewLists> {
     }
 
     @Override
-    protected Wait createUndoMove(ScoreDirector<CrewLists> director) {
-        return new Wait(route, at, director.getWorkingSolution().notBefore[unit()]);
+    Wait opposite(CrewLists lists) {
+        return new Wait(route, at, lists.notBefore[unit()]);
     }
 
     @Override
-    protected void doMoveOnGenuineVariables(ScoreDirector<CrewLists> director) {
+    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
         director.beforeListVariableChanged(route, Route.UNITS, at, at + 1);
-        director.getWorkingSolution().notBefore[unit()] = until;
+        lists.notBefore[unit()] = until;
         director.afterListVariableChanged(route, Route.UNITS, at, at + 1);
     }
 
     @Override
-    public boolean isMoveDoable(ScoreDirector<CrewLists> director) {
-        return director.getWorkingSolution().notBefore[unit()] != until;
+    boolean idle(CrewLists lists) {
+        return lists.notBefore[unit()] == until;
     }
 
     @Override

@@ -1,0 +1,97 @@
+package drylap.planning.solver;
+
+import drylap.kernel.Task;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * By when each course's installs had better be done, so that the trades after them get through before the horizon ends:
+ * reckoned backwards, the last facade to be handed over first, from what the crews of a trade do on an average day.
+ */
+final class Deadlines {
+    private static final int DAY = 1440;
+    /** What roads, set-up and waiting add to the labour rows. */
+    private static final double SLACK = 1.1;
+
+    private final Problem problem;
+    private final int[] installBy;
+
+    private Deadlines(Problem problem) {
+        this.problem = problem;
+        installBy = new int[problem.courses().size()];
+    }
+
+    /** By course, in minutes. */
+    static int[] installBy(Problem problem) {
+        Deadlines deadlines = new Deadlines(problem);
+        deadlines.reckon();
+        return deadlines.installBy;
+    }
+
+    private void reckon() {
+        double wrap = rate(Task.WRAP);
+        double clad = rate(Task.CLAD);
+        double left = problem.horizonEnd();
+        double wrapLeft = problem.horizonEnd();
+        List<FacadeWork> lastFirst = problem.facades().stream()
+                .sorted(Comparator.comparingInt((FacadeWork facade) -> facade.due)
+                        .thenComparingInt(facade -> facade.index)
+                        .reversed())
+                .toList();
+        for (FacadeWork facade : lastFirst) {
+            double wraps = minutes(facade, Task.WRAP);
+            double clads = minutes(facade, Task.CLAD);
+            left -= clads / clad;
+            wrapLeft = Math.min(wrapLeft, left) - wraps / wrap;
+            double chain = (wraps + clads) * DAY / shiftMinutes();
+            double latest = Math.min(Math.min(left, wrapLeft), problem.horizonEnd() - chain - testing(facade));
+            limit(facade, (int) Math.max(0, latest));
+        }
+    }
+
+    /** What is bare or has its apron already must be wrapped in time, and so must all courses below. */
+    private void limit(FacadeWork facade, int latest) {
+        int limit = latest;
+        for (CourseWork course : facade.courses.reversed()) {
+            for (WorkTask wrap : course.tasks(Task.WRAP)) limit = Math.min(limit, wrapBy(wrap) - DAY);
+            installBy[course.index] = Math.max(0, limit);
+        }
+    }
+
+    private int wrapBy(WorkTask wrap) {
+        Problem.Limits limits = problem.limits(wrap);
+        int apron = wrap.course.firstInstalledEnd + limits.apron();
+        boolean bare = !wrap.opening.method().barrierFirst();
+        return Math.min(wrap.latestEnd, Math.min(apron, bare ? wrap.ownInstalledEnd + limits.bare() : TimeAxis.NEVER));
+    }
+
+    private int testing(FacadeWork facade) {
+        boolean tested = facade.courses.stream()
+                .anyMatch(course -> !course.tasks(Task.TEST).isEmpty());
+        return tested ? problem.limitsOfSites().get(facade.site).cure() + DAY : 0;
+    }
+
+    private double minutes(FacadeWork facade, Task kind) {
+        return SLACK
+                * facade.courses.stream()
+                        .flatMap(course -> course.tasks(kind).stream())
+                        .filter(task -> !task.pinned)
+                        .mapToInt(task -> task.minutes)
+                        .sum();
+    }
+
+    /** Minutes of work of all crews of the kind in a minute of the calendar. */
+    private double rate(Task kind) {
+        long minutes = 0;
+        for (CrewCalendar crew : problem.crews(kind))
+            for (int day = 0; day < crew.days(); day++)
+                minutes += Math.max(0, crew.end[day] - Math.max(0, crew.from[day]));
+        return Math.max(1e-6, (double) minutes / Math.max(1, problem.horizonEnd()));
+    }
+
+    /** A crew's work on an average day of the calendar. */
+    private double shiftMinutes() {
+        int crews = Math.max(1, problem.crews(Task.CLAD).size());
+        return Math.max(60, rate(Task.CLAD) / crews * DAY);
+    }
+}

@@ -1,0 +1,57 @@
+package drylap.planning.solver;
+
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.move.AbstractMove;
+
+/**
+ * A change of crew lists. The search takes most moves back right after it has scored them; the schedule then puts back what it
+ * was, instead of decoding again.
+ */
+abstract class ListMove extends AbstractMove<CrewLists> {
+    private boolean takesBack;
+
+    /** The change itself, announced to the director. */
+    abstract void change(ScoreDirector<CrewLists> director, CrewLists lists);
+
+    /** The change that puts the lists back, asked for before this one is made. */
+    abstract ListMove opposite(CrewLists lists);
+
+    /** Whether the lists would be the same after it, or not be allowed. */
+    abstract boolean idle(CrewLists lists);
+
+    /** Whether it is known to make crews wait for each other in a ring. */
+    boolean closesRing(Rings rings) {
+        return false;
+    }
+
+    @Override
+    public final boolean isMoveDoable(ScoreDirector<CrewLists> director) {
+        return !idle(director.getWorkingSolution());
+    }
+
+    @Override
+    protected final ListMove createUndoMove(ScoreDirector<CrewLists> director) {
+        ListMove undo = opposite(director.getWorkingSolution());
+        undo.takesBack = true;
+        return undo;
+    }
+
+    @Override
+    protected final void doMoveOnGenuineVariables(ScoreDirector<CrewLists> director) {
+        CrewLists lists = director.getWorkingSolution();
+        Schedule schedule = lists.working;
+        boolean scored = takesBack && schedule != null && !schedule.listsChanged();
+        // a step is made without being scored again, so that what is taken back later must not reach back to it
+        if (!takesBack && schedule != null && schedule.listsChanged()) schedule.settle();
+        lists.takingBack = scored;
+        change(director, lists);
+        lists.takingBack = false;
+        if (scored) schedule.rollBack();
+    }
+
+    /** Announces that places of a route, which may be none, change, or have changed. */
+    static void announce(ScoreDirector<CrewLists> director, Route route, int from, int until, boolean before) {
+        if (before) director.beforeListVariableChanged(route, Route.UNITS, from, until);
+        else director.afterListVariableChanged(route, Route.UNITS, from, until);
+    }
+}

@@ -1,0 +1,56 @@
+package drylap.planning.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drylap.planning.PlanRequest;
+import java.util.Arrays;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.impl.heuristic.move.Move;
+import org.optaplanner.core.impl.score.director.InnerScoreDirector;
+import org.optaplanner.core.impl.solver.DefaultSolverFactory;
+
+/** What a change reaches, decoded alone, against the same lists decoded from nothing; moves taken back or kept at random. */
+class RippleTests {
+    @ParameterizedTest
+    @CsvSource({"8, 1, 4000", "30, 2, 4000", "60, 3, 3000", "300, 4, 1500"})
+    void decoding_what_a_move_reaches_equals_decoding_everything(int openings, long seed, int moves) {
+        CrewLists lists = Construction.firstLists(
+                Problem.of(
+                        drylap.intake.GeneratedFolder.of(
+                                openings, drylap.intake.GeneratedFolder.usualSites(openings), seed),
+                        null),
+                new Meter());
+        Random random = new Random(seed);
+        try (InnerScoreDirector<CrewLists, ?> director = director()) {
+            director.setWorkingSolution(lists);
+            director.calculateScore();
+            var drawn = new MoveMaker().createRandomMoveIterator(director, random);
+            for (int i = 0; i < moves; i++) {
+                Move<CrewLists> move = drawn.next();
+                if (!move.isMoveDoable(director)) continue;
+                Move<CrewLists> undo = move.doMove(director);
+                director.calculateScore();
+                undo.doMoveOnly(director);
+                if (random.nextInt(4) == 0) move.doMoveOnly(director);
+                else assertSame(lists);
+            }
+        }
+    }
+
+    private static InnerScoreDirector<CrewLists, ?> director() {
+        var config = Search.config(new PlanRequest(null, null, 1L, 1), null, EnvironmentMode.REPRODUCIBLE);
+        var factory = (DefaultSolverFactory<CrewLists>) SolverFactory.<CrewLists>create(config);
+        return factory.getScoreDirectorFactory().buildScoreDirector();
+    }
+
+    private static void assertSame(CrewLists lists) {
+        Schedule anew = lists.schedule();
+        assertThat(Arrays.equals(lists.working.start, anew.start)).isTrue();
+        assertThat(Arrays.equals(lists.working.crew, anew.crew)).isTrue();
+        assertThat(CrewLists.scoreOf(lists.working.tally)).isEqualTo(CrewLists.scoreOf(anew.tally));
+    }
+}
