@@ -5,6 +5,7 @@ import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
 import drylap.assembly.Step;
+import drylap.kernel.Task;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -43,7 +44,12 @@ public final class Commands {
 
     /** Every command that runs without the application: one class each, added here. */
     private static List<Callable<Integer>> headless() {
-        return List.of(new PlanCommand(), new CheckCommand(), new TraceCommand(), new GenerateCommand());
+        return List.of(
+                new PlanCommand(),
+                new CheckCommand(),
+                new ExplainCommand(),
+                new TraceCommand(),
+                new GenerateCommand());
     }
 
     /** Runs what the words ask for and answers the exit code: 0 done, 2 bad input, 3 nothing could be planned. */
@@ -61,6 +67,7 @@ public final class Commands {
         line.registerConverter(Approach.class, new CodeOf<>(Approach.class, "approach"));
         line.registerConverter(SecondLayer.class, new CodeOf<>(SecondLayer.class, "second layer"));
         line.registerConverter(Step.class, new CodeOf<>(Step.class, "step"));
+        line.registerConverter(Task.class, new CodeOf<>(Task.class, "task"));
         line.registerConverter(Frame.class, new CodeOf<>(Frame.class, "frame"));
     }
 

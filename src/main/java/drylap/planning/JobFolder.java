@@ -55,6 +55,14 @@ public record JobFolder(
         return new JobFolder(sites, facades, now, crews, shifts, travel, forecasts, labour, rules, published);
     }
 
+    public JobFolder withCrews(List<Crew> now) {
+        return new JobFolder(sites, facades, openings, now, shifts, travel, forecasts, labour, rules, published);
+    }
+
+    public JobFolder withForecasts(List<Forecast> now) {
+        return new JobFolder(sites, facades, openings, crews, shifts, travel, now, labour, rules, published);
+    }
+
     public JobFolder withShifts(List<Shift> now) {
         return new JobFolder(sites, facades, openings, crews, now, travel, forecasts, labour, rules, published);
     }

@@ -104,6 +104,26 @@ public record Opening(
                 finishedNow);
     }
 
+    /** The same opening with its window coming on another date. */
+    public Opening deliveredOn(LocalDate date) {
+        return new Opening(
+                id,
+                facade,
+                level,
+                widthMm,
+                heightMm,
+                frame,
+                method,
+                approach,
+                secondLayer,
+                date,
+                waterTest,
+                priority,
+                done,
+                doneAt,
+                finished);
+    }
+
     public Course course() {
         return new Course(facade, level);
     }
