@@ -48,6 +48,7 @@ public final class Commands {
                 new PlanCommand(),
                 new CheckCommand(),
                 new ExplainCommand(),
+                new WhatIfCommand(),
                 new TraceCommand(),
                 new GenerateCommand());
     }

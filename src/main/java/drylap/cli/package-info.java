@@ -1,7 +1,17 @@
 /** The headless commands. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "intake", "audit"})
+        allowedDependencies = {
+            "kernel",
+            "assembly",
+            "sites",
+            "weather",
+            "crews",
+            "planning",
+            "intake",
+            "audit",
+            "whatif"
+        })
 package drylap.cli;
 
 import org.jspecify.annotations.NullMarked;

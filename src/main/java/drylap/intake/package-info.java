@@ -1,6 +1,6 @@
 /** Reads and writes job folders and plan folders as files; the database is not its business. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning"})
+@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "whatif"})
 package drylap.intake;
 
 import org.jspecify.annotations.NullMarked;

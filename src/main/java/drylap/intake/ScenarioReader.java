@@ -1,0 +1,100 @@
+package drylap.intake;
+
+import drylap.intake.csv.Header;
+import drylap.intake.csv.Row;
+import drylap.intake.csv.Table;
+import drylap.planning.JobFolder;
+import drylap.weather.Forecast;
+import drylap.whatif.Change;
+import drylap.whatif.Scenario;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads scenarios against the job folder that they change: one change a row, those of one name together. */
+public final class ScenarioReader {
+    static final String[] COLUMNS = {
+        "scenario",
+        "change",
+        "crew?",
+        "like?",
+        "site?",
+        "facade?",
+        "opening?",
+        "date?",
+        "days?",
+        "from?",
+        "until?",
+        "percent?",
+        "file?"
+    };
+
+    private final Path file;
+    private final JobFolder folder;
+    private final Problems problems = new Problems();
+    private final Map<String, List<Change>> changes = new LinkedHashMap<>();
+
+    private ScenarioReader(Path file, JobFolder folder) {
+        this.file = file;
+        this.folder = folder;
+    }
+
+    /** A forecast that a row names is looked for beside the file. */
+    public static ScenarioReading read(Path file, JobFolder folder) {
+        return new ScenarioReader(file, folder).read();
+    }
+
+    private ScenarioReading read() {
+        FolderFiles files = new FolderFiles(FolderSource.of(file), Limits.STANDARD, problems);
+        if (problems.isEmpty()) {
+            Table table = files.required(Header.of(String.valueOf(file.getFileName()), COLUMNS));
+            ChangeRows rows = new ChangeRows(folder, this::forecast);
+            table.each(row -> enter(row, rows));
+            FolderFiles.checkRows(table);
+        }
+        return problems.isEmpty()
+                ? new ScenarioReading.Read(changes.entrySet().stream()
+                        .map(one -> new Scenario(one.getKey(), one.getValue()))
+                        .toList())
+                : new ScenarioReading.Refused(new FolderReading.Refused(problems.kept(), problems.more()).text());
+    }
+
+    private void enter(Row row, ChangeRows rows) {
+        String name = row.text("scenario");
+        if (name.equals(Scenario.AS_IT_IS))
+            row.wrong("scenario", "is the name of the folder without a change", "another name");
+        Change change = rows.read(row);
+        if (!row.sound() || change == null) return;
+        List<Change> own = changes.computeIfAbsent(name, _ -> new ArrayList<>());
+        own.add(change);
+        checkTogether(row, new Scenario(name, own));
+    }
+
+    /** Each change alone may be sound, and not after those before it. */
+    private void checkTogether(Row row, Scenario scenario) {
+        try {
+            scenario.applyTo(folder);
+        } catch (IllegalArgumentException e) {
+            row.wrong(
+                    "change", "cannot be made: " + e.getMessage(), "a change that the folder, changed so far, allows");
+        }
+    }
+
+    private @Nullable List<Forecast> forecast(Row row) {
+        FolderSource source = FolderSource.of(file.resolveSibling(row.text("file")));
+        int before = problems.kept().size();
+        FolderFiles files = new FolderFiles(source, Limits.STANDARD, problems);
+        boolean single = source instanceof SingleFile && files.names().size() == 1;
+        if (!single) {
+            row.wrong("file", "is no file", "the name of a file like forecast.csv beside the scenarios");
+            return null;
+        }
+        Table table = files.required(
+                ContractFiles.FORECAST.named(files.names().iterator().next()));
+        List<Forecast> read = ForecastRows.read(table, folder.sites(), Known.of(folder));
+        return problems.kept().size() == before ? read : null;
+    }
+}

@@ -1,0 +1,7 @@
+/** What a job would become if something were otherwise: named changes of a copy of the folder, planned side by side. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "sites", "weather", "crews", "planning"})
+package drylap.whatif;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
