@@ -1,6 +1,8 @@
 package drylap.assembly;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The numbered list that a crew ticks at an opening. The install block is never interrupted: it runs from the first cut or
@@ -10,7 +12,16 @@ public record StepList(List<ListedStep> steps) {
     /** One line of the list; {@code install} marks the block that must fit one dry window. */
     public record ListedStep(int number, String text, boolean install) {}
 
+    private record Kind(Method method, Approach approach) {}
+
+    /** The lists never change and are asked for at every opening. */
+    private static final Map<Kind, StepList> LISTS = new ConcurrentHashMap<>();
+
     public static StepList of(Method method, Approach approach) {
+        return LISTS.computeIfAbsent(new Kind(method, approach), kind -> made(method, approach));
+    }
+
+    private static StepList made(Method method, Approach approach) {
         return new StepList(lines(method).stream()
                 .filter(step -> approach == Approach.DRAINAGE || !step.text().equals(PAN))
                 .toList());

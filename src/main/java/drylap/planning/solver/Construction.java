@@ -20,6 +20,7 @@ final class Construction {
     private static final int ROUNDS = 12;
 
     private static final int EARLIER = 1440;
+    private static final int LOST_PERCENT = 10;
 
     private final Problem problem;
     private final Schedule scratch;
@@ -46,7 +47,8 @@ final class Construction {
     static CrewLists firstLists(Problem problem, Meter meter) {
         CrewLists cold = new Construction(problem, false, new int[0]).build(meter);
         if (problem.tasks().stream().noneMatch(WorkTask::published)) return cold;
-        return better(new Construction(problem, true, new int[0]).build(meter), cold);
+        CrewLists kept = kept(problem, Deadlines.installBy(problem), meter);
+        return tooMuchIsLost(kept, cold) ? better(kept, cold) : kept;
     }
 
     /** The better of the plan at hand and one that waits for dry hours as long as the later trades keep days enough. */
@@ -55,7 +57,9 @@ final class Construction {
         Problem problem = first.problem();
         int[] installBy = Deadlines.installBy(problem);
         for (int round = 0; round < ROUNDS && !stop.getAsBoolean(); round++) {
-            CrewLists drier = new Construction(problem, false, installBy).build(first.meter);
+            CrewLists drier = first.fromPublished
+                    ? kept(problem, installBy, first.meter)
+                    : new Construction(problem, false, installBy).build(first.meter);
             best = better(drier, best);
             if (!hurry(problem, drier.schedule(), installBy)) break;
         }
@@ -75,6 +79,19 @@ final class Construction {
         return !behind.isEmpty();
     }
 
+    private static CrewLists kept(Problem problem, int[] installBy, Meter meter) {
+        CrewLists kept = new Construction(problem, true, installBy).build(meter);
+        kept.focus = Focus.of(kept);
+        kept.fromPublished = true;
+        return kept;
+    }
+
+    /** A few tasks that the change threw out are soon put back; a plan that lost much is better made anew. */
+    private static boolean tooMuchIsLost(CrewLists kept, CrewLists cold) {
+        long lost = kept.schedule().tally.medium() - cold.schedule().tally.medium();
+        return lost * 100 > (long) LOST_PERCENT * 1000 * kept.problem().tasks().size();
+    }
+
     private static CrewLists better(CrewLists one, CrewLists other) {
         return CrewLists.scoreOf(one.schedule().tally).compareTo(CrewLists.scoreOf(other.schedule().tally)) >= 0
                 ? one
@@ -83,7 +100,10 @@ final class Construction {
 
     private CrewLists build(Meter meter) {
         for (Task kind : Task.values()) {
-            for (Unit unit : inOrder(kind)) add(unit);
+            List<Unit> units = inOrder(kind);
+            if (followPublished)
+                units = units.stream().filter(unit -> !kept(unit)).toList();
+            for (Unit unit : units) add(unit);
             for (CourseWork course : problem.courses()) scratch.ends.recompute(course, kind, scratch.start);
         }
         List<Route> routes = new ArrayList<>();
@@ -107,13 +127,10 @@ final class Construction {
                     .thenComparingInt(unit -> unit.course.facade.due)
                     .thenComparingInt(unit -> unit.index);
         if (followPublished)
-            order = Comparator.comparing(Construction::publishedOn, Comparator.nullsLast(Comparator.naturalOrder()))
+            order = Comparator.comparingInt((Unit unit) ->
+                            unit.firstPublished() == null ? TimeAxis.NEVER : unit.firstPublished().publishedStart)
                     .thenComparing(order);
         return problem.units(kind).stream().sorted(order).toList();
-    }
-
-    private static java.time.@Nullable LocalDate publishedOn(Unit unit) {
-        return unit.tasks[0].publishedDate;
     }
 
     private int readiness(CourseWork course, Task kind, Map<CourseWork, Integer> ready) {
@@ -132,13 +149,24 @@ final class Construction {
     private void add(Unit unit) {
         Place best = null;
         for (Timeline line : lines) {
-            if (!candidate(unit, line)) continue;
-            best = followPublished || atOnce ? cheaper(best, unit, line, line.end(), 0) : dry(unit, line, best);
+            if (!unit.fits(line.crew)) continue;
+            best = atOnce ? cheaper(best, unit, line, line.end(), 0) : dry(unit, line, best);
         }
         if (best == null) throw new IllegalStateException("no crew for " + unit);
-        int wait = followPublished ? publishedDay(unit, best.line.crew) : best.notBefore;
+        notBefore[unit.index] = best.notBefore;
+        best.line.insert(unit, best.at, best.notBefore);
+    }
+
+    /** Puts a unit where the published plan has it, no earlier and on the same days, if weather and others let it. */
+    private boolean kept(Unit unit) {
+        WorkTask published = unit.firstPublished();
+        if (published == null || !unit.fits(lines.get(published.publishedCrew).crew)) return false;
+        Timeline line = lines.get(published.publishedCrew);
+        int wait = Math.max(0, published.publishedStart);
+        if (!line.keepsDays(unit, wait)) return false;
         notBefore[unit.index] = wait;
-        best.line.insert(unit, best.at, wait);
+        line.insert(unit, line.end(), wait);
+        return true;
     }
 
     private @Nullable Place cheaper(@Nullable Place best, Unit unit, Timeline line, int at, int wait) {
@@ -169,20 +197,5 @@ final class Construction {
                 found = cheaper(found, unit, line, line.placeAt(crew.breakUntil[d]), crew.breakUntil[d]);
         }
         return found;
-    }
-
-    private boolean candidate(Unit unit, Timeline line) {
-        if (!unit.fits(line.crew)) return false;
-        int published = unit.tasks[0].publishedCrew;
-        return !followPublished
-                || published < 0
-                || published == line.crew.index
-                || !unit.fits(lines.get(published).crew);
-    }
-
-    private static int publishedDay(Unit unit, CrewCalendar crew) {
-        if (unit.tasks[0].publishedDate == null) return 0;
-        int day = crew.dayOf(unit.tasks[0].publishedDate);
-        return day < 0 ? 0 : Math.max(0, crew.from[day]);
     }
 }

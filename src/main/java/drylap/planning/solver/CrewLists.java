@@ -31,6 +31,10 @@ public class CrewLists {
     boolean takingBack;
 
     Meter meter;
+    /** Units with which moves mostly begin. */
+    List<Unit> focus;
+    /** Whether these lists began as a plan that people have, which is not to be made anew. */
+    boolean fromPublished;
 
     @PlanningScore
     private HardMediumSoftLongScore score;
@@ -41,6 +45,7 @@ public class CrewLists {
     CrewLists(Problem problem, List<Route> routes, int[] notBefore, Meter meter) {
         this.problem = problem;
         this.units = problem.units();
+        this.focus = units;
         this.routes = routes;
         this.notBefore = notBefore;
         this.meter = meter;
@@ -96,6 +101,8 @@ public class CrewLists {
             for (Route route : original.routes) routes.add(new Route(route.crew(), new ArrayList<>(route.getUnits())));
             CrewLists clone = new CrewLists(original.problem, routes, original.notBefore.clone(), original.meter);
             clone.score = original.score;
+            clone.focus = original.focus;
+            clone.fromPublished = original.fromPublished;
             return clone;
         }
     }

@@ -8,15 +8,15 @@ import java.util.Random;
 /** Throws a few units of a plan elsewhere, so that a search that is stuck begins again nearby. */
 final class Kick {
     private static final int LEAST = 2;
-    private static final int ONE_IN = 12;
 
     private Kick() {}
 
     static CrewLists of(CrewLists lists, Random random) {
         CrewLists kicked = new CrewLists.Cloner().cloneSolution(lists);
-        int count = Math.min(
-                lists.getUnits().size(),
-                LEAST + random.nextInt(1 + lists.getUnits().size() / ONE_IN));
+        int units = lists.getUnits().size();
+        int most = units <= RegionSearch.SMALL ? units / 6 : units / 200;
+        int more = random.nextInt(1 + most);
+        int count = Math.min(units, LEAST + more);
         for (int i = 0; i < count; i++) move(kicked, random);
         return kicked;
     }

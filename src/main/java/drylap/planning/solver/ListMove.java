@@ -8,10 +8,17 @@ import org.optaplanner.core.impl.heuristic.move.AbstractMove;
  * was, instead of decoding again.
  */
 abstract class ListMove extends AbstractMove<CrewLists> {
+    /** Is told which places of a route, which may be none, will change, and which have changed. */
+    interface Announcer {
+        void before(Route route, int from, int until);
+
+        void after(Route route, int from, int until);
+    }
+
     private boolean takesBack;
 
-    /** The change itself, announced to the director. */
-    abstract void change(ScoreDirector<CrewLists> director, CrewLists lists);
+    /** The change itself, announced. */
+    abstract void change(Announcer announcer, CrewLists lists);
 
     /** The change that puts the lists back, asked for before this one is made. */
     abstract ListMove opposite(CrewLists lists);
@@ -44,14 +51,22 @@ abstract class ListMove extends AbstractMove<CrewLists> {
         // a step is made without being scored again, so that what is taken back later must not reach back to it
         if (!takesBack && schedule != null && schedule.listsChanged()) schedule.settle();
         lists.takingBack = scored;
-        change(director, lists);
+        change(toDirector(director), lists);
         lists.takingBack = false;
         if (scored) schedule.rollBack();
     }
 
-    /** Announces that places of a route, which may be none, change, or have changed. */
-    static void announce(ScoreDirector<CrewLists> director, Route route, int from, int until, boolean before) {
-        if (before) director.beforeListVariableChanged(route, Route.UNITS, from, until);
-        else director.afterListVariableChanged(route, Route.UNITS, from, until);
+    private static Announcer toDirector(ScoreDirector<CrewLists> director) {
+        return new Announcer() {
+            @Override
+            public void before(Route route, int from, int until) {
+                director.beforeListVariableChanged(route, Route.UNITS, from, until);
+            }
+
+            @Override
+            public void after(Route route, int from, int until) {
+                director.afterListVariableChanged(route, Route.UNITS, from, until);
+            }
+        };
     }
 }

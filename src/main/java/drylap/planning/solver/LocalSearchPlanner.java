@@ -38,7 +38,8 @@ public final class LocalSearchPlanner implements Planner {
     }
 
     private static void search(
-            Crowd crowd, List<RegionSearch> searches, PlanRequest request, Report report, BooleanSupplier stop) {
+            Crowd crowd, List<RegionSearch> all, PlanRequest request, Report report, BooleanSupplier stop) {
+        List<RegionSearch> searches = changed(all);
         Thread teller = Thread.ofVirtual().start(report::tellFromTimeToTime);
         try {
             crowd.each(searches, done(search -> search.improveFirst(stop)));
@@ -47,6 +48,13 @@ public final class LocalSearchPlanner implements Planner {
         } finally {
             teller.interrupt();
         }
+    }
+
+    /** Where something changed in part of a published plan, the rest stays; where nothing did, all may get better. */
+    private static List<RegionSearch> changed(List<RegionSearch> all) {
+        List<RegionSearch> changed =
+                all.stream().filter(search -> !search.asPublished()).toList();
+        return changed.isEmpty() ? all : changed;
     }
 
     private static Function<RegionSearch, RegionSearch> done(Consumer<RegionSearch> action) {

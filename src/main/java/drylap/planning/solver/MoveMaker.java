@@ -1,5 +1,6 @@
 package drylap.planning.solver;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Iterator;
 import java.util.List;
@@ -27,6 +28,9 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
     }
 
     private static final class Draw implements Iterator<Move<CrewLists>> {
+        private static final int REBUILD_PERMILLE = 20;
+        private static final int MOST_REBUILT = 8;
+        private static final int FOCUSED = 100;
         private static final int NEAR = 28;
         private static final int IN_TIME = 44;
         private static final int ANYWHERE = 52;
@@ -58,14 +62,48 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         public Move<CrewLists> next() {
             Schedule schedule = lists.working;
             if (schedule.listsChanged()) schedule.settle();
+            if (random.nextInt(1000) < REBUILD_PERMILLE) return rebuild();
             ListMove move = draw();
             for (int tries = 1; tries < TRIES && (move.idle(lists) || move.closesRing(schedule.rings)); tries++)
                 move = draw();
             return move;
         }
 
+        /** Neighbours on a wall, or what a crew does in a day, so that the day may be saved. */
+        private ListMove rebuild() {
+            Unit seed = start();
+            boolean wholeDay = random.nextBoolean();
+            List<Unit> units = wholeDay ? dayOf(seed) : neighbours(seed);
+            return Rebuild.of(lists, units, wholeDay ? units.size() : 1, this::elsewhere);
+        }
+
+        private List<Unit> dayOf(Unit seed) {
+            Schedule schedule = lists.working;
+            int day = schedule.day[seed.tasks[0].index];
+            return schedule.positions.route(seed).getUnits().stream()
+                    .filter(unit -> schedule.day[unit.tasks[0].index] == day)
+                    .limit(MOST_REBUILT)
+                    .toList();
+        }
+
+        private List<Unit> neighbours(Unit seed) {
+            List<Unit> units = new ArrayList<>(List.of(seed));
+            int more = 2 + random.nextInt(MOST_REBUILT - 2);
+            for (int i = 0; i < more; i++) units.add(random.nextInt(3) == 0 ? contemporary(seed) : relative(seed));
+            return units;
+        }
+
+        private ListMove elsewhere(Unit unit) {
+            return random.nextInt(3) == 0 ? nextTo(unit, relative(unit)) : inTime(unit, 1, someRoute(unit));
+        }
+
+        private Unit start() {
+            List<Unit> from = lists.focus.isEmpty() || random.nextInt(100) >= FOCUSED ? units : lists.focus;
+            return from.get(random.nextInt(from.size()));
+        }
+
         private ListMove draw() {
-            Unit unit = units.get(random.nextInt(units.size()));
+            Unit unit = start();
             int dice = random.nextInt(100);
             if (dice < NEAR) return nextTo(unit, relative(unit));
             if (dice < IN_TIME) return inTime(unit, 1, someRoute(unit));
@@ -124,7 +162,20 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             Route from = lists.working.positions.route(unit);
             int at = lists.working.positions.place(unit);
             int into = from == to && before > at ? Math.max(at, before - length) : before;
-            return new MoveRun(from, at, length, to, into);
+            MoveRun move = new MoveRun(from, at, length, to, into);
+            int dice = random.nextInt(4);
+            return dice == 0 ? move : move.waitingUntil(dice == 1 ? 0 : momentAt(to, before));
+        }
+
+        /** The start or the middle of the day on which a crew comes to a place of its list, or of one just after. */
+        private int momentAt(Route route, int place) {
+            CrewCalendar crew = route.crew();
+            if (crew.days() == 0) return 0;
+            int now = place == 0
+                    ? 0
+                    : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
+            int day = Math.min(crew.days() - 1, now + (random.nextInt(3) == 0 ? 1 : 0));
+            return Math.max(0, random.nextBoolean() ? crew.from[day] : crew.breakUntil[day]);
         }
 
         private ListMove swap(Unit unit, Unit other) {
@@ -156,9 +207,19 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private ListMove waiting(Unit unit) {
             Route route = lists.working.positions.route(unit);
             int at = lists.working.positions.place(unit);
-            int dice = random.nextInt(6);
+            int dice = random.nextInt(7);
             if (dice < 2 && lists.notBefore[unit.index] > 0) return new Wait(route, at, 0);
-            return new Wait(route, at, dice < 4 ? laterMoment(route.crew(), unit) : upToTheNext(route, at, unit));
+            if (dice < 4) return new Wait(route, at, laterMoment(route.crew(), unit));
+            return new Wait(route, at, dice < 6 ? upToTheNext(route, at, unit) : endingWithTheCourse(unit));
+        }
+
+        /** So late that it ends with the last of its course, which keeps the course open for less long. */
+        private int endingWithTheCourse(Unit unit) {
+            Schedule schedule = lists.working;
+            int end = schedule.ends.last(unit.course, unit.kind);
+            int minutes = 0;
+            for (WorkTask task : unit.tasks) minutes += task.minutes;
+            return Math.max(0, end - minutes);
         }
 
         /** So late that the crew goes on to its next unit without a pause, which keeps a course open for less long. */

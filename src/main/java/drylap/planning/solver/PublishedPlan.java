@@ -47,6 +47,7 @@ final class PublishedPlan {
         Visit visit = one.visit();
         task.publishedCrew = indexOf(visit.crew());
         task.publishedDate = visit.date();
+        task.publishedStart = axis.floor(visit.start());
         if (!one.pinned()) return;
         task.pinned = true;
         task.pinnedStart = axis.floor(visit.start());

@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.phase.PhaseConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
@@ -21,9 +23,14 @@ final class RegionSearch {
     private static final Duration ASK_EVERY = Duration.ofMillis(50);
 
     /** Steps without a better plan after which a search is stuck, for any and for each unit. */
-    private static final int STUCK_AFTER = 4000;
+    private static final int STUCK_AFTER = 1000;
 
-    private static final int STUCK_AFTER_EACH = 60;
+    private static final int STUCK_AFTER_EACH = 20;
+
+    /** Up to so many units a search may wander widely and still come down often enough. */
+    static final int SMALL = 60;
+
+    private static final int WIDE = 400;
 
     private final Meter meter = new Meter();
     private final int tasks;
@@ -76,6 +83,11 @@ final class RegionSearch {
         return unplanned;
     }
 
+    /** Whether people have the plan already and nothing about it has changed. */
+    boolean asPublished() {
+        return lists.focus.isEmpty();
+    }
+
     int units() {
         return lists.problem().units().size();
     }
@@ -110,10 +122,11 @@ final class RegionSearch {
 
     private CrewLists solve(CrewLists start, PlanRequest request, BooleanSupplier stop) {
         SolverConfig config = Search.config(request, request.time(), EnvironmentMode.REPRODUCIBLE);
-        requireNonNull(config.getPhaseConfigList())
-                .getFirst()
-                .setTerminationConfig(
-                        new TerminationConfig().withUnimprovedStepCountLimit(STUCK_AFTER + STUCK_AFTER_EACH * units()));
+        PhaseConfig<?> phase = requireNonNull(config.getPhaseConfigList()).getFirst();
+        if (units() <= SMALL && phase instanceof LocalSearchPhaseConfig search)
+            requireNonNull(search.getAcceptorConfig()).setLateAcceptanceSize(WIDE);
+        phase.setTerminationConfig(
+                new TerminationConfig().withUnimprovedStepCountLimit(STUCK_AFTER + STUCK_AFTER_EACH * units()));
         Solver<CrewLists> solver = SolverFactory.<CrewLists>create(config).buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, stop));
         try {

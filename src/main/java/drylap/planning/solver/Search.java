@@ -16,7 +16,8 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** How the search is set up: late acceptance over hand-made moves, scored by {@link FastScore}. */
 final class Search {
-    private static final int LATE_ACCEPTANCE_SIZE = 400;
+    /** Short: coming down fast and beginning again nearby beat one long wandering by a third at 300 openings. */
+    private static final int LATE_ACCEPTANCE_SIZE = 10;
 
     private Search() {}
 

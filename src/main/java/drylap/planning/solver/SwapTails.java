@@ -2,7 +2,6 @@ package drylap.planning.solver;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.optaplanner.core.api.score.director.ScoreDirector;
 
 /** Lets two crews change what they do from some place of their lists on. */
 final class SwapTails extends ListMove {
@@ -28,9 +27,9 @@ final class SwapTails extends ListMove {
     }
 
     @Override
-    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
-        announce(director, left, leftFrom, left.getUnits().size(), true);
-        announce(director, right, rightFrom, right.getUnits().size(), true);
+    void change(Announcer announcer, CrewLists lists) {
+        announcer.before(left, leftFrom, left.getUnits().size());
+        announcer.before(right, rightFrom, right.getUnits().size());
         List<Unit> fromLeft = tail(left, leftFrom);
         List<Unit> fromRight = tail(right, rightFrom);
         List<Unit> moved = new ArrayList<>(fromLeft);
@@ -38,8 +37,8 @@ final class SwapTails extends ListMove {
         left.getUnits().addAll(fromRight);
         fromRight.clear();
         right.getUnits().addAll(moved);
-        announce(director, left, leftFrom, left.getUnits().size(), false);
-        announce(director, right, rightFrom, right.getUnits().size(), false);
+        announcer.after(left, leftFrom, left.getUnits().size());
+        announcer.after(right, rightFrom, right.getUnits().size());
     }
 
     private static List<Unit> tail(Route route, int from) {

@@ -1,7 +1,5 @@
 package drylap.planning.solver;
 
-import org.optaplanner.core.api.score.director.ScoreDirector;
-
 /** Lets two units change places. */
 final class SwapUnits extends ListMove {
     private final Route left;
@@ -22,14 +20,14 @@ final class SwapUnits extends ListMove {
     }
 
     @Override
-    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
-        director.beforeListVariableChanged(left, Route.UNITS, leftAt, leftAt + 1);
-        director.beforeListVariableChanged(right, Route.UNITS, rightAt, rightAt + 1);
+    void change(Announcer announcer, CrewLists lists) {
+        announcer.before(left, leftAt, leftAt + 1);
+        announcer.before(right, rightAt, rightAt + 1);
         Unit unit = left.getUnits().get(leftAt);
         left.getUnits().set(leftAt, right.getUnits().get(rightAt));
         right.getUnits().set(rightAt, unit);
-        director.afterListVariableChanged(left, Route.UNITS, leftAt, leftAt + 1);
-        director.afterListVariableChanged(right, Route.UNITS, rightAt, rightAt + 1);
+        announcer.after(left, leftAt, leftAt + 1);
+        announcer.after(right, rightAt, rightAt + 1);
     }
 
     @Override

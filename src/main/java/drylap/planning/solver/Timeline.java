@@ -72,6 +72,18 @@ final class Timeline {
         return (long) minute * MINUTE_COST + (long) Math.max(0, minute - lateFrom) * LATE_MINUTE_COST;
     }
 
+    /** Whether a unit at the end of the list would be done on the days on which it is published, and all of it. */
+    boolean keepsDays(Unit unit, int wait) {
+        Stand stand = standBefore(end());
+        for (WorkTask task : unit.tasks) {
+            stand = after(stand, task, wait, TimeAxis.NEVER);
+            if (stand == null) return false;
+            boolean otherDay = task.published() && !crew.dates[stand.day].equals(task.publishedDate);
+            if (otherDay) return false;
+        }
+        return true;
+    }
+
     private Stand standBefore(int place) {
         return place == 0 ? FRESH : stands.get(place - 1);
     }

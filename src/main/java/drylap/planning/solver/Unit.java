@@ -3,6 +3,7 @@ package drylap.planning.solver;
 import drylap.kernel.Task;
 import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Neighbouring openings of one course for one task kind, done in this order by one crew; each is placed by itself. */
 public final class Unit {
@@ -22,6 +23,13 @@ public final class Unit {
 
     boolean fits(CrewCalendar crew) {
         return crews.get(crew.index);
+    }
+
+    /** Its first task that the published plan has. */
+    @Nullable
+    WorkTask firstPublished() {
+        for (WorkTask task : tasks) if (task.published()) return task;
+        return null;
     }
 
     BitSet crews() {

@@ -1,7 +1,5 @@
 package drylap.planning.solver;
 
-import org.optaplanner.core.api.score.director.ScoreDirector;
-
 /** Lets a unit wait until a moment, or wait no more. Announced as a change of its place in its route. */
 final class Wait extends ListMove {
     private final Route route;
@@ -24,10 +22,10 @@ final class Wait extends ListMove {
     }
 
     @Override
-    void change(ScoreDirector<CrewLists> director, CrewLists lists) {
-        director.beforeListVariableChanged(route, Route.UNITS, at, at + 1);
+    void change(Announcer announcer, CrewLists lists) {
+        announcer.before(route, at, at + 1);
         lists.notBefore[unit()] = until;
-        director.afterListVariableChanged(route, Route.UNITS, at, at + 1);
+        announcer.after(route, at, at + 1);
     }
 
     @Override

@@ -31,6 +31,7 @@ final class WorkTask {
     int pinnedCrew = -1;
     int pinnedDay;
     int publishedCrew = -1;
+    int publishedStart;
 
     @Nullable
     LocalDate publishedDate;

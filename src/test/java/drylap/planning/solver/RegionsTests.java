@@ -36,8 +36,9 @@ class RegionsTests {
 
     @Test
     void every_region_has_a_crew_for_each_of_its_tasks() {
-        assertThat(Regions.of(LARGE)).allSatisfy(region -> assertThat(Problem.of(region, null).never())
-                .isEmpty());
+        assertThat(Regions.of(LARGE))
+                .allSatisfy(
+                        region -> assertThat(Problem.of(region, null).never()).isEmpty());
     }
 
     @Test
@@ -51,12 +52,14 @@ class RegionsTests {
 
         assertThat(regions.stream().flatMap(region -> region.published().stream()))
                 .containsExactlyInAnyOrderElementsOf(again.published());
-        assertThat(regions).allSatisfy(region -> assertThat(region.published()).allSatisfy(one -> {
-            var visit = one.visit();
-            assertThat(region.openings()).anyMatch(opening -> opening.id().equals(visit.opening()));
-            assertThat(region.shifts())
-                    .anyMatch(shift -> shift.crew().equals(visit.crew())
-                            && shift.date().equals(visit.date()));
-        }));
+        assertThat(regions)
+                .allSatisfy(region -> assertThat(region.published()).allSatisfy(one -> {
+                    var visit = one.visit();
+                    assertThat(region.openings())
+                            .anyMatch(opening -> opening.id().equals(visit.opening()));
+                    assertThat(region.shifts())
+                            .anyMatch(shift -> shift.crew().equals(visit.crew())
+                                    && shift.date().equals(visit.date()));
+                }));
     }
 }
