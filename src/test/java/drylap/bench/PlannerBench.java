@@ -1,0 +1,131 @@
+package drylap.bench;
+
+import drylap.audit.Audit;
+import drylap.audit.ClaimedPlan;
+import drylap.bench.BestKnown.Cost;
+import drylap.bench.BestKnown.Job;
+import drylap.intake.GeneratedFolder;
+import drylap.planning.JobFolder;
+import drylap.planning.Plan;
+import drylap.planning.PlanProgress;
+import drylap.planning.PlanRequest;
+import drylap.planning.Planner;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
+ * {@code PlannerBench [quick | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
+ * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
+ */
+public final class PlannerBench {
+    private static final long[] SEEDS = {1, 2, 3};
+    private static final int AUDITED_UP_TO = 3_000;
+    private static final double MEBI = 1 << 20;
+
+    private record Run(Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb) {}
+
+    private final BestKnown best = BestKnown.read(Path.of("src/docs/best-known.csv"));
+    private boolean broken;
+
+    private PlannerBench() {}
+
+    public static void main(String[] args) {
+        boolean quick = args.length == 1 && args[0].equals("quick");
+        List<Integer> sizes = quick ? List.of(8, 30, 300) : list(args, 0, List.of(8, 30, 300, 3_000, 20_000));
+        List<Integer> seconds = quick ? List.of(1) : list(args, 1, List.of(1, 10, 60));
+        PlannerBench bench = new PlannerBench();
+        bench.warmUp();
+        System.out.println("| Openings | Seconds | Medium | Soft | Gap | Moves/s | First plan, ms | Peak heap, MB |");
+        System.out.println("|---:|---:|---:|---:|---:|---:|---:|---:|");
+        for (int size : sizes) for (int time : seconds) bench.row(size, time);
+        System.exit(bench.broken ? 1 : 0);
+    }
+
+    private static List<Integer> list(String[] args, int place, List<Integer> usual) {
+        if (args.length <= place) return usual;
+        return Arrays.stream(args[place].split(",")).map(Integer::valueOf).toList();
+    }
+
+    private void warmUp() {
+        for (int openings : new int[] {300, 3_000}) plan(job(openings, 99), 3, new ArrayList<>());
+    }
+
+    private static JobFolder job(int openings, long seed) {
+        return GeneratedFolder.of(openings, GeneratedFolder.usualSites(openings), seed);
+    }
+
+    private static Plan plan(JobFolder folder, long seconds, List<PlanProgress> seen) {
+        return Planner.standard().plan(folder, PlanRequest.seconds(seconds), seen::add, () -> false);
+    }
+
+    private void row(int openings, int seconds) {
+        List<Run> runs = Arrays.stream(SEEDS)
+                .mapToObj(seed -> run(new Job(openings, seed), seconds))
+                .toList();
+        System.out.printf(
+                Locale.ROOT,
+                "| %,d | %d | %,.0f | %,.0f | %.1f %% | %,.0f | %.0f | %.0f |%n",
+                openings,
+                seconds,
+                median(runs, run -> run.cost().medium()),
+                median(runs, run -> run.cost().soft()),
+                median(runs, this::gap),
+                median(runs, Run::movesPerSecond),
+                median(runs, Run::firstMs),
+                median(runs, Run::heapMb));
+    }
+
+    private Run run(Job job, int seconds) {
+        JobFolder folder = job(job.openings(), job.seed());
+        System.gc();
+        List<MemoryPoolMXBean> heap = ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP)
+                .toList();
+        heap.forEach(MemoryPoolMXBean::resetPeakUsage);
+        List<PlanProgress> seen = new ArrayList<>();
+        Plan plan = plan(folder, seconds, seen);
+        double peak =
+                heap.stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() / MEBI;
+        if (job.openings() <= AUDITED_UP_TO) audit(folder, plan, job);
+        Cost cost = new Cost(plan.ledger().medium(), plan.ledger().soft());
+        best.offer(job, cost);
+        PlanProgress last = seen.getLast();
+        return new Run(
+                job,
+                cost,
+                last.moves() / seconds(last),
+                seen.getFirst().elapsed().toNanos() / 1e6,
+                peak);
+    }
+
+    private static double seconds(PlanProgress progress) {
+        return Math.max(1, progress.elapsed().toMillis()) / 1_000.0;
+    }
+
+    private void audit(JobFolder folder, Plan plan, Job job) {
+        var breaches = Audit.of(folder, ClaimedPlan.of(plan), null).breaches();
+        if (breaches.isEmpty()) return;
+        broken = true;
+        System.out.printf("The plan of %s breaks rules: %s%n", job, breaches);
+    }
+
+    /** Percent above the best known soft cost; not a number while its medium cost is not reached. */
+    private double gap(Run run) {
+        Cost known = best.of(run.job()).orElse(run.cost());
+        if (run.cost().medium() > known.medium()) return Double.NaN;
+        return 100 * (run.cost().soft() - known.soft()) / Math.max(1.0, known.soft());
+    }
+
+    private static double median(List<Run> runs, ToDoubleFunction<Run> number) {
+        double[] sorted = runs.stream().mapToDouble(number).sorted().toArray();
+        return sorted[sorted.length / 2];
+    }
+}
