@@ -13,6 +13,8 @@ import java.util.Optional;
 final class Reasons {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+
     private final Problem problem;
     private final Schedule schedule;
     private final Finder finder;
@@ -45,7 +47,7 @@ final class Reasons {
                     task,
                     UnplannedReason.NO_DELIVERY,
                     "delivered on %s, and no crew has open time after that before %s"
-                            .formatted(task.opening.deliveredOn(), when(task, problem.horizonEnd())));
+                            .formatted(DAY.format(task.opening.deliveredOn()), when(task, problem.horizonEnd())));
         return say(
                 task,
                 UnplannedReason.NO_DRY_WINDOW,

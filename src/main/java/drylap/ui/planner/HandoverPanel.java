@@ -76,7 +76,7 @@ final class HandoverPanel extends Div {
         var release = new Button(
                 "Release to the next trade",
                 _ -> act(folder -> desk.release(signedIn.person(), folder, sheet.seen(), UUID.randomUUID())));
-        release.setAriaLabel("Release %s to the next trade".formatted(one));
+        release.setAriaLabel("%s: %s".formatted(release.getText(), one));
         release.setDisableOnClick(true);
         return release;
     }
