@@ -53,16 +53,10 @@ final class Deadlines {
     private void limit(FacadeWork facade, int latest) {
         int limit = latest;
         for (CourseWork course : facade.courses.reversed()) {
-            for (WorkTask wrap : course.tasks(Task.WRAP)) limit = Math.min(limit, wrapBy(wrap) - DAY);
+            for (WorkTask wrap : course.tasks(Task.WRAP))
+                limit = Math.min(limit, Math.min(wrap.latestEnd, problem.wrapBy(wrap)) - DAY);
             installBy[course.index] = Math.max(0, limit);
         }
-    }
-
-    private int wrapBy(WorkTask wrap) {
-        Problem.Limits limits = problem.limits(wrap);
-        int apron = wrap.course.firstInstalledEnd + limits.apron();
-        boolean bare = !wrap.opening.method().barrierFirst();
-        return Math.min(wrap.latestEnd, Math.min(apron, bare ? wrap.ownInstalledEnd + limits.bare() : TimeAxis.NEVER));
     }
 
     private int testing(FacadeWork facade) {

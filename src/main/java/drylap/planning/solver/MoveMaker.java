@@ -201,7 +201,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             Route left = lists.working.positions.route(unit);
             Route right = someRoute(unit);
             int at = lists.working.positions.place(unit);
-            return left == right ? run(unit) : SwapTails.of(left, at, right, placeInTime(unit, right));
+            return left == right ? run(unit) : new SwapTails(left, at, right, placeInTime(unit, right));
         }
 
         private ListMove waiting(Unit unit) {

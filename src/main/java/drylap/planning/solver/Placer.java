@@ -2,7 +2,6 @@ package drylap.planning.solver;
 
 import drylap.kernel.Task;
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 
 /**
@@ -132,10 +131,5 @@ final class Placer {
         ends.recompute(course, kind, start);
         tally.courseChanged(course, kind);
         return course;
-    }
-
-    void clear() {
-        changedCourses.clear();
-        for (boolean[] kind : courseChanged) Arrays.fill(kind, false);
     }
 }

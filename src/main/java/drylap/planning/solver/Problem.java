@@ -104,6 +104,13 @@ record Problem(
         return limitsOfSites.get(task.site);
     }
 
+    /** By when a wrap must have ended for the sake of installs that were complete before the plan. */
+    int wrapBy(WorkTask wrap) {
+        int apron = wrap.course.firstInstalledEnd + limits(wrap).apron();
+        boolean bare = !wrap.opening.method().barrierFirst();
+        return Math.min(apron, bare ? wrap.ownInstalledEnd + limits(wrap).bare() : TimeAxis.NEVER);
+    }
+
     /** Minutes that lie between tasks: at least (cure), at most (apron, bare). */
     record Limits(int cure, int apron, int bare) {
         static Limits of(Rules rules) {

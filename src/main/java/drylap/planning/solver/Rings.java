@@ -59,7 +59,7 @@ final class Rings {
                 until = Math.max(until, startOf(lower));
             }
         }
-        return until >= 0 && reaches(run, after, 0, until);
+        return until >= 0 && reaches(run, after, until);
     }
 
     /** Whether what waits for the run comes before it. */
@@ -71,7 +71,7 @@ final class Rings {
             for (Unit waiting : laps.on(upper, unit.kind)) {
                 search++;
                 goalOf[before.index] = search;
-                if (reaches(run, waiting, 0, startOf(before))) return true;
+                if (reaches(run, waiting, startOf(before))) return true;
             }
         }
         return false;
@@ -82,9 +82,9 @@ final class Rings {
     }
 
     /** Whether a goal comes after a unit, on lists without the run. */
-    private boolean reaches(List<Unit> run, Unit first, int size, int until) {
+    private boolean reaches(List<Unit> run, Unit first, int until) {
         int left = FAR;
-        int top = push(first, size, until);
+        int top = push(first, 0, until);
         while (top > 0) {
             Unit unit = stack[--top];
             if (goalOf[unit.index] == search) return true;

@@ -71,18 +71,10 @@ final class Stops {
                 task.course.facade.due,
                 problem.horizonEnd(),
                 task.kind == Task.INSTALL || task.kind == Task.TEST ? task.earliest : task.course.lastInstalledEnd,
-                latestEnd(task),
+                task.kind == Task.WRAP ? problem.wrapBy(task) : TimeAxis.NEVER,
                 task.coverBy,
                 problem.limits(task),
                 before(task));
-    }
-
-    private int latestEnd(WorkTask task) {
-        if (task.kind != Task.WRAP) return TimeAxis.NEVER;
-        int apron = task.course.firstInstalledEnd + problem.limits(task).apron();
-        boolean bare = !task.opening.method().barrierFirst();
-        return Math.min(
-                apron, bare ? task.ownInstalledEnd + problem.limits(task).bare() : TimeAxis.NEVER);
     }
 
     private static Stop.@Nullable Before before(WorkTask task) {

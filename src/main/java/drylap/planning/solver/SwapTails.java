@@ -10,15 +10,11 @@ final class SwapTails extends ListMove {
     private final Route right;
     private final int rightFrom;
 
-    private SwapTails(Route left, int leftFrom, Route right, int rightFrom) {
+    SwapTails(Route left, int leftFrom, Route right, int rightFrom) {
         this.left = left;
         this.leftFrom = leftFrom;
         this.right = right;
         this.rightFrom = rightFrom;
-    }
-
-    static SwapTails of(Route left, int leftFrom, Route right, int rightFrom) {
-        return new SwapTails(left, leftFrom, right, rightFrom);
     }
 
     @Override

@@ -2,6 +2,7 @@ package drylap.planning.solver;
 
 import drylap.kernel.Task;
 import java.util.List;
+import java.util.function.BiConsumer;
 
 /**
  * Decodes all lists of a kind from their beginnings. Within wrap and siding a course waits for the one below it; should crews
@@ -22,25 +23,35 @@ final class Sweep {
 
     /** @return whether there was a ring */
     boolean run(Task kind, int[] notBefore) {
-        List<CrewCalendar> crews = problem.crews(kind);
-        for (CrewCalendar one : crews) states[one.index].restart();
-        for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
+        List<CrewCalendar> crews = begin(kind);
         boolean ring = false;
-        while (!through(crews, notBefore)) {
+        while (!through(crews, (state, unit) -> decide(state, unit, notBefore))) {
             ring = true;
             leaveOneOut(crews);
         }
         return ring;
     }
 
+    /** Whether crews wait for each other in a ring, as their lists stand. */
+    boolean ring(Task kind) {
+        return !through(begin(kind), (state, unit) -> pendingUnits[unit.course.index]--);
+    }
+
+    private List<CrewCalendar> begin(Task kind) {
+        List<CrewCalendar> crews = problem.crews(kind);
+        for (CrewCalendar one : crews) states[one.index].restart();
+        for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
+        return crews;
+    }
+
     /** Walks every list as far as it goes; true when all are at their end, false when the rest wait for each other. */
-    private boolean through(List<CrewCalendar> crews, int[] notBefore) {
+    private boolean through(List<CrewCalendar> crews, BiConsumer<CrewState, Unit> each) {
         boolean moved = true;
         while (moved) {
             moved = false;
             boolean finished = true;
             for (CrewCalendar one : crews) {
-                moved |= walk(states[one.index], notBefore);
+                moved |= walk(states[one.index], each);
                 finished &= states[one.index].finished();
             }
             if (finished) return true;
@@ -48,15 +59,18 @@ final class Sweep {
         return false;
     }
 
-    private boolean walk(CrewState state, int[] notBefore) {
+    private boolean walk(CrewState state, BiConsumer<CrewState, Unit> each) {
         boolean moved = false;
         while (!state.finished() && !waits(state.units.get(state.position))) {
-            Unit unit = state.units.get(state.position++);
-            placer.decide(state, unit, notBefore[unit.index]);
-            decided(unit);
+            each.accept(state, state.units.get(state.position++));
             moved = true;
         }
         return moved;
+    }
+
+    private void decide(CrewState state, Unit unit, int[] notBefore) {
+        placer.decide(state, unit, notBefore[unit.index]);
+        decided(unit);
     }
 
     private boolean waits(Unit unit) {
@@ -77,27 +91,5 @@ final class Sweep {
 
     private void decided(Unit unit) {
         if (--pendingUnits[unit.course.index] == 0) placer.endMoved(unit.course, unit.kind);
-    }
-
-    /** Whether crews wait for each other in a ring, as their lists stand. */
-    boolean ring(Task kind) {
-        List<CrewCalendar> crews = problem.crews(kind);
-        for (CrewCalendar one : crews) states[one.index].restart();
-        for (CourseWork course : problem.courses()) pendingUnits[course.index] = problem.unitsOf(course, kind);
-        boolean moved = true;
-        boolean finished = false;
-        while (moved && !finished) {
-            moved = false;
-            finished = true;
-            for (CrewCalendar one : crews) {
-                CrewState state = states[one.index];
-                while (!state.finished() && !waits(state.units.get(state.position))) {
-                    pendingUnits[state.units.get(state.position++).course.index]--;
-                    moved = true;
-                }
-                finished &= state.finished();
-            }
-        }
-        return !finished;
     }
 }
