@@ -10,6 +10,7 @@ import drylap.planning.Plan;
 import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
+import drylap.planning.solver.JobShopBench;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
@@ -22,7 +23,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
- * {@code PlannerBench [quick | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
+ * {@code PlannerBench [quick | jobshop | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
  * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
  */
 public final class PlannerBench {
@@ -38,6 +39,10 @@ public final class PlannerBench {
     private PlannerBench() {}
 
     public static void main(String[] args) {
+        if (args.length == 1 && args[0].equals("jobshop")) {
+            JobShopBench.run();
+            System.exit(0);
+        }
         boolean quick = args.length == 1 && args[0].equals("quick");
         List<Integer> sizes = quick ? List.of(8, 30, 300) : list(args, 0, List.of(8, 30, 300, 3_000, 20_000));
         List<Integer> seconds = quick ? List.of(1) : list(args, 1, List.of(1, 10, 60));
