@@ -106,12 +106,17 @@ final class SiteSky {
         return Optional.ofNullable(rainStarts.higher(from.minusSeconds(HOUR_S)));
     }
 
-    /** The chance of rain in any hour that the stretch touches; hours outside the forecast count as dry. */
+    /** The chance of rain in any hour that the stretch touches, one of several hours counted once; outside the forecast 0. */
     double chanceOfRain(Instant from, Instant until) {
         List<Double> chances = new ArrayList<>();
-        for (ForecastHour hour : hours)
-            if (hour.start().isBefore(until) && hour.start().plusSeconds(HOUR_S).isAfter(from))
-                chances.add(hour.rainProbability());
+        Instant period = Instant.MIN;
+        for (ForecastHour hour : hours) {
+            boolean touched = hour.start().isBefore(until)
+                    && hour.start().plusSeconds(HOUR_S).isAfter(from);
+            if (!touched || hour.chanceFrom().equals(period)) continue;
+            period = hour.chanceFrom();
+            chances.add(hour.rainProbability());
+        }
         return PersistentRain.chance(chances, PersistentRain.RHO);
     }
 }

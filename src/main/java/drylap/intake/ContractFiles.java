@@ -41,7 +41,8 @@ final class ContractFiles {
             "gust_m_s",
             "wind_from_deg",
             "temperature_c",
-            "relative_humidity");
+            "relative_humidity",
+            "chance_from?");
     static final Header LABOUR = Header.of(
             "labour.csv",
             "task",

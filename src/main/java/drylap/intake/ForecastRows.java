@@ -1,5 +1,6 @@
 package drylap.intake;
 
+import drylap.intake.csv.Header;
 import drylap.intake.csv.Lines;
 import drylap.intake.csv.Row;
 import drylap.intake.csv.Table;
@@ -11,10 +12,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The rows of {@code forecast.csv}, sorted by hour within each site. */
 final class ForecastRows {
@@ -42,15 +45,26 @@ final class ForecastRows {
     }
 
     private static ForecastHour hour(Row row) {
+        Instant start = row.instant("hour_start");
         return new ForecastHour(
-                row.instant("hour_start"),
+                start,
                 row.number("rain_mm", "mm", 0, 500),
                 row.number("rain_probability", "", 0, 1),
                 row.number("wind_m_s", "m/s", 0, 150),
                 row.number("gust_m_s", "m/s", 0, 150),
                 row.number("wind_from_deg", "degrees", 0, 360),
                 row.number("temperature_c", "°C", -90, 70),
-                row.number("relative_humidity", "percent", 0, 100));
+                row.number("relative_humidity", "percent", 0, 100),
+                chanceFrom(row, start));
+    }
+
+    /** Where one chance is told for several hours, the first of them; else the hour's own start. */
+    private static Instant chanceFrom(Row row, Instant start) {
+        Instant from = row.optional("chance_from", row::instant);
+        if (from == null || !row.sound()) return start;
+        if (!from.isAfter(start)) return from;
+        row.wrong("chance_from", "is after hour_start", "blank, or a time up to " + row.raw("hour_start"));
+        return start;
     }
 
     private static void checkSteps(Table table, List<Told> hours, ZoneId zone) {
@@ -58,7 +72,10 @@ final class ForecastRows {
             Instant expected = hours.get(i - 1).hour().start().plus(HOUR);
             Told told = hours.get(i);
             Instant start = told.hour().start();
-            if (start.equals(expected)) continue;
+            if (start.equals(expected)) {
+                checkChance(table, hours.get(i - 1).hour(), told, zone);
+                continue;
+            }
             String value = String.valueOf(Lines.time(start, zone));
             String wrong = !start.isBefore(expected)
                     ? "leaves a gap in the site's hours"
@@ -71,6 +88,26 @@ final class ForecastRows {
         }
     }
 
+    /** Hours that share a chance follow each other and have the same one. */
+    private static void checkChance(Table table, ForecastHour before, Told told, ZoneId zone) {
+        ForecastHour hour = told.hour();
+        boolean shared = hour.sharesChanceWith(before);
+        if (!shared && !hour.chanceFrom().equals(hour.start()))
+            table.report(
+                    told.line(),
+                    "chance_from",
+                    "is neither the row's own hour nor that of the hour before",
+                    String.valueOf(Lines.time(hour.chanceFrom(), zone)),
+                    "blank, or " + Lines.time(before.chanceFrom(), zone));
+        if (shared && hour.rainProbability() != before.rainProbability())
+            table.report(
+                    told.line(),
+                    "rain_probability",
+                    "differs within one chance_from",
+                    Lines.number(hour.rainProbability()),
+                    Lines.number(before.rainProbability()));
+    }
+
     private static Forecast forecast(SiteId site, Map<SiteId, List<Told>> told) {
         return new Forecast(
                 site,
@@ -78,19 +115,29 @@ final class ForecastRows {
     }
 
     static Lines write(List<Forecast> forecasts, Zones zones) {
-        Lines lines = new Lines(ContractFiles.FORECAST);
+        boolean shared = forecasts.stream()
+                .flatMap(forecast -> forecast.hours().stream())
+                .anyMatch(hour -> !hour.chanceFrom().equals(hour.start()));
+        Header header = shared ? ContractFiles.FORECAST : ContractFiles.FORECAST.without("chance_from");
+        Lines lines = new Lines(header);
         for (Forecast forecast : forecasts)
-            for (ForecastHour hour : forecast.hours())
-                lines.add(
-                        forecast.site(),
-                        Lines.time(hour.start(), zones.of(forecast.site())),
-                        Lines.number(hour.rainMm()),
-                        Lines.number(hour.rainProbability()),
-                        Lines.number(hour.windMs()),
-                        Lines.number(hour.gustMs()),
-                        Lines.number(hour.windFromDeg()),
-                        Lines.number(hour.temperatureC()),
-                        Lines.number(hour.relativeHumidity()));
+            for (ForecastHour hour : forecast.hours()) lines.add(cells(forecast.site(), hour, zones, shared));
         return lines;
+    }
+
+    private static @Nullable Object[] cells(SiteId site, ForecastHour hour, Zones zones, boolean shared) {
+        List<@Nullable Object> cells = new ArrayList<>(Arrays.asList(
+                site,
+                Lines.time(hour.start(), zones.of(site)),
+                Lines.number(hour.rainMm()),
+                Lines.number(hour.rainProbability()),
+                Lines.number(hour.windMs()),
+                Lines.number(hour.gustMs()),
+                Lines.number(hour.windFromDeg()),
+                Lines.number(hour.temperatureC()),
+                Lines.number(hour.relativeHumidity())));
+        if (shared)
+            cells.add(hour.chanceFrom().equals(hour.start()) ? null : Lines.time(hour.chanceFrom(), zones.of(site)));
+        return cells.toArray();
     }
 }

@@ -32,10 +32,13 @@ final class ForecastRain {
             double chance = RainChance.checked(hour.rainProbability());
             if (rains(hour, rules)) raining.set(i);
             headOn[i] = DrivingRain.headOn(hour.windMs(), hour.rainMm());
-            staysDry[i] = i == 0
-                    ? 1
-                    : RainChance.staysDry(PERSISTENCE, hours.get(i - 1).rainProbability(), chance);
+            staysDry[i] = i == 0 ? 1 : staysDry(hours.get(i - 1), hour, chance);
         }
+    }
+
+    /** The chance of a period is that of rain at any time in it, so its later hours add nothing to what its first has told. */
+    private static double staysDry(ForecastHour before, ForecastHour hour, double chance) {
+        return hour.sharesChanceWith(before) ? 1 : RainChance.staysDry(PERSISTENCE, before.rainProbability(), chance);
     }
 
     private static boolean rains(ForecastHour hour, Rules rules) {

@@ -66,7 +66,8 @@ public final class Forecasts {
                 hour.gustMs(),
                 hour.windFromDeg(),
                 hour.temperatureC(),
-                hour.relativeHumidity());
+                hour.relativeHumidity(),
+                hour.chanceFrom());
     }
 
     private static ForecastHour hour(ForecastHourRecord row) {
@@ -78,6 +79,7 @@ public final class Forecasts {
                 row.getGustMS(),
                 row.getWindFromDeg(),
                 row.getTemperatureC(),
-                row.getRelativeHumidity());
+                row.getRelativeHumidity(),
+                row.getChanceFrom());
     }
 }

@@ -15,6 +15,7 @@ final class Rains {
                 hour.gustMs(),
                 hour.windFromDeg(),
                 hour.temperatureC(),
-                hour.relativeHumidity());
+                hour.relativeHumidity(),
+                probability == hour.rainProbability() ? hour.chanceFrom() : hour.start());
     }
 }

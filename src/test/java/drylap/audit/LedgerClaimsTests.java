@@ -8,6 +8,7 @@ import drylap.kernel.OpeningId;
 import drylap.planning.CoverNow;
 import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
+import drylap.weather.ForecastHour;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -84,6 +85,19 @@ class LedgerClaimsTests {
             assertThat(half.ledger(risk(risk)).audit().breaches()).isEmpty();
         assertThat(half.ledger(risk(1181)).audit().breaches()).isNotEmpty();
         assertThat(half.ledger(risk(1184)).audit().breaches()).isNotEmpty();
+    }
+
+    @Test
+    void one_chance_for_both_hours_of_an_install_counts_once() {
+        // M2's install touches the hours from 7 and from 8, for which 50 thousandths stand in the ledger by hand.
+        Case shared = Case.legal()
+                .weather("mill", "14 07:00", hour -> told(hour, "14 07:00"))
+                .weather("mill", "14 08:00", hour -> told(hour, "14 07:00"));
+        assertThat(shared.ledger(risk(1182 - 50 + 100)).audit().breaches()).isEmpty();
+    }
+
+    private static ForecastHour told(ForecastHour hour, String from) {
+        return new ForecastHour(hour.start(), 0, 0.1, 3, 5, 270, 10, 70, at(from));
     }
 
     private static Ledger risk(long amount) {

@@ -148,16 +148,20 @@ final class InventedFolder {
     private Forecast forecast(Site site) {
         Instant first = instant();
         List<ForecastHour> hours = new ArrayList<>();
-        for (int h = 0; h < random.nextInt(40); h++)
+        for (int h = 0; h < random.nextInt(40); h++) {
+            Instant start = first.plusSeconds(3600L * h);
+            boolean shared = h > 0 && random.nextInt(3) == 0;
             hours.add(new ForecastHour(
-                    first.plusSeconds(3600L * h),
+                    start,
                     number(500),
-                    random.nextDouble(),
+                    shared ? hours.getLast().rainProbability() : random.nextDouble(),
                     number(150),
                     number(150),
                     number(360),
                     number(160) - 90,
-                    number(100)));
+                    number(100),
+                    shared ? hours.getLast().chanceFrom() : start));
+        }
         return new Forecast(site.id(), hours);
     }
 

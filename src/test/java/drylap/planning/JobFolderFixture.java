@@ -154,7 +154,8 @@ public final class JobFolderFixture {
                                 random.nextDouble() * 25,
                                 random.nextDouble() * 360,
                                 random.nextDouble() * 40 - 15,
-                                random.nextDouble() * 100))
+                                random.nextDouble() * 100,
+                                from.plus(Duration.ofHours(h - h % 6))))
                         .toList());
     }
 

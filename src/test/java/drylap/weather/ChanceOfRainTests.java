@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import drylap.kernel.Rules;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** Source of 0.365162: a two-state Markov chain of hours with chances .1 .2 .3 .2 and correlation 0.6, worked by hand. */
@@ -32,6 +33,24 @@ class ChanceOfRainTests {
     @Test
     void an_hour_that_only_borders_does_not_count() {
         assertThat(chance("11:00", "12:00")).isCloseTo(0.2, within(1e-12));
+    }
+
+    /** Worked by hand: a period of 0.3, then an hour of 0.2 that correlates with it by 0.6, as if the period were one hour. */
+    @Test
+    void one_chance_for_several_hours_counts_once() {
+        UnaryOperator<ForecastHour> period = hour -> told(hour, "10:00", 0.3);
+        var periods = mild().at(10, period).at(11, period).at(12, period).at(13, rain(1, 0.2));
+
+        assertThat(periods.weather().chanceOfRain(clock("10:00"), clock("13:00")))
+                .isCloseTo(0.3, within(1e-12));
+        assertThat(periods.weather().chanceOfRain(clock("11:30"), clock("11:40")))
+                .isCloseTo(0.3, within(1e-12));
+        assertThat(periods.weather().chanceOfRain(clock("10:00"), clock("14:00")))
+                .isCloseTo(0.3 + 0.2 - (0.06 + 0.6 * Math.sqrt(0.3 * 0.7 * 0.2 * 0.8)), within(1e-12));
+    }
+
+    private static ForecastHour told(ForecastHour hour, String from, double chance) {
+        return new ForecastHour(hour.start(), 1, chance, 3, 5, 90, 10, 70, clock(from));
     }
 
     @Test

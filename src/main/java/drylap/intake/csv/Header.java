@@ -22,6 +22,12 @@ public record Header(String file, List<String> columns, Set<String> optional) {
         return new Header(otherFile, columns, optional);
     }
 
+    /** For files in which an optional column would be blank throughout: readers of old do not know it. */
+    public Header without(String column) {
+        return new Header(
+                file, columns.stream().filter(one -> !one.equals(column)).toList(), optional);
+    }
+
     public List<String> required() {
         return columns.stream().filter(column -> !optional.contains(column)).toList();
     }
