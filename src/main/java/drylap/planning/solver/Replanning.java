@@ -44,10 +44,25 @@ final class Replanning {
 
     /** What the plan at hand costs from the moment that is asked from. */
     Ledger ledger(JobFolder folder) {
-        if (from.equals(plan.start())) return plan.ledger();
-        JobFolder held = folder.withPublished(
-                plan.visits().stream().map(one -> new PublishedVisit(one, true)).toList());
+        if (from.equals(plan.start()) && allToDo(folder)) return plan.ledger();
+        Set<Day> shifts = shifts(folder);
+        JobFolder held = folder.withPublished(plan.visits().stream()
+                .map(one -> new PublishedVisit(one, shifts.contains(new Day(one.crew(), one.date()))))
+                .toList());
         return plan(held, 0).ledger();
+    }
+
+    /** What is done by now costs nothing more. */
+    private boolean allToDo(JobFolder folder) {
+        Set<Key> toDo = new HashSet<>();
+        folder.openings().forEach(one -> one.tasks().forEach(task -> toDo.add(new Key(one.id(), task))));
+        return plan.visits().stream().allMatch(one -> toDo.contains(Key.of(one)));
+    }
+
+    private static Set<Day> shifts(JobFolder folder) {
+        Set<Day> shifts = new HashSet<>();
+        folder.shifts().forEach(shift -> shifts.add(new Day(shift.crew(), shift.date())));
+        return shifts;
     }
 
     Instant from() {
@@ -56,8 +71,7 @@ final class Replanning {
 
     /** The folder in which people have the plan at hand; one visit may be held elsewhere. */
     JobFolder standing(JobFolder folder, @Nullable Visit held) {
-        Set<Day> shifts = new HashSet<>();
-        folder.shifts().forEach(shift -> shifts.add(new Day(shift.crew(), shift.date())));
+        Set<Day> shifts = shifts(folder);
         Stream<PublishedVisit> rest = plan.visits().stream()
                 .filter(one -> held == null || !Key.of(one).equals(Key.of(held)))
                 .map(one -> new PublishedVisit(

@@ -1,5 +1,6 @@
 package drylap.ui.planner;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
@@ -7,10 +8,19 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.OpeningId;
 import drylap.ui.drawn.NotPlanned;
+import java.util.Optional;
 
 /** What the plan leaves out, and why. */
 final class NotPlannedPanel extends Div {
-    NotPlannedPanel(NotPlanned left, boolean planned) {
+    /** Answers what would plan a task that is left out; nothing where nobody may ask. */
+    interface Remedies {
+        Optional<BesidePage> of(NotPlanned.Row row);
+    }
+
+    private final transient Remedies remedies;
+
+    NotPlannedPanel(NotPlanned left, boolean planned, Remedies remedies) {
+        this.remedies = remedies;
         var panel = Panels.panel("not-planned", "Not planned");
         if (!planned) panel.add(new Paragraph("There is no plan yet."));
         else if (left.count() == 0) panel.add(new Paragraph("Every task has its place in the plan."));
@@ -18,7 +28,7 @@ final class NotPlannedPanel extends Div {
         add(panel);
     }
 
-    private static Details group(NotPlanned.Group group) {
+    private Details group(NotPlanned.Group group) {
         var summary = new Span(
                 Panels.text(String.valueOf(group.rows().size()), "count"), Panels.text(group.reason(), "strong"));
         summary.addClassName("reason");
@@ -27,15 +37,16 @@ final class NotPlannedPanel extends Div {
         return details;
     }
 
-    private static NativeTable table(NotPlanned.Group group) {
-        NativeTable table = Panels.table("Opening", "Task", "Where", "Why");
+    private NativeTable table(NotPlanned.Group group) {
+        NativeTable table = Panels.table("Opening", "Task", "Where", "Why", "What would plan it");
         for (NotPlanned.Row row : group.rows())
             Panels.row(
                     table,
                     WallsView.link(new OpeningId(row.opening())),
                     new Span(Panels.mark(row.taskCode()), Panels.text(row.task())),
                     Panels.text(row.place()),
-                    Panels.text(row.detail()));
+                    Panels.text(row.detail()),
+                    remedies.of(row).<Component>map(ask -> ask).orElseGet(() -> Panels.text("")));
         return table;
     }
 }

@@ -7,19 +7,24 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.moving.MoveResult;
 import drylap.moving.VisitMoves;
+import drylap.moving.VisitReasons;
 import drylap.moving.VisitSeen;
 import drylap.moving.VisitTrial;
 import drylap.planning.Pins;
 import drylap.planning.PlanId;
 import drylap.planning.Visit;
+import drylap.security.Operation;
+import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlanChoice;
 import drylap.ui.drawn.WeekChoice;
+import drylap.ui.drawn.WhySheet;
 import drylap.ui.shell.Desk;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What a scheduler does to single visits, and what of the sheet they want to see, as long as the page is open. */
 @UIScope
@@ -27,13 +32,15 @@ import java.util.Optional;
 class VisitDesk {
     private final VisitMoves moves;
     private final Pins pins;
+    private final VisitReasons reasons;
     private final SignedIn signedIn;
     private final Desk desk;
     private WeekChoice choice = WeekChoice.ALL;
 
-    VisitDesk(VisitMoves moves, Pins pins, SignedIn signedIn, Desk desk) {
+    VisitDesk(VisitMoves moves, Pins pins, VisitReasons reasons, SignedIn signedIn, Desk desk) {
         this.moves = moves;
         this.pins = pins;
+        this.reasons = reasons;
         this.signedIn = signedIn;
         this.desk = desk;
     }
@@ -68,6 +75,23 @@ class VisitDesk {
 
     Optional<VisitTrial> attempt(VisitSeen seen) {
         return moves.attempt(signedIn.person(), seen);
+    }
+
+    /** To be asked beside the page, since it takes seconds; nothing where the visit is gone by then. */
+    Supplier<Optional<WhySheet>> why(FolderShown shown, VisitSeen seen) {
+        Person who = signedIn.person();
+        return () -> reasons.why(who, seen).map(why -> WhySheet.of(shown, why, reasons.moves(who, seen)));
+    }
+
+    /** Whether the person may ask what would plan a task. */
+    boolean mayExplain() {
+        return signedIn.person().may(Operation.MOVE_VISIT);
+    }
+
+    /** To be asked beside the page. */
+    Supplier<Optional<String>> remedy(VisitSeen seen) {
+        Person who = signedIn.person();
+        return () -> reasons.remedy(who, seen).map(WhySheet::remedy);
     }
 
     MoveResult move(VisitSeen seen, CrewId crew, Instant start) {

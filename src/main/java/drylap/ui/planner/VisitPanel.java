@@ -1,5 +1,6 @@
 package drylap.ui.planner;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dialog.Dialog;
@@ -53,7 +54,7 @@ final class VisitPanel extends Dialog {
         form.fill(shown, at != null ? at : VisitPlace.of(shown, visit));
         move.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         newer.setVisible(false);
-        add(facts(visit), form, verdict);
+        add(facts(visit), form, verdict, why());
         getFooter().add(new Button("Close", _ -> close()), newer, move);
         judge();
     }
@@ -76,6 +77,15 @@ final class VisitPanel extends Dialog {
             facts.add(new Paragraph("You look at the published plan: a move starts from it, "
                     + "and the present proposal is no longer the newest then."));
         return facts;
+    }
+
+    private BesidePage why() {
+        var ask = desk.why(shown, seen);
+        return new BesidePage(
+                "Why here, and what a move would cost",
+                () -> ask.get()
+                        .<Component>map(WhyPanel::new)
+                        .orElseGet(() -> new Paragraph("It is done, or no longer in this plan.")));
     }
 
     private boolean pinned(Visit visit) {

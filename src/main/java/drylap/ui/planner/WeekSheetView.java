@@ -2,11 +2,15 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import drylap.kernel.Coded;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Task;
 import drylap.planning.Plan;
 import drylap.security.Operation;
 import drylap.ui.components.WeekSheet;
@@ -20,6 +24,7 @@ import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The scheduler's first screen: what must be covered now, who goes where, what is left out, what it costs. */
@@ -77,12 +82,22 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         cover.show(CoverNowList.of(shown));
         lay(shown);
         foot.removeAll();
-        foot.add(new NotPlannedPanel(NotPlanned.of(shown), shown.plan().isPresent()));
+        foot.add(new NotPlannedPanel(NotPlanned.of(shown), shown.plan().isPresent(), row -> remedy(shown, row)));
         shown.plan()
                 .map(Plan::ledger)
                 .map(LedgerSheet::of)
                 .map(LedgerPanel::new)
                 .ifPresent(foot::add);
+    }
+
+    private Optional<BesidePage> remedy(FolderShown shown, NotPlanned.Row row) {
+        if (!visits.mayExplain()) return Optional.empty();
+        Task task = Coded.of(Task.class, row.taskCode());
+        return visits.seen(shown, new OpeningId(row.opening()), task)
+                .map(visits::remedy)
+                .map(ask -> new BesidePage(
+                        "What would plan the %s of %s".formatted(row.taskCode(), row.opening()),
+                        () -> new Paragraph(ask.get().orElse("It is planned by now, or done."))));
     }
 
     private void lay(FolderShown shown) {

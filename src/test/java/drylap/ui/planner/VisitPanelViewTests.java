@@ -27,8 +27,10 @@ import drylap.ui.QuayFolder;
 import drylap.ui.components.VisitChosen;
 import drylap.ui.components.VisitDropped;
 import drylap.ui.components.WeekSheet;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -108,6 +110,29 @@ class VisitPanelViewTests extends SpringBrowserlessTest {
         assertThat(find(Dialog.class).all()).isEmpty();
         choose("MS1-02");
         assertThat(text(panel())).contains("Pinned: later plans keep it here.");
+    }
+
+    @Test
+    void a_visit_says_why_it_is_there_and_what_moves_cost_and_nothing_is_saved() {
+        choose("MS1-02");
+        Plan before = plans.latest(folder).orElseThrow();
+
+        test(button("Why here, and what a move would cost")).click();
+
+        assertThat(text(panel())).contains("The page stays yours meanwhile");
+        Awaitility.await().pollInSameThread().atMost(Duration.ofSeconds(60)).untilAsserted(() -> {
+            whatIsPushedArrives();
+            assertThat(text(panel()))
+                    .contains("Binds, Mon 13 Apr 10:17")
+                    .contains("one working day later", "first in line of its day");
+        });
+        assertThat(plans.latest(folder)).contains(before);
+    }
+
+    private static void whatIsPushedArrives() {
+        var session = UI.getCurrent().getSession();
+        session.unlock();
+        session.lock();
     }
 
     @Test
