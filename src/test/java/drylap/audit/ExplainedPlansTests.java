@@ -6,6 +6,7 @@ import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.intake.GeneratedFolder;
 import drylap.kernel.CrewId;
+import drylap.kernel.OpeningId;
 import drylap.kernel.Trade;
 import drylap.planning.CostDifference;
 import drylap.planning.Explainer;
@@ -75,6 +76,33 @@ class ExplainedPlansTests {
                     .isEqualTo(moved.ledger().medium() - plan.ledger().medium());
             assertThat(moved.visits()).contains(to);
             assertThat(to).isNotEqualTo(asked);
+        }
+        assertThat(possible).isPositive();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void work_that_is_done_since_the_plan_was_made_counts_on_neither_side(long seed) {
+        JobFolder whole = GeneratedFolder.of(12, 1, seed);
+        Plan plan = plan(whole);
+        OpeningId done = plan.visits().getFirst().opening();
+        JobFolder left = whole.withOpenings(
+                whole.openings().stream().filter(one -> !one.id().equals(done)).toList());
+        List<Visit> rest = plan.visits().stream()
+                .filter(one -> !one.opening().equals(done))
+                .toList();
+        JobFolder standing = left.withPublished(
+                rest.stream().map(one -> new PublishedVisit(one, true)).toList());
+        Plan stands =
+                Planner.standard().plan(standing, new PlanRequest(plan.start(), null, 0L, 1), _ -> {}, () -> false);
+        assertThat(stands.visits()).hasSameSizeAs(rest);
+        long before = audited(standing, stands);
+        Visit asked = rest.get((int) seed * 3);
+        int possible = 0;
+        for (MoveCost cost : Explainer.standard().moves(left, plan, asked.opening(), asked.task(), null)) {
+            if (!(cost instanceof MoveCost.Possible(var _, Visit to, Plan moved, CostDifference more))) continue;
+            possible++;
+            assertThat(more.soft()).isEqualTo(audited(having(left, stands, to), moved) - before);
         }
         assertThat(possible).isPositive();
     }

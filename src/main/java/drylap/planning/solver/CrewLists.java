@@ -1,6 +1,7 @@
 package drylap.planning.solver;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.NullUnmarked;
 import org.optaplanner.core.api.domain.constraintweight.ConstraintConfigurationProvider;
@@ -55,10 +56,16 @@ public class CrewLists {
         return problem;
     }
 
-    @ValueRangeProvider(id = "units")
     @ProblemFactCollectionProperty
     public List<Unit> getUnits() {
         return units;
+    }
+
+    /** OptaPlanner judges no lists without a value; where all that is left is pinned, it gets one that nobody is given. */
+    @ValueRangeProvider(id = "units")
+    public List<Unit> getValues() {
+        if (!units.isEmpty() || problem.tasks().isEmpty()) return units;
+        return List.of(new Unit(0, List.of(problem.tasks().getFirst()), new BitSet()));
     }
 
     @PlanningEntityCollectionProperty

@@ -38,6 +38,7 @@ final class PlanMaker {
 
     /** The streams state the contract apart from the decoder; what they find broken is counted, not hidden. */
     private long brokenRules() {
+        if (problem.tasks().isEmpty()) return 0;
         HardMediumSoftLongScore score = SolutionManager.<CrewLists, HardMediumSoftLongScore>create(Search.judging())
                 .update(lists, SolutionUpdatePolicy.UPDATE_SCORE_ONLY);
         return -score.hardScore();

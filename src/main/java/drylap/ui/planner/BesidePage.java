@@ -15,8 +15,14 @@ final class BesidePage extends Div {
 
     /** @param work called on a thread of its own; what it answers is not attached yet */
     BesidePage(String words, Supplier<Component> work) {
+        this(words, words, work);
+    }
+
+    /** @param label says what the words, short as they are, only say beside others */
+    BesidePage(String words, String label, Supplier<Component> work) {
         this.work = work;
         var ask = new Button(words, _ -> begin());
+        ask.setAriaLabel(label);
         getElement().setAttribute("role", "status");
         add(ask);
     }

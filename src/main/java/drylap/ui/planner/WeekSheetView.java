@@ -96,7 +96,8 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         return visits.seen(shown, new OpeningId(row.opening()), task)
                 .map(visits::remedy)
                 .map(ask -> new BesidePage(
-                        "What would plan the %s of %s".formatted(row.taskCode(), row.opening()),
+                        "Find out",
+                        "Find out what would plan the %s of %s".formatted(row.taskCode(), row.opening()),
                         () -> new Paragraph(ask.get().orElse("It is planned by now, or done."))));
     }
 
