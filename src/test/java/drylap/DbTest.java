@@ -40,7 +40,8 @@ public @interface DbTest {
         "drylap.progress",
         "drylap.handoff",
         "drylap.planning",
-        "drylap.moving"
+        "drylap.moving",
+        "drylap.whatif"
     })
     @ImportAutoConfiguration({
         DataSourceAutoConfiguration.class,

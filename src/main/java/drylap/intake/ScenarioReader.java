@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Reads scenarios against the job folder that they change: one change a row, those of one name together. */
@@ -32,25 +33,40 @@ public final class ScenarioReader {
         "file?"
     };
 
-    private final Path file;
+    private final String name;
+    private final FolderSource source;
+    private final Function<String, FolderSource> beside;
     private final JobFolder folder;
     private final Problems problems = new Problems();
     private final Map<String, List<Change>> changes = new LinkedHashMap<>();
 
-    private ScenarioReader(Path file, JobFolder folder) {
-        this.file = file;
+    private ScenarioReader(String name, FolderSource source, Function<String, FolderSource> beside, JobFolder folder) {
+        this.name = name;
+        this.source = source;
+        this.beside = beside;
         this.folder = folder;
     }
 
     /** A forecast that a row names is looked for beside the file. */
     public static ScenarioReading read(Path file, JobFolder folder) {
-        return new ScenarioReader(file, folder).read();
+        return new ScenarioReader(
+                        String.valueOf(file.getFileName()),
+                        FolderSource.of(file),
+                        other -> FolderSource.of(file.resolveSibling(other)),
+                        folder)
+                .read();
+    }
+
+    /** Nothing lies beside a file that was sent: whoever sends one must not have other files of this machine read. */
+    public static ScenarioReading readAlone(String name, byte[] text, JobFolder folder) {
+        FolderSource sent = FolderSource.inMemory(name, Map.of(name, text));
+        return new ScenarioReader(name, sent, other -> FolderSource.inMemory(other, Map.of()), folder).read();
     }
 
     private ScenarioReading read() {
-        FolderFiles files = new FolderFiles(FolderSource.of(file), Limits.STANDARD, problems);
+        FolderFiles files = new FolderFiles(source, Limits.STANDARD, problems);
         if (problems.isEmpty()) {
-            Table table = files.required(Header.of(String.valueOf(file.getFileName()), COLUMNS));
+            Table table = files.required(Header.of(name, COLUMNS));
             ChangeRows rows = new ChangeRows(folder, this::forecast);
             table.each(row -> enter(row, rows));
             FolderFiles.checkRows(table);
@@ -84,10 +100,10 @@ public final class ScenarioReader {
     }
 
     private @Nullable List<Forecast> forecast(Row row) {
-        FolderSource source = FolderSource.of(file.resolveSibling(row.text("file")));
+        FolderSource other = beside.apply(row.text("file"));
         int before = problems.kept().size();
-        FolderFiles files = new FolderFiles(source, Limits.STANDARD, problems);
-        boolean single = source instanceof SingleFile && files.names().size() == 1;
+        FolderFiles files = new FolderFiles(other, Limits.STANDARD, problems);
+        boolean single = other instanceof SingleFile && files.names().size() == 1;
         if (!single) {
             row.wrong("file", "is no file", "the name of a file like forecast.csv beside the scenarios");
             return null;

@@ -6,6 +6,7 @@ import drylap.kernel.FolderId;
 import drylap.platform.BackgroundWork;
 import drylap.platform.JobId;
 import drylap.platform.Subscription;
+import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import java.time.Clock;
@@ -74,13 +75,28 @@ public final class PlanRuns {
      * @throws UnknownFolder where there is no such folder
      */
     public RunId propose(Person who, FolderId folder, Duration time) {
+        return request(folder, asked(who, folder, time));
+    }
+
+    /** What such a run is asked; others who plan for a person without keeping the plan ask the same. */
+    public PlanRequest asked(Person who, FolderId folder, Duration time) {
+        demandProposal(who, folder);
+        return new PlanRequest(from(folder), time, null, 1);
+    }
+
+    /** @throws NotAllowed where the person may not have the folder planned at every site of it */
+    public void demandProposal(Person who, FolderId folder) {
         who.demand(Operation.PROPOSE_PLAN, publications.sitesOf(folder));
-        return request(folder, new PlanRequest(from(folder), time, null, 1));
+    }
+
+    /** As {@link #demandProposal}, as a question. */
+    public boolean mayPropose(Person who, FolderId folder) {
+        return who.may(Operation.PROPOSE_PLAN) && who.reach().coversAll(publications.sitesOf(folder));
     }
 
     /** Asks the folder's run to end now, for a person. */
     public void stop(Person who, FolderId folder) {
-        who.demand(Operation.PROPOSE_PLAN, publications.sitesOf(folder));
+        demandProposal(who, folder);
         stop(folder);
     }
 

@@ -14,6 +14,7 @@
             "raincall",
             "audit",
             "moving",
+            "whatif",
             "intake",
             "platform"
         })

@@ -1,7 +1,7 @@
 package drylap.whatif;
 
 import drylap.planning.JobFolder;
-import drylap.planning.Plan;
+import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import java.util.ArrayList;
@@ -15,6 +15,12 @@ import java.util.stream.Stream;
 
 /** Plans scenarios beside the folder as it is, each with the same budget and seed; neither folder nor plans are touched. */
 public final class WhatIf {
+    /** Told how each plan comes on, on the threads that plan. */
+    public interface Watcher {
+        /** @param place 0 for the folder as it is, then the scenarios in order */
+        void at(int place, PlanProgress progress);
+    }
+
     private WhatIf() {}
 
     /**
@@ -24,6 +30,12 @@ public final class WhatIf {
      */
     public static List<Outcome> compare(
             JobFolder folder, List<Scenario> scenarios, PlanRequest request, BooleanSupplier stop) {
+        return compare(folder, scenarios, request, (_, _) -> {}, stop);
+    }
+
+    /** As {@link #compare(JobFolder, List, PlanRequest, BooleanSupplier)}, watched. */
+    public static List<Outcome> compare(
+            JobFolder folder, List<Scenario> scenarios, PlanRequest request, Watcher watcher, BooleanSupplier stop) {
         record Named(String name, JobFolder folder) {}
         List<Named> all = Stream.concat(Stream.of(new Scenario(Scenario.AS_IT_IS, List.of())), scenarios.stream())
                 .map(one -> new Named(one.name(), one.applyTo(folder)))
@@ -31,15 +43,17 @@ public final class WhatIf {
         int atOnce = Math.min(all.size(), Runtime.getRuntime().availableProcessors());
         try (ExecutorService threads = Executors.newFixedThreadPool(atOnce)) {
             List<Future<Outcome>> planned = new ArrayList<>();
-            for (Named one : all)
-                planned.add(
-                        threads.submit(() -> new Outcome(one.name(), one.folder(), plan(one.folder(), request, stop))));
+            for (int i = 0; i < all.size(); i++) {
+                int place = i;
+                Named one = all.get(i);
+                planned.add(threads.submit(() -> new Outcome(
+                        one.name(),
+                        one.folder(),
+                        Planner.standard()
+                                .plan(one.folder(), request, progress -> watcher.at(place, progress), stop))));
+            }
             return planned.stream().map(WhatIf::got).toList();
         }
-    }
-
-    private static Plan plan(JobFolder folder, PlanRequest request, BooleanSupplier stop) {
-        return Planner.standard().plan(folder, request, _ -> {}, stop);
     }
 
     private static Outcome got(Future<Outcome> planned) {

@@ -1,6 +1,6 @@
 /** What a job would become if something were otherwise: named changes of a copy of the folder, planned side by side. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "sites", "weather", "crews", "planning"})
+@ApplicationModule(allowedDependencies = {"kernel", "sites", "weather", "crews", "planning", "security"})
 package drylap.whatif;
 
 import org.jspecify.annotations.NullMarked;

@@ -7,6 +7,7 @@ import drylap.planning.JobFolder;
 import drylap.whatif.OtherForecast;
 import drylap.whatif.Scenario;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -82,5 +83,23 @@ class ScenarioReaderTests {
         ScenarioReading.Refused refused =
                 (ScenarioReading.Refused) read("a,fly,,,,,,,,,,,\nb,rain by percent,,,,,,,,,,x,\n");
         assertThat(refused.text()).contains("scenarios.csv:2 change", "scenarios.csv:3 percent");
+    }
+
+    @Test
+    void a_file_that_is_sent_cannot_have_another_file_of_this_machine_read() throws IOException {
+        Path wet = Files.writeString(
+                place.resolve("wet.csv"),
+                "site,hour_start,rain_mm,rain_probability,wind_m_s,gust_m_s,wind_from_deg,temperature_c,relative_humidity\n"
+                        + "S1,2026-04-13T00:00-07:00,3,1,5,8,200,10,80\n");
+        String sent = HEADER + "d,forecast,,,,,,,,,,,%s\n".formatted(wet);
+
+        ScenarioReading reading = ScenarioReader.readAlone("mine.csv", sent.getBytes(StandardCharsets.UTF_8), folder);
+
+        assertThat(reading)
+                .isInstanceOfSatisfying(
+                        ScenarioReading.Refused.class,
+                        refused -> assertThat(refused.text())
+                                .startsWith("mine.csv:2 file: ")
+                                .contains("is no file"));
     }
 }

@@ -39,7 +39,7 @@ final class PlanBar extends Div {
         stop.setVisible(!run.ended());
     }
 
-    private static String time(long seconds) {
+    static String time(long seconds) {
         return seconds < 60 ? seconds + " s" : seconds / 60 + " min";
     }
 }

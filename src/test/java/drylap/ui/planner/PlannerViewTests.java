@@ -57,6 +57,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                         "Walls",
                         "Sites",
                         "Open hours",
+                        "What if",
                         "Job folders",
                         "Crews",
                         "Rules",

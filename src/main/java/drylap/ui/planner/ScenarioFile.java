@@ -1,0 +1,62 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.drawn.FolderShown;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Takes a file of scenarios, whole or not at all. */
+final class ScenarioFile extends Div {
+    private static final int LARGEST_BYTES = 1 << 20;
+
+    private final transient WhatIfDesk desk;
+    private final transient Runnable after;
+    private final Div outcome = new Div();
+    private transient @Nullable FolderShown shown;
+
+    ScenarioFile(WhatIfDesk desk, Runnable after) {
+        this.desk = desk;
+        this.after = after;
+        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        upload.setAcceptedFileTypes(".csv");
+        upload.setMaxFiles(1);
+        upload.setMaxFileSize(LARGEST_BYTES);
+        upload.setUploadButton(new Button("Choose a CSV file"));
+        outcome.getElement().setAttribute("role", "status");
+        add(
+                new Details(
+                        "Or a file of scenarios",
+                        new Paragraph(
+                                "One change a row, as for the command \"drylap whatif\"; rows of the same name are "
+                                        + "one scenario. It takes the place of the scenarios so far."),
+                        upload),
+                outcome);
+    }
+
+    void show(FolderShown now) {
+        shown = now;
+    }
+
+    /** Called with the page locked, once the file has come. */
+    void read(String name, byte[] bytes) {
+        FolderShown now = shown;
+        if (now == null) return;
+        outcome.removeAll();
+        List<String> wrong = desk.read(now, name, bytes);
+        if (wrong.isEmpty()) {
+            outcome.add(new Paragraph("%s was taken in.".formatted(name)));
+            after.run();
+            return;
+        }
+        var said = new Paragraph("%s was not taken in; nothing was changed.".formatted(name));
+        said.addClassName("trouble");
+        outcome.add(said, new UnorderedList(wrong.stream().map(ListItem::new).toArray(ListItem[]::new)));
+    }
+}

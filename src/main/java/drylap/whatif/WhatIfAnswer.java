@@ -1,0 +1,9 @@
+package drylap.whatif;
+
+/** Whether scenarios are being compared. */
+public sealed interface WhatIfAnswer {
+    record Begun() implements WhatIfAnswer {}
+
+    /** @param why which scenario cannot be, what is wrong, and what is accepted; nothing was begun */
+    record Refused(String why) implements WhatIfAnswer {}
+}
