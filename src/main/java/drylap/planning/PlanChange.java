@@ -30,6 +30,10 @@ public record PlanChange(@Nullable Visit before, @Nullable Visit after, List<Why
         DELIVERY("the window comes later"),
         SHUT("the wall is shut at its old time by now"),
         LEFT_OUT("it could not be placed"),
+        PLACED("it had been left out, and has a place now"),
+        RETURNED("work at the opening came back: it was not to be done when the published plan was made"),
+        FOLLOWS("the work before it ends later"),
+        ROOM("to make room"),
         PINNED("pinned, so that it stays");
 
         private final String words;
@@ -43,7 +47,7 @@ public record PlanChange(@Nullable Visit before, @Nullable Visit after, List<Why
         }
     }
 
-    /** @param detail the planner's own words, or a date; may be empty */
+    /** @param detail which, where and when, as far as it is known; a date for a delivery; may be empty */
     public record Why(Reason reason, String detail) {}
 
     public PlanChange {

@@ -37,7 +37,7 @@ public record PlanComparison(List<PlanChange> changes, List<TermChange> ledger) 
     public static PlanComparison of(Plan published, Plan proposal, JobFolder folder) {
         Map<Key, Visit> after = new LinkedHashMap<>();
         for (Visit visit : proposal.visits()) after.put(Key.of(visit), visit);
-        WhyChanged why = new WhyChanged(folder, proposal);
+        WhyChanged why = new WhyChanged(folder, published, proposal);
         List<PlanChange> changes = new ArrayList<>();
         Set<Key> seen = new HashSet<>();
         for (Visit before : published.visits()) {
@@ -46,7 +46,7 @@ public record PlanComparison(List<PlanChange> changes, List<TermChange> ledger) 
             changes.add(why.explain(new PlanChange(before, after.get(key), List.of())));
         }
         after.forEach((key, visit) -> {
-            if (!seen.contains(key)) changes.add(new PlanChange(null, visit, List.of()));
+            if (!seen.contains(key)) changes.add(why.added(visit));
         });
         return new PlanComparison(changes, terms(published.ledger(), proposal.ledger()));
     }

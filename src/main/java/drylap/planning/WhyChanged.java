@@ -9,28 +9,43 @@ import drylap.planning.PlanChange.Kind;
 import drylap.planning.PlanChange.Reason;
 import drylap.planning.PlanChange.Why;
 import drylap.sites.Opening;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Finds what forced a visit of the published plan from its place, as far as facts tell; the planner's taste is no why. */
+/** Finds what moved a visit of the published plan from its place, as far as facts tell; the planner's taste is no why. */
 final class WhyChanged {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+
     private final Plan proposal;
     private final Map<OpeningId, Opening> openings;
     private final Set<Visit> pinned;
     private final Map<CrewId, List<Shift>> shifts;
     private final Map<Wall, List<OpenWindow>> open;
     private final Map<Work, String> leftOut;
+    private final Map<Work, Visit> planned;
+    private final Map<CrewId, List<Visit>> rounds;
+    private final Set<Work> leftOutBefore;
+    private final Set<OpeningId> returned;
+    private final WhyShut shutters;
 
     private record Wall(FacadeId facade, Task task) {}
 
-    private record Work(OpeningId opening, Task task) {}
+    private record Work(OpeningId opening, Task task) {
+        static Work of(Visit visit) {
+            return new Work(visit.opening(), visit.task());
+        }
+    }
 
     /** Everything by its key: a season's plan has thousands of visits. */
-    WhyChanged(JobFolder folder, Plan proposal) {
+    WhyChanged(JobFolder folder, Plan published, Plan proposal) {
         this.proposal = proposal;
         openings = folder.openings().stream().collect(Collectors.toMap(Opening::id, opening -> opening));
         pinned = folder.published().stream()
@@ -42,6 +57,29 @@ final class WhyChanged {
                 .collect(Collectors.groupingBy(hours -> new Wall(hours.facade(), hours.task())));
         leftOut = proposal.unplanned().stream()
                 .collect(Collectors.toMap(left -> new Work(left.opening(), left.task()), UnplannedTask::detail));
+        planned = proposal.visits().stream().collect(Collectors.toMap(Work::of, visit -> visit, (_, last) -> last));
+        rounds = proposal.visits().stream().collect(Collectors.groupingBy(Visit::crew));
+        leftOutBefore = published.unplanned().stream()
+                .map(left -> new Work(left.opening(), left.task()))
+                .collect(Collectors.toSet());
+        returned = returned(published);
+        shutters = new WhyShut(folder, proposal);
+    }
+
+    /** Openings with work that the published plan knew nothing of: it was done, and has come back. */
+    private Set<OpeningId> returned(Plan published) {
+        Set<Work> known = published.visits().stream().map(Work::of).collect(Collectors.toSet());
+        known.addAll(leftOutBefore);
+        return Stream.concat(planned.keySet().stream(), leftOut.keySet().stream())
+                .filter(work -> !known.contains(work))
+                .map(Work::opening)
+                .collect(Collectors.toSet());
+    }
+
+    /** A visit that the published plan does not have. */
+    PlanChange added(Visit after) {
+        Reason reason = leftOutBefore.contains(Work.of(after)) ? Reason.PLACED : Reason.RETURNED;
+        return new PlanChange(null, after, List.of(new Why(reason, "")));
     }
 
     PlanChange explain(PlanChange change) {
@@ -50,19 +88,59 @@ final class WhyChanged {
         if (change.kind() == Kind.SAME) {
             if (pinned.contains(before)) why.add(new Why(Reason.PINNED, ""));
         } else if (done(before)) why.add(new Why(Reason.DONE, ""));
-        else forced(before, why);
+        else {
+            forced(before, why);
+            if (why.isEmpty()) pushed(before).ifPresent(why::add);
+        }
         return new PlanChange(before, change.after(), why);
     }
 
     private void forced(Visit before, List<Why> why) {
         if (before.start().isBefore(proposal.start())) why.add(new Why(Reason.TIME_PASSED, ""));
-        else if (shut(before)) why.add(new Why(Reason.SHUT, ""));
-        if (!works(before)) why.add(new Why(Reason.NO_SHIFT, ""));
+        else if (shut(before)) why.add(new Why(Reason.SHUT, shutters.words(before, open(before))));
+        if (!works(before)) why.add(new Why(Reason.NO_SHIFT, absence(before)));
         Opening opening = openings.get(before.opening());
         if (opening != null && before.task() == Task.INSTALL && before.date().isBefore(opening.deliveredOn()))
             why.add(new Why(Reason.DELIVERY, opening.deliveredOn().toString()));
         String left = leftOut.get(new Work(before.opening(), before.task()));
         if (left != null) why.add(new Why(Reason.LEFT_OUT, left));
+    }
+
+    /** Its old place is free of hindrance by itself, but other work of the proposal is in its way. */
+    private Optional<Why> pushed(Visit before) {
+        if (returned.contains(before.opening())) return Optional.of(new Why(Reason.RETURNED, ""));
+        return follows(before).or(() -> room(before));
+    }
+
+    private Optional<Why> follows(Visit before) {
+        return Stream.of(Task.values())
+                .filter(task -> task.compareTo(before.task()) < 0)
+                .map(task -> planned.get(new Work(before.opening(), task)))
+                .filter(Objects::nonNull)
+                .filter(earlier -> earlier.end().isAfter(before.start()))
+                .findFirst()
+                .map(earlier -> new Why(Reason.FOLLOWS, earlier.task().code()));
+    }
+
+    private Optional<Why> room(Visit before) {
+        return rounds.getOrDefault(before.crew(), List.of()).stream()
+                .filter(other -> !Work.of(other).equals(Work.of(before)))
+                .filter(other ->
+                        other.start().isBefore(before.end()) && before.start().isBefore(other.end()))
+                .findFirst()
+                .map(other ->
+                        new Why(Reason.ROOM, "%s of %s".formatted(other.task().code(), other.opening())));
+    }
+
+    private String absence(Visit before) {
+        boolean comes = shifts.getOrDefault(before.crew(), List.of()).stream()
+                .anyMatch(shift -> shift.date().equals(before.date()));
+        return "crew %s %s on %s"
+                .formatted(before.crew(), comes ? "has other hours" : "does not come", DAY.format(before.date()));
+    }
+
+    private List<OpenWindow> open(Visit visit) {
+        return open.getOrDefault(new Wall(visit.facade(), visit.task()), List.of());
     }
 
     private boolean done(Visit before) {
@@ -73,7 +151,7 @@ final class WhyChanged {
     /** Hours outside the proposal's own span are not known to be shut. */
     private boolean shut(Visit before) {
         if (before.end().isAfter(proposal.horizonEnd())) return false;
-        return open.getOrDefault(new Wall(before.facade(), before.task()), List.of()).stream()
+        return open(before).stream()
                 .noneMatch(hours -> !before.start().isBefore(hours.when().from())
                         && !before.end().isAfter(hours.when().until()));
     }

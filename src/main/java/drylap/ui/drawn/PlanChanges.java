@@ -101,17 +101,22 @@ public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
         if (!change.why().isEmpty())
             return change.why().stream().map(PlanChanges::words).collect(Collectors.joining("; "));
         return switch (change.kind()) {
-            case ADDED -> "not in the published plan";
             case MOVED -> "the planner found it better so";
-            case DROPPED, SAME -> "";
+            case ADDED, DROPPED, SAME -> "";
         };
     }
 
     private static String words(Why why) {
-        if (why.detail().isEmpty()) return why.reason().words();
-        return why.reason() == Reason.DELIVERY
-                ? "%s, on %s".formatted(why.reason().words(), date(LocalDate.parse(why.detail())))
-                : "%s: %s".formatted(why.reason().words(), why.detail());
+        String detail = why.detail();
+        if (detail.isEmpty()) return why.reason().words();
+        return switch (why.reason()) {
+            case SHUT, NO_SHIFT -> detail;
+            case DELIVERY -> "%s, on %s".formatted(why.reason().words(), date(LocalDate.parse(detail)));
+            case FOLLOWS -> "its %s ends later now".formatted(detail);
+            case ROOM -> "%s for the %s".formatted(why.reason().words(), detail);
+            case DONE, TIME_PASSED, LEFT_OUT, PLACED, RETURNED, PINNED ->
+                "%s: %s".formatted(why.reason().words(), detail);
+        };
     }
 
     private static String date(LocalDate date) {

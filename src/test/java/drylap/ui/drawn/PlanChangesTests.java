@@ -19,7 +19,8 @@ class PlanChangesTests {
         var published = new QuayPlan()
                 .visit("W1", TUESDAY, "09:00", "10:00", Task.INSTALL, "QW2-01")
                 .visit("W1", MONDAY, "09:00", "10:00", Task.INSTALL, "MS1-01")
-                .visit("W1", MONDAY, "10:00", "11:00", Task.INSTALL, "QW1-02");
+                .visit("W1", MONDAY, "10:00", "11:00", Task.INSTALL, "QW1-02")
+                .without("MS1-01", Task.WRAP, UnplannedReason.HORIZON_FULL, "every day is full");
         var proposal = new QuayPlan()
                 .visit("W1", TUESDAY, "11:00", "12:00", Task.INSTALL, "MS1-01")
                 .visit("P1", TUESDAY, "13:00", "14:00", Task.WRAP, "MS1-01")
@@ -34,7 +35,7 @@ class PlanChangesTests {
                 .containsExactly("Mon 13 Apr 09:00, W1", "Tue 14 Apr 11:00, W1");
         assertThat(changes.rows().get(1).is()).isEqualTo("not planned");
         assertThat(changes.rows().get(1).why()).contains("it could not be placed: every day is full");
-        assertThat(changes.rows().get(2).why()).isEqualTo("not in the published plan");
+        assertThat(changes.rows().get(2).why()).isEqualTo("it had been left out, and has a place now");
     }
 
     @Test
@@ -43,6 +44,23 @@ class PlanChangesTests {
         var proposal = new QuayPlan().visit("W1", MONDAY, "09:00", "10:00", Task.INSTALL, "MS1-01");
 
         assertThat(changes(published, proposal).rows().getFirst().why()).contains("its start has passed");
+    }
+
+    @Test
+    void rain_at_the_old_time_is_named_with_its_wall_and_hour() {
+        var published = new QuayPlan().visit("W1", MONDAY, "12:30", "13:00", Task.INSTALL, "QW2-01");
+        var proposal = new QuayPlan().visit("W1", MONDAY, "09:00", "09:30", Task.INSTALL, "QW2-01");
+
+        assertThat(changes(published, proposal).rows().getFirst().why()).isEqualTo("rain on the west wall from 12:00");
+    }
+
+    @Test
+    void a_crew_that_does_not_come_is_named_with_its_day() {
+        var published = new QuayPlan().visit("C1", MONDAY, "09:00", "09:30", Task.CLAD, "MS1-01");
+        var proposal = new QuayPlan().visit("C1", TUESDAY, "09:00", "09:30", Task.CLAD, "MS1-01");
+
+        assertThat(changes(published, proposal).rows().getFirst().why())
+                .endsWith("crew C1 does not come on Mon 13 Apr");
     }
 
     @Test

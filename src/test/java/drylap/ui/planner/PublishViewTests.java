@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
+import drylap.crews.AbsenceRequest;
+import drylap.crews.AbsenceResult;
+import drylap.crews.Absences;
+import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.kernel.Reach;
+import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolders;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
@@ -16,6 +21,7 @@ import drylap.planning.Publications;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
+import java.time.LocalDate;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,6 +35,12 @@ class PublishViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private Plans plans;
+
+    @Autowired
+    private CurrentFolders current;
+
+    @Autowired
+    private Absences absences;
 
     @Autowired
     private Publications publications;
@@ -77,6 +89,25 @@ class PublishViewTests extends SpringBrowserlessTest {
         test(button("Look at the published plan")).click();
 
         assertThat(text(view)).contains("Against the published plan").contains("Below: the published plan");
+    }
+
+    @Test
+    void each_change_of_the_published_plan_is_shown_with_what_caused_it() {
+        var monday = LocalDate.of(2026, 4, 13);
+        publications.publish(people.scheduler(), folder, plans.save(folder, plan(200)), null);
+        var away = new AbsenceRequest(new CrewId("W1"), monday, null, null, "at a training");
+        assertThat(absences.add(people.scheduler(), folder, away)).isInstanceOf(AbsenceResult.Added.class);
+        plans.save(
+                folder,
+                Planner.standard()
+                        .plan(current.load(folder), new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
+
+        var view = navigate(WeekSheetView.class);
+
+        assertThat(text(view))
+                .contains("Against the published plan")
+                .contains("crew W1 does not come on Mon 13 Apr")
+                .doesNotContain("not in the published plan");
     }
 
     @Test
