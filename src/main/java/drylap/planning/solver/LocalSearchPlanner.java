@@ -12,9 +12,12 @@ import java.util.function.Function;
 
 /**
  * A legal plan at once by construction, then better ones by local search until time, moves or patience end; a large job region
- * by region, as many at a time as the machine has processors.
+ * by region, as many at a time as the machine has processors, a small one by two searches side by side.
  */
 public final class LocalSearchPlanner implements Planner {
+    /** Searches of a job that is not cut, whatever the machine has: the same moves give the same plan everywhere. */
+    private static final int LANES = 2;
+
     @Override
     public Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
@@ -44,7 +47,8 @@ public final class LocalSearchPlanner implements Planner {
         try {
             crowd.each(searches, done(search -> search.improveFirst(stop)));
             Shares shares = new Shares(request, report.elapsed(), searches, crowd.width());
-            crowd.each(searches, done(search -> search.search(shares.of(search), stop)));
+            int lanes = searches.size() == 1 ? LANES : 1;
+            crowd.each(searches, done(search -> search.search(shares.of(search), stop, lanes)));
         } finally {
             teller.interrupt();
         }

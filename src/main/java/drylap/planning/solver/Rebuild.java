@@ -3,7 +3,6 @@ package drylap.planning.solver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Takes related units out one by one and puts each where it costs least among places that are tried on the working schedule:
@@ -14,22 +13,14 @@ final class Rebuild {
 
     private final CrewLists lists;
     private final Schedule schedule;
+    private final Trial trial;
     private final List<ListMove> forth = new ArrayList<>();
     private final List<ListMove> back = new ArrayList<>();
-    private final ListMove.Announcer noting = new ListMove.Announcer() {
-        @Override
-        public void before(Route route, int from, int until) {}
-
-        @Override
-        public void after(Route route, int from, int until) {
-            if (lists.takingBack) schedule.positions.refresh(route, from);
-            else schedule.listChanged(route, from, until);
-        }
-    };
 
     private Rebuild(CrewLists lists) {
         this.lists = lists;
         schedule = lists.working;
+        trial = new Trial(lists);
     }
 
     /**
@@ -41,8 +32,7 @@ final class Rebuild {
     static Chain of(CrewLists lists, List<Unit> units, int forced, Function<Unit, ListMove> place) {
         Rebuild rebuild = new Rebuild(lists);
         for (int i = 0; i < units.size(); i++) rebuild.replace(units.get(i), i < forced, place);
-        for (ListMove undo : rebuild.back) undo.change(rebuild.noting, lists);
-        if (rebuild.schedule.listsChanged()) rebuild.schedule.settle();
+        rebuild.trial.makeAll(rebuild.back);
         return new Chain(rebuild.forth, rebuild.back);
     }
 
@@ -51,34 +41,15 @@ final class Rebuild {
         long medium = forced ? Long.MAX_VALUE : schedule.tally.medium();
         long soft = forced ? Long.MAX_VALUE : schedule.tally.soft();
         for (int i = 0; i < PLACES; i++) {
-            ListMove move = tried(place.apply(unit));
-            if (move == null || triedMedium > medium || triedMedium == medium && triedSoft >= soft) continue;
+            ListMove move = place.apply(unit);
+            if (!trial.of(move) || trial.medium > medium || trial.medium == medium && trial.soft >= soft) continue;
             best = move;
-            medium = triedMedium;
-            soft = triedSoft;
+            medium = trial.medium;
+            soft = trial.soft;
         }
         if (best == null) return;
         back.addFirst(best.opposite(lists));
         forth.add(best);
-        best.change(noting, lists);
-        schedule.settle();
-    }
-
-    private long triedMedium;
-    private long triedSoft;
-
-    private @Nullable ListMove tried(ListMove move) {
-        if (move.idle(lists) || move.closesRing(schedule.rings)) return null;
-        ListMove undo = move.opposite(lists);
-        move.change(noting, lists);
-        schedule.settle();
-        lists.meter.count();
-        triedMedium = schedule.tally.medium();
-        triedSoft = schedule.tally.soft();
-        lists.takingBack = true;
-        undo.change(noting, lists);
-        lists.takingBack = false;
-        schedule.rollBack();
-        return move;
+        trial.make(best);
     }
 }

@@ -1,44 +1,29 @@
 package drylap.planning.solver;
 
-import static java.util.Objects.requireNonNull;
 
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
 import java.time.Duration;
-import java.util.Random;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
-import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.phase.PhaseConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
-import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** The search for the plan of one region; a whole job that is not cut is one. */
 final class RegionSearch {
     private static final Duration ASK_EVERY = Duration.ofMillis(50);
 
-    /** Steps without a better plan after which a search is stuck, for any and for each unit. */
-    private static final int STUCK_AFTER = 1000;
-
-    private static final int STUCK_AFTER_EACH = 20;
-
-    /** Up to so many units a search may wander widely and still come down often enough. */
-    static final int SMALL = 60;
-
-    private static final int WIDE = 400;
-
-    private final Meter meter = new Meter();
+    private final List<Meter> meters = new CopyOnWriteArrayList<>();
     private final int tasks;
     private volatile CrewLists lists;
     private volatile HardMediumSoftLongScore score;
     private volatile int unplanned;
 
-    private RegionSearch(CrewLists first) {
+    RegionSearch(CrewLists first) {
         lists = first;
         tasks = first.problem().tasks().size();
         score = HardMediumSoftLongScore.ZERO;
@@ -47,14 +32,10 @@ final class RegionSearch {
 
     /** Compiles a region and makes its first plan. */
     static RegionSearch begin(JobFolder region, Span span) {
-        Problem problem = ProblemCompiler.compile(region, span);
-        Meter none = new Meter();
-        RegionSearch search = new RegionSearch(Construction.firstLists(problem, none));
-        search.lists.meter = search.meter;
-        return search;
+        return new RegionSearch(Construction.firstLists(ProblemCompiler.compile(region, span), new Meter()));
     }
 
-    private void note(CrewLists now) {
+    private synchronized void note(CrewLists now) {
         Schedule schedule = now.schedule();
         int out = 0;
         for (int start : schedule.start) if (start == TimeAxis.NEVER) out++;
@@ -64,7 +45,7 @@ final class RegionSearch {
     }
 
     long moves() {
-        return meter.moves();
+        return meters.stream().mapToLong(Meter::moves).sum();
     }
 
     long medium() {
@@ -97,37 +78,31 @@ final class RegionSearch {
         note(Construction.drierLists(lists, stop));
     }
 
-    /** Searches until time or moves of the request end, or it is stopped; begins again near the best whenever it is stuck. */
-    void search(PlanRequest request, BooleanSupplier stop) {
+    /**
+     * Searches until time or moves of the request end, or it is stopped: cools down thrice, from less and less heat, each time from
+     * the best plan so far.
+     *
+     * @param lanes how many searches with seeds of their own share the moves, and the processors if there are enough
+     */
+    void search(PlanRequest request, BooleanSupplier stop, int lanes) {
         if (units() == 0) return;
-        long began = System.nanoTime();
-        Random random = new Random(request.seed());
-        CrewLists start = lists;
-        for (int round = 0; !stop.getAsBoolean(); round++) {
-            PlanRequest left = left(request, round, Duration.ofNanos(System.nanoTime() - began));
-            if (left == null) return;
-            CrewLists found = solve(start, left, stop);
-            if (found.getScore().compareTo(score) >= 0) note(found);
-            start = Kick.of(lists, random);
+        List<Meter> own = Stream.generate(Meter::new).limit(lanes).toList();
+        meters.addAll(own);
+        try (Crowd crowd = Crowd.of(lanes)) {
+            for (Cooling cooling = Cooling.first(request, lists, own, crowd.width());
+                    cooling != null && !stop.getAsBoolean();
+                    cooling = cooling.next(lists)) {
+                Cooling now = cooling;
+                for (CrewLists found : crowd.each(own, meter -> solve(now, meter, stop)))
+                    if (found.getScore().compareTo(score) >= 0) note(found);
+            }
         }
     }
 
-    /** What is left of the request for another round; null if that is nothing. */
-    private @Nullable PlanRequest left(PlanRequest request, int round, Duration elapsed) {
-        Duration time = request.time() == null ? null : request.time().minus(elapsed);
-        Long moves = request.moves() == null ? null : request.moves() - meter.moves();
-        if (time != null && !time.isPositive() || moves != null && moves <= 0) return null;
-        return new PlanRequest(null, time, moves, request.seed() + round);
-    }
-
-    private CrewLists solve(CrewLists start, PlanRequest request, BooleanSupplier stop) {
-        SolverConfig config = Search.config(request, request.time(), EnvironmentMode.REPRODUCIBLE);
-        PhaseConfig<?> phase = requireNonNull(config.getPhaseConfigList()).getFirst();
-        if (units() <= SMALL && phase instanceof LocalSearchPhaseConfig search)
-            requireNonNull(search.getAcceptorConfig()).setLateAcceptanceSize(WIDE);
-        phase.setTerminationConfig(
-                new TerminationConfig().withUnimprovedStepCountLimit(STUCK_AFTER + STUCK_AFTER_EACH * units()));
-        Solver<CrewLists> solver = SolverFactory.<CrewLists>create(config).buildSolver();
+    private CrewLists solve(Cooling cooling, Meter meter, BooleanSupplier stop) {
+        CrewLists start = new CrewLists.Cloner().cloneSolution(lists);
+        start.meter = meter;
+        Solver<CrewLists> solver = SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, stop));
         try {
             solver.addEventListener(event -> better(event.getNewBestSolution()));
@@ -138,8 +113,8 @@ final class RegionSearch {
     }
 
     /** Costs are told at once; tasks are counted anew only when the medium cost has changed. */
-    private void better(CrewLists now) {
-        if (now.getScore().compareTo(score) <= 0) return; // a later round may begin with worse
+    private synchronized void better(CrewLists now) {
+        if (now.getScore().compareTo(score) <= 0) return; // another lane may have found better
         if (now.getScore().mediumScore() != score.mediumScore()) note(now);
         else score = now.getScore();
     }

@@ -1,8 +1,6 @@
 package drylap.planning.solver;
 
 import drylap.planning.PlanRequest;
-import java.time.Duration;
-import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
@@ -14,17 +12,15 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
-/** How the search is set up: late acceptance over hand-made moves, scored by {@link FastScore}. */
+/** How the search is set up: simulated annealing over hand-made moves, scored by {@link FastScore}. */
 final class Search {
-    /** Short: coming down fast and beginning again nearby beat one long wandering by a third at 300 openings. */
-    private static final int LATE_ACCEPTANCE_SIZE = 10;
-
     private Search() {}
 
-    /** @param left the time that remains of the request's, if it has any */
-    static SolverConfig config(PlanRequest request, @Nullable Duration left, EnvironmentMode mode) {
+    /** @param heat the soft cost by which a plan may at first get worse with a chance of one in e; at the end none */
+    static SolverConfig config(PlanRequest request, long heat, EnvironmentMode mode) {
         TerminationConfig termination = new TerminationConfig();
-        if (left != null) termination.withMillisecondsSpentLimit(Math.max(1, left.toMillis()));
+        if (request.time() != null)
+            termination.withMillisecondsSpentLimit(Math.max(1, request.time().toMillis()));
         if (request.moves() != null) termination.withScoreCalculationCountLimit(request.moves());
         return new SolverConfig()
                 .withSolutionClass(CrewLists.class)
@@ -34,13 +30,14 @@ final class Search {
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(FastScore.class))
                 .withTerminationConfig(termination)
-                .withPhases(phase());
+                .withPhases(phase(heat));
     }
 
-    private static LocalSearchPhaseConfig phase() {
+    private static LocalSearchPhaseConfig phase(long heat) {
         return new LocalSearchPhaseConfig()
                 .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(MoveMaker.class))
-                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE_SIZE))
+                .withAcceptorConfig(new LocalSearchAcceptorConfig()
+                        .withSimulatedAnnealingStartingTemperature("0hard/0medium/" + heat + "soft"))
                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
     }
 

@@ -19,7 +19,7 @@ class FastScoreTests {
         JobFolder folder = JobFixture.job(openings, seed);
         PlanRequest request = new PlanRequest(null, null, moves, seed);
         CrewLists first = Construction.firstLists(Problem.of(folder, null), new Meter());
-        SolverConfig config = Search.config(request, null, EnvironmentMode.FULL_ASSERT);
+        SolverConfig config = Search.config(request, 50, EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig().withAssertionScoreDirectorFactory(Search.streams());
 
         CrewLists solved = SolverFactory.<CrewLists>create(config).buildSolver().solve(first);

@@ -4,8 +4,6 @@ import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
 import java.util.function.BooleanSupplier;
 
 /** The planner's own search, as a region gets it, of a problem that no folder compiles to. */
@@ -19,10 +17,10 @@ final class JobShopSearch {
     static Result search(JobShop shop, PlanRequest request, int enough) {
         long began = System.nanoTime();
         CrewLists first = Construction.firstLists(JobShopProblem.of(shop), new Meter());
-        RegionSearch search = of(first);
+        RegionSearch search = new RegionSearch(first);
         BooleanSupplier stop = () -> search.medium() == 0 && search.soft() < (enough + 1L) * JobShopProblem.END_WEIGHT;
         search.improveFirst(stop);
-        search.search(request, stop);
+        search.search(request, stop, 1);
         double seconds = (System.nanoTime() - began) / 1e9;
         Plan plan = search.plan();
         return new Result(plan, end(plan), search.moves(), seconds);
@@ -33,20 +31,5 @@ final class JobShopSearch {
                 .filter(line -> line.term() == LedgerTerm.LATE_HANDOVER)
                 .mapToLong(Ledger.Line::amount)
                 .sum();
-    }
-
-    /** A region's search begins with a folder; here it begins with lists, which only its inside can. */
-    private static RegionSearch of(CrewLists first) {
-        try {
-            Constructor<RegionSearch> inside = RegionSearch.class.getDeclaredConstructor(CrewLists.class);
-            inside.setAccessible(true);
-            RegionSearch search = inside.newInstance(first);
-            Field meter = RegionSearch.class.getDeclaredField("meter");
-            meter.setAccessible(true);
-            first.meter = (Meter) meter.get(search);
-            return search;
-        } catch (ReflectiveOperationException changed) {
-            throw new IllegalStateException("the search of a region has another inside now", changed);
-        }
     }
 }

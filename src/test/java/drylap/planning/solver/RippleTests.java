@@ -42,7 +42,7 @@ class RippleTests {
     }
 
     private static InnerScoreDirector<CrewLists, ?> director() {
-        var config = Search.config(new PlanRequest(null, null, 1L, 1), null, EnvironmentMode.REPRODUCIBLE);
+        var config = Search.config(new PlanRequest(null, null, 1L, 1), 50, EnvironmentMode.REPRODUCIBLE);
         var factory = (DefaultSolverFactory<CrewLists>) SolverFactory.<CrewLists>create(config);
         return factory.getScoreDirectorFactory().buildScoreDirector();
     }

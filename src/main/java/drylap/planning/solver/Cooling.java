@@ -1,0 +1,67 @@
+package drylap.planning.solver;
+
+import drylap.planning.PlanRequest;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+
+/**
+ * One round of a search by simulated annealing: how hot it begins, and what it may use of the request's time and moves.
+ *
+ * @param number from 0
+ * @param began when the search began, as {@link System#nanoTime}
+ * @param meters of the lanes that run side by side
+ * @param width how many lanes have a processor at once
+ */
+record Cooling(PlanRequest request, int number, long heat, long began, List<Meter> meters, int width) {
+    /** Of the time, in percent. */
+    private static final int[] SHARES = {60, 25, 15};
+
+    private static final int COOLER = 2;
+    /** A search without an end cools down in so long, again and again. */
+    private static final Duration ENDLESS = Duration.ofSeconds(10);
+
+    static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
+        return new Cooling(request, 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
+    }
+
+    /** The round after this one; null where none is left. */
+    @Nullable
+    Cooling next(CrewLists lists) {
+        boolean last = number % SHARES.length == SHARES.length - 1;
+        boolean endless = request.time() == null && request.moves() == null;
+        if (last && !endless) return null;
+        long less = last ? Heat.of(lists, request.seed() + number) : Math.max(1, heat / COOLER);
+        return new Cooling(request, number + 1, less, began, meters, width);
+    }
+
+    /** What one lane's solver is told. */
+    SolverConfig config(Meter meter) {
+        long seed = request.seed() + (long) number * meters.size() + meters.indexOf(meter);
+        return Search.config(new PlanRequest(null, time(), moves(meter), seed), heat, EnvironmentMode.REPRODUCIBLE);
+    }
+
+    private @Nullable Duration time() {
+        if (request.moves() != null && request.time() == null) return null;
+        Duration whole = request.time() == null
+                ? ENDLESS
+                : request.time().minusNanos(System.nanoTime() - began);
+        return Duration.ofMillis(Math.max(1, Math.round(whole.toMillis() * share() * width / meters.size())));
+    }
+
+    private @Nullable Long moves(Meter meter) {
+        if (request.moves() == null) return null;
+        double left = (double) request.moves() / meters.size() - meter.moves();
+        return Math.max(1, Math.round(left * share()));
+    }
+
+    /** Of what is left. */
+    private double share() {
+        int sum = 0;
+        int round = number % SHARES.length;
+        for (int i = round; i < SHARES.length; i++) sum += SHARES[i];
+        return (double) SHARES[round] / sum;
+    }
+}

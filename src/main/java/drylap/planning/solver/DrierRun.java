@@ -1,0 +1,104 @@
+package drylap.planning.solver;
+
+import drylap.kernel.Task;
+import java.util.List;
+
+/**
+ * Draws a move of installs that stand in rain to a drier half day of some crew: one unit, or what follows it that day as well,
+ * since weather that is bad for one is bad for its neighbours.
+ */
+final class DrierRun {
+    /** Of so many units the one with the greatest chance of rain is moved, of so many half days to the driest. */
+    private static final int UNITS = 6;
+
+    private static final int HALF_DAYS = 4;
+    private static final int RUNS_PERCENT = 60;
+    private static final int LONGEST_RUN = 8;
+    private static final int DAY = 1440;
+    /** Thousandths of a chance that a day nearer is worth. */
+    private static final int NEARER = 10;
+
+    private final Lots lots;
+    private final Schedule schedule;
+
+    private DrierRun(Lots lots) {
+        this.lots = lots;
+        schedule = lots.lists.working;
+    }
+
+    static ListMove draw(Lots lots) {
+        return new DrierRun(lots).draw();
+    }
+
+    private ListMove draw() {
+        Unit unit = wettest();
+        Route from = schedule.positions.route(unit);
+        int at = schedule.positions.place(unit);
+        Route to = lots.random.nextInt(3) == 0 ? from : lots.someRoute(unit);
+        if (unit.kind != Task.INSTALL || to.crew().days() == 0) return new Wait(from, at, 0);
+        int length = lots.random.nextInt(100) < RUNS_PERCENT ? sameDay(from.getUnits(), at, to.crew()) : 1;
+        int moment = driest(unit, length, to.crew());
+        int place = schedule.placeAt(to, moment);
+        int into = from == to && place > at ? Math.max(at, place - length) : place;
+        return new MoveRun(from, at, length, to, into).waitingUntil(moment);
+    }
+
+    private Unit wettest() {
+        Unit wettest = lots.unit();
+        int most = risk(wettest);
+        for (int i = 1; i < UNITS; i++) {
+            Unit unit = lots.unit();
+            int risk = risk(unit);
+            if (risk <= most) continue;
+            wettest = unit;
+            most = risk;
+        }
+        return wettest;
+    }
+
+    /** Sum of chances in thousandths; below 0 what rain does not harm. */
+    private int risk(Unit unit) {
+        if (unit.kind != Task.INSTALL) return -1;
+        int sum = 0;
+        for (WorkTask task : unit.tasks) {
+            int start = schedule.start[task.index];
+            if (start != TimeAxis.NEVER) sum += task.odds.thousandths(start, start + task.minutes);
+        }
+        return sum;
+    }
+
+    private int sameDay(List<Unit> units, int at, CrewCalendar crew) {
+        int day = schedule.day[units.get(at).tasks[0].index];
+        int length = 1;
+        while (length < LONGEST_RUN && at + length < units.size() && movesAlong(units.get(at + length), day, crew))
+            length++;
+        return length;
+    }
+
+    private boolean movesAlong(Unit unit, int day, CrewCalendar crew) {
+        return unit.fits(crew) && schedule.day[unit.tasks[0].index] == day;
+    }
+
+    private int driest(Unit unit, int length, CrewCalendar crew) {
+        int minutes = 0;
+        for (WorkTask task : unit.tasks) minutes += task.minutes;
+        int now = Math.max(0, schedule.start[unit.tasks[0].index]);
+        int best = 0;
+        int least = Integer.MAX_VALUE;
+        for (int i = 0; i < HALF_DAYS; i++) {
+            int moment = halfDay(crew);
+            int odds = unit.tasks[0].odds.thousandths(moment, moment + minutes * length);
+            int cost = odds + Math.abs(moment - now) / DAY * NEARER;
+            if (cost >= least) continue;
+            least = cost;
+            best = moment;
+        }
+        return best;
+    }
+
+    private int halfDay(CrewCalendar crew) {
+        int day = lots.random.nextInt(crew.days());
+        boolean morning = lots.random.nextBoolean() || crew.breakUntil[day] <= 0;
+        return Math.max(0, morning ? crew.from[day] : crew.breakUntil[day]);
+    }
+}

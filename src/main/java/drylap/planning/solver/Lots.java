@@ -1,0 +1,77 @@
+package drylap.planning.solver;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Random;
+
+/** Draws units, crews, places and moments that go together. */
+final class Lots {
+    private static final int MINUTES_AROUND = 1440;
+
+    final CrewLists lists;
+    final Random random;
+    private final Problem problem;
+    private final List<Unit> units;
+
+    Lots(CrewLists lists, Random random) {
+        this.lists = lists;
+        this.random = random;
+        problem = lists.problem();
+        units = lists.getUnits();
+    }
+
+    /** Any unit, or, where people have the plan already, one of those near what has changed. */
+    Unit unit() {
+        List<Unit> from = lists.focus.isEmpty() ? units : lists.focus;
+        return from.get(random.nextInt(from.size()));
+    }
+
+    /** A unit of the same kind on the same facade; mostly there is one. */
+    Unit relative(Unit unit) {
+        List<Unit> near = problem.relatives(unit);
+        return near.get(random.nextInt(near.size()));
+    }
+
+    /** What another crew does at about the same time. */
+    Unit contemporary(Unit unit) {
+        Route route = someRoute(unit);
+        List<Unit> all = route.getUnits();
+        if (all.isEmpty()) return unit;
+        return all.get(Math.min(all.size() - 1, placeInTime(unit, route)));
+    }
+
+    /** A place in the route at which its crew comes to work at about the time of the unit now, or up to a day off. */
+    int placeInTime(Unit unit, Route to) {
+        int start = lists.working.start[unit.tasks[0].index];
+        if (start == TimeAxis.NEVER) return random.nextInt(to.getUnits().size() + 1);
+        int around = start + random.nextInt(2 * MINUTES_AROUND) - MINUTES_AROUND;
+        return lists.working.placeAt(to, around);
+    }
+
+    Route someRoute(Unit unit) {
+        BitSet able = unit.crews();
+        int crew = -1;
+        for (int skip = random.nextInt(able.cardinality()); skip >= 0; skip--) crew = able.nextSetBit(crew + 1);
+        return lists.getRoutes().get(crew);
+    }
+
+    /** The start or the middle of the day on which a crew comes to a place of its list, or of one just after. */
+    int momentAt(Route route, int place) {
+        CrewCalendar crew = route.crew();
+        if (crew.days() == 0) return 0;
+        int now = place == 0
+                ? 0
+                : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
+        int day = Math.min(crew.days() - 1, now + (random.nextInt(3) == 0 ? 1 : 0));
+        return Math.max(0, random.nextBoolean() ? crew.from[day] : crew.breakUntil[day]);
+    }
+
+    /** The start of the day on which it is done now or of one soon after, or some hour of that day. */
+    int laterMoment(CrewCalendar crew, Unit unit) {
+        if (crew.days() == 0) return 0;
+        int now = Math.max(0, lists.working.day[unit.tasks[0].index]);
+        int day = Math.min(crew.days() - 1, now + random.nextInt(4));
+        int hours = random.nextInt(2) == 0 ? 0 : random.nextInt(10);
+        return Math.max(0, crew.from[day] + hours * 60);
+    }
+}

@@ -1,0 +1,35 @@
+package drylap.planning.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Draws related units to be rebuilt: neighbours on a wall, or what a crew does in a day, so that the day may be saved. */
+final class Rebuilding {
+    private static final int MOST_REBUILT = 8;
+
+    private Rebuilding() {}
+
+    static ListMove draw(Lots lots, Function<Unit, ListMove> place) {
+        Unit seed = lots.unit();
+        boolean wholeDay = lots.random.nextBoolean();
+        List<Unit> units = wholeDay ? dayOf(seed, lots.lists.working) : neighbours(seed, lots);
+        return Rebuild.of(lots.lists, units, wholeDay ? units.size() : 1, place);
+    }
+
+    private static List<Unit> dayOf(Unit seed, Schedule schedule) {
+        int day = schedule.day[seed.tasks[0].index];
+        return schedule.positions.route(seed).getUnits().stream()
+                .filter(unit -> schedule.day[unit.tasks[0].index] == day)
+                .limit(MOST_REBUILT)
+                .toList();
+    }
+
+    private static List<Unit> neighbours(Unit seed, Lots lots) {
+        List<Unit> units = new ArrayList<>(List.of(seed));
+        int more = 2 + lots.random.nextInt(MOST_REBUILT - 2);
+        for (int i = 0; i < more; i++)
+            units.add(lots.random.nextInt(3) == 0 ? lots.contemporary(seed) : lots.relative(seed));
+        return units;
+    }
+}

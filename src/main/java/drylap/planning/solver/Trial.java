@@ -1,0 +1,54 @@
+package drylap.planning.solver;
+
+/** Tries moves on the working schedule, without the solver knowing. */
+final class Trial {
+    private final CrewLists lists;
+    private final Schedule schedule;
+    /** What the plan would cost with the last move that was tried. */
+    long medium;
+
+    long soft;
+
+    private final ListMove.Announcer announcer = new ListMove.Announcer() {
+        @Override
+        public void before(Route route, int from, int until) {}
+
+        @Override
+        public void after(Route route, int from, int until) {
+            if (lists.takingBack) schedule.positions.refresh(route, from);
+            else schedule.listChanged(route, from, until);
+        }
+    };
+
+    Trial(CrewLists lists) {
+        this.lists = lists;
+        schedule = lists.working;
+    }
+
+    /** Makes a move, looks what the plan costs, and takes it back; false for one that changes nothing or is not allowed. */
+    boolean of(ListMove move) {
+        if (move.idle(lists) || move.closesRing(schedule.rings)) return false;
+        ListMove undo = move.opposite(lists);
+        make(move);
+        lists.meter.count();
+        medium = schedule.tally.medium();
+        soft = schedule.tally.soft();
+        lists.takingBack = true;
+        undo.change(announcer, lists);
+        lists.takingBack = false;
+        schedule.rollBack();
+        return true;
+    }
+
+    /** Makes a move that stays. */
+    void make(ListMove move) {
+        move.change(announcer, lists);
+        schedule.settle();
+    }
+
+    /** Makes several, and brings the schedule up to date once. */
+    void makeAll(Iterable<ListMove> moves) {
+        for (ListMove move : moves) move.change(announcer, lists);
+        if (schedule.listsChanged()) schedule.settle();
+    }
+}
