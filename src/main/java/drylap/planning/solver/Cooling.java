@@ -15,26 +15,39 @@ import org.optaplanner.core.config.solver.SolverConfig;
  * @param meters of the lanes that run side by side
  * @param width how many lanes have a processor at once
  */
-record Cooling(PlanRequest request, int number, long heat, long began, List<Meter> meters, int width) {
+record Cooling(PlanRequest request, int[] shares, int number, long heat, long began, List<Meter> meters, int width) {
     /** Of the time, in percent. */
     private static final int[] SHARES = {60, 25, 15};
 
+    private static final int[] SHARES_OF_FEW = {13, 13, 13, 13, 12, 12, 12, 12};
+
     private static final int COOLER = 2;
+    private static final int FEW = 60;
     /** A search without an end cools down in so long, again and again. */
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
-        return new Cooling(request, 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
+        int[] shares = isFew(lists) ? SHARES_OF_FEW : SHARES;
+        return new Cooling(request, shares, 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
     }
 
     /** The round after this one; null where none is left. */
     @Nullable
     Cooling next(CrewLists lists) {
-        boolean last = number % SHARES.length == SHARES.length - 1;
+        boolean last = number % shares.length == shares.length - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long less = last ? Heat.of(lists, request.seed() + number) : Math.max(1, heat / COOLER);
-        return new Cooling(request, number + 1, less, began, meters, width);
+        long less = last ? Heat.of(lists, request.seed() + number) : Math.max(1, heat / cooler(lists));
+        return new Cooling(request, shares, number + 1, less, began, meters, width);
+    }
+
+    /** A few units take no time to cool down, and are better heated up again than looked at twice. */
+    private static int cooler(CrewLists lists) {
+        return isFew(lists) ? 1 : COOLER;
+    }
+
+    static boolean isFew(CrewLists lists) {
+        return lists.getUnits().size() <= FEW;
     }
 
     /** What one lane's solver is told. */
@@ -45,9 +58,7 @@ record Cooling(PlanRequest request, int number, long heat, long began, List<Mete
 
     private @Nullable Duration time() {
         if (request.moves() != null && request.time() == null) return null;
-        Duration whole = request.time() == null
-                ? ENDLESS
-                : request.time().minusNanos(System.nanoTime() - began);
+        Duration whole = request.time() == null ? ENDLESS : request.time().minusNanos(System.nanoTime() - began);
         return Duration.ofMillis(Math.max(1, Math.round(whole.toMillis() * share() * width / meters.size())));
     }
 
@@ -60,8 +71,8 @@ record Cooling(PlanRequest request, int number, long heat, long began, List<Mete
     /** Of what is left. */
     private double share() {
         int sum = 0;
-        int round = number % SHARES.length;
-        for (int i = round; i < SHARES.length; i++) sum += SHARES[i];
-        return (double) SHARES[round] / sum;
+        int round = number % shares.length;
+        for (int i = round; i < shares.length; i++) sum += shares[i];
+        return (double) shares[round] / sum;
     }
 }

@@ -17,7 +17,7 @@ final class Heat {
 
     private Heat() {}
 
-    /** A sixth of the lower quartile of what moves from these lists cost; drawn with this seed. */
+    /** The lower quartile of what moves from these lists cost, drawn with this seed; a sixth of it where there is much to cool. */
     static long of(CrewLists lists, long seed) {
         CrewLists own = new CrewLists.Cloner().cloneSolution(lists);
         own.meter = new Meter();
@@ -37,6 +37,7 @@ final class Heat {
         }
         if (worse.isEmpty()) return LEAST;
         Collections.sort(worse);
-        return Math.max(LEAST, worse.get(worse.size() / QUARTER) / PART);
+        int part = Cooling.isFew(lists) ? 1 : PART;
+        return Math.max(LEAST, worse.get(worse.size() / QUARTER) / part);
     }
 }

@@ -59,9 +59,8 @@ final class Lots {
     int momentAt(Route route, int place) {
         CrewCalendar crew = route.crew();
         if (crew.days() == 0) return 0;
-        int now = place == 0
-                ? 0
-                : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
+        int now =
+                place == 0 ? 0 : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
         int day = Math.min(crew.days() - 1, now + (random.nextInt(3) == 0 ? 1 : 0));
         return Math.max(0, random.nextBoolean() ? crew.from[day] : crew.breakUntil[day]);
     }

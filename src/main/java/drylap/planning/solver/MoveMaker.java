@@ -1,9 +1,6 @@
 package drylap.planning.solver;
 
-import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Random;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.Move;
@@ -34,6 +31,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private static final int DRIER = 60;
         /** Of a hundred others, up to these. */
         private static final int NEAR = 28;
+
         private static final int IN_TIME = 44;
         private static final int ANYWHERE = 52;
         private static final int SWAP = 66;

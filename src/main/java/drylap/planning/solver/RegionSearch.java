@@ -1,6 +1,5 @@
 package drylap.planning.solver;
 
-
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
@@ -102,7 +101,8 @@ final class RegionSearch {
     private CrewLists solve(Cooling cooling, Meter meter, BooleanSupplier stop) {
         CrewLists start = new CrewLists.Cloner().cloneSolution(lists);
         start.meter = meter;
-        Solver<CrewLists> solver = SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
+        Solver<CrewLists> solver =
+                SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, stop));
         try {
             solver.addEventListener(event -> better(event.getNewBestSolution()));
