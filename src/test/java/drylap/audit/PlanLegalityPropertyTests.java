@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Whatever the job, the planner's plan keeps every rule and its ledger is right, as an audit of its own reckoning finds. */
 class PlanLegalityPropertyTests {
-    private static final int TRIES = 25;
+    private static final int TRIES = 70;
 
     private static Plan plan(JobFolder folder, long moves, @Nullable Instant now) {
         return Planner.standard().plan(folder, new PlanRequest(now, null, moves, 1), _ -> {}, () -> false);
