@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 class TableOwnershipTests {
     private static final Map<String, Set<String>> OWNERS = Map.of(
+            "forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST"),
             "sites", Set.of("SITE", "FACADE", "OPENING"),
             "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE"),
             "weather", Set.of("FORECAST", "FORECAST_HOUR"),

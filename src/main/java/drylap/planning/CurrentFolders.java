@@ -3,6 +3,7 @@ package drylap.planning;
 import drylap.crews.Absences;
 import drylap.crews.Shift;
 import drylap.crews.ShiftsLeft;
+import drylap.forecasts.KeptForecasts;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
@@ -39,6 +40,7 @@ public final class CurrentFolders {
     private final Pins pins;
     private final Absences absences;
     private final ChangedRules rules;
+    private final KeptForecasts forecasts;
     private final Clock clock;
 
     CurrentFolders(
@@ -49,6 +51,7 @@ public final class CurrentFolders {
             Pins pins,
             Absences absences,
             ChangedRules rules,
+            KeptForecasts forecasts,
             Clock clock) {
         this.folders = folders;
         this.states = states;
@@ -57,6 +60,7 @@ public final class CurrentFolders {
         this.pins = pins;
         this.absences = absences;
         this.rules = rules;
+        this.forecasts = forecasts;
         this.clock = clock;
     }
 
@@ -91,7 +95,8 @@ public final class CurrentFolders {
                 .toList();
         JobFolder folder = imported.withOpenings(openings)
                 .withShifts(ShiftsLeft.of(imported.shifts(), absences.of(id)))
-                .withRules(rules.of(id, reach));
+                .withRules(rules.of(id, reach))
+                .withForecasts(forecasts.over(imported.sites(), imported.forecasts()));
         var away = crewDays(imported);
         away.removeAll(crewDays(folder));
         var held = pins.of(id);

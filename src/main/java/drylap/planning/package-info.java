@@ -6,6 +6,7 @@
             "assembly",
             "sites",
             "weather",
+            "forecasts",
             "crews",
             "security",
             "progress",

@@ -32,8 +32,10 @@ class SchedulerConfiguration {
     }
 
     @Bean(destroyMethod = "stop")
-    Scheduler scheduler(DataSource dataSource, JobRuns runs, Clock clock, PlatformSettings settings) {
+    Scheduler scheduler(
+            DataSource dataSource, JobRuns runs, List<RegularWork> regular, Clock clock, PlatformSettings settings) {
         return Scheduler.create(dataSource, List.of(JobTask.of(runs)))
+                .startTasks(regular.stream().map(RegularTask::of).toList())
                 .clock(clock::instant)
                 .threads(settings.work().threads())
                 .pollingInterval(POLL_EVERY)

@@ -15,6 +15,7 @@ public enum Operation {
     CHANGE_ABSENCES,
     SEE_RULES,
     CHANGE_RULES,
+    CHOOSE_FORECAST,
     SEE_OPENINGS,
     SEE_CREW_DAY,
     MARK_INSTALL,

@@ -12,6 +12,7 @@ import drylap.persistence.jooq.tables.records.SiteRecord;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 
@@ -50,6 +51,15 @@ public final class Sites {
                 .and(Within.reach(SITE.SITE_, reach))
                 .orderBy(SITE.ROW_NO)
                 .fetch(Sites::site);
+    }
+
+    /** As the newest job folder with it tells it. */
+    public Optional<Site> newest(SiteId site) {
+        return db.selectFrom(SITE)
+                .where(SITE.SITE_.eq(site.value()))
+                .orderBy(SITE.FOLDER_ID.desc())
+                .limit(1)
+                .fetchOptional(Sites::site);
     }
 
     private static Site site(SiteRecord row) {

@@ -7,6 +7,7 @@
             "assembly",
             "sites",
             "weather",
+            "forecasts",
             "crews",
             "progress",
             "handoff",

@@ -8,6 +8,8 @@ import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.RainRating;
 import drylap.assembly.SecondLayer;
+import drylap.forecasts.FetchOutcome;
+import drylap.forecasts.ForecastSource;
 import drylap.handoff.ActKind;
 import drylap.handoff.HoldPoint;
 import drylap.handoff.LeakDefinition;
@@ -66,6 +68,9 @@ class CodesDbTests {
             Map.entry("handoff_entry_rating", RainRating.values()),
             Map.entry("opening_finished", new Coded[] {Task.TEST, Task.WRAP, Task.CLAD}),
             Map.entry("pin_task", Task.values()),
+            Map.entry("forecast_choice_source", ForecastSource.values()),
+            Map.entry("kept_forecast_source", ForecastSource.values()),
+            Map.entry("forecast_fetch_outcome", FetchOutcome.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();

@@ -32,6 +32,7 @@ class RightsMatrixTests {
             CHANGE_ABSENCES       x . . . .
             SEE_RULES             x . . . .
             CHANGE_RULES          x . . . .
+            CHOOSE_FORECAST       x . . . .
             SEE_OPENINGS          x x x x .
             SEE_CREW_DAY          x x . x .
             MARK_INSTALL          x x . . .

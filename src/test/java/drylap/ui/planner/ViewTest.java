@@ -15,7 +15,7 @@ import org.springframework.test.context.ContextConfiguration;
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(
         classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo="})
+        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.forecasts.regular=false"})
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 @DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
 public @interface ViewTest {}

@@ -1,0 +1,11 @@
+package drylap.forecasts;
+
+/** What came of choosing a site's source. */
+public sealed interface ForecastChoiceResult {
+    record Chosen(ForecastChoice choice) implements ForecastChoiceResult {}
+
+    record Refused(String why) implements ForecastChoiceResult {}
+
+    /** Somebody else chose since; nothing was saved. */
+    record ChangedMeanwhile(ForecastChoice newer) implements ForecastChoiceResult {}
+}

@@ -1,0 +1,418 @@
+package drylap.forecasts;
+
+import static drylap.forecasts.ForecastSource.CSV;
+import static drylap.forecasts.ForecastSource.MET_NORWAY;
+import static drylap.forecasts.ForecastSource.OPEN_METEO;
+import static drylap.forecasts.ForecastSource.US_WEATHER_SERVICE;
+import static drylap.persistence.jooq.Tables.KEPT_FORECAST;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
+
+import drylap.DbTest;
+import drylap.crews.TravelTimes;
+import drylap.forecasts.ForecastChoiceResult.ChangedMeanwhile;
+import drylap.forecasts.ForecastChoiceResult.Chosen;
+import drylap.forecasts.fetching.LocalSource;
+import drylap.forecasts.fetching.Sources;
+import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
+import drylap.kernel.RuleBook;
+import drylap.kernel.Rules;
+import drylap.kernel.SiteId;
+import drylap.planning.CurrentFolders;
+import drylap.planning.JobFolder;
+import drylap.planning.JobFolders;
+import drylap.planning.LabourTable;
+import drylap.platform.News;
+import drylap.security.History;
+import drylap.security.NotAllowed;
+import drylap.security.Person;
+import drylap.security.Role;
+import drylap.security.TestPeople;
+import drylap.sites.Site;
+import drylap.sites.Sites;
+import drylap.weather.Forecast;
+import drylap.weather.ForecastHour;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Sources are played on this machine; the time is set by the tests, noon of the golden answers at first. */
+@DbTest
+class ForecastsDbTests {
+    private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
+    private static final AtomicInteger NUMBER = new AtomicInteger();
+
+    @Autowired
+    DSLContext db;
+
+    @Autowired
+    TransactionTemplate transaction;
+
+    @Autowired
+    News news;
+
+    @Autowired
+    History history;
+
+    @Autowired
+    Sites sites;
+
+    @Autowired
+    FetchBook book;
+
+    @Autowired
+    JobFolders folders;
+
+    @Autowired
+    CurrentFolders current;
+
+    @Autowired
+    ForecastFetches fetches;
+
+    @Autowired
+    TestPeople people;
+
+    private final LocalSource server;
+    private final Site site = anotherSite();
+    private Person scheduler =
+            new Person(new drylap.kernel.PersonId(1), "p", "P", Role.SCHEDULER, Reach.EVERYWHERE, null, false);
+    private FolderId folder = new FolderId(0);
+
+    ForecastsDbTests() throws IOException {
+        server = new LocalSource();
+    }
+
+    private static Site anotherSite() {
+        Site quay = Payload.QUAY;
+        return new Site(
+                new SiteId("quay-" + NUMBER.incrementAndGet()), quay.name(), quay.place(), quay.zone(), quay.terrain());
+    }
+
+    @BeforeEach
+    void store() {
+        scheduler = people.scheduler();
+        folder = folders.save("forecasts", job(site));
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    /** The site alone, with a dry day imported, that of the golden answers until noon and two hours more. */
+    private static JobFolder job(Site site) {
+        return new JobFolder(
+                List.of(site),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new TravelTimes(java.util.Map.of()),
+                List.of(imported(site)),
+                new LabourTable(List.of()),
+                RuleBook.of(Rules.STANDARD),
+                List.of());
+    }
+
+    private static Forecast imported(Site site) {
+        return new Forecast(
+                site.id(),
+                IntStream.range(0, 14)
+                        .mapToObj(hour -> new ForecastHour(
+                                NOON.minus(Duration.ofHours(12 - hour)), 0, 0.01 * hour, 1, 2, 3, 4, 5))
+                        .toList());
+    }
+
+    private ForecastChoices choices(Instant now) {
+        return new ForecastChoices(db, transaction, at(now), news, history);
+    }
+
+    private KeptForecasts kept(Instant now) {
+        return new KeptForecasts(db, choices(now), at(now));
+    }
+
+    private static Clock at(Instant now) {
+        return Clock.fixed(now, ZoneOffset.UTC);
+    }
+
+    private void fetch(SiteId id, Instant now) {
+        try (Sources sources = new Sources(server.settings(), at(now))) {
+            new ForecastFetching(choices(now), sites, sources, book, kept(now), transaction, news, at(now)).fetch(id);
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private ForecastChoice choose(Site at, @Nullable ForecastSource source) {
+        ForecastChoice before = choices(NOON).of(scheduler, at.id());
+        String cell = source == US_WEATHER_SERVICE ? "SEW/125,68" : null;
+        var wanted = new ForecastChoice(at.id(), source, cell, 2, before.version(), "", null);
+        return ((Chosen) choices(NOON).choose(scheduler, wanted)).choice();
+    }
+
+    private FetchState state(Site at) {
+        return fetches.of(scheduler, at.id()).orElseThrow();
+    }
+
+    private Forecast used(Instant now) {
+        return kept(now).over(List.of(site), List.of(imported(site))).getFirst();
+    }
+
+    @Test
+    void a_fetched_forecast_is_kept_with_its_times_and_planned_by() {
+        choose(site, US_WEATHER_SERVICE);
+        server.answers(200, Payload.of(US_WEATHER_SERVICE).text());
+
+        fetch(site.id(), NOON.plusSeconds(60));
+
+        assertThat(kept(NOON).newest(scheduler, site.id(), 5)).singleElement().satisfies(one -> {
+            assertThat(one.source()).isEqualTo(US_WEATHER_SERVICE);
+            assertThat(one.fetchedAt()).isEqualTo(NOON.plusSeconds(60));
+            assertThat(one.read().issuedAt()).isEqualTo("2026-11-25T11:40:54Z");
+            assertThat(one.read().forecast().hours())
+                    .isEqualTo(Payload.of(US_WEATHER_SERVICE).sound().forecast().hours());
+        });
+        assertThat(state(site))
+                .returns(FetchOutcome.FETCHED, FetchState::outcome)
+                .returns("72 hours", FetchState::words)
+                .returns(NOON.plusSeconds(60).plus(Duration.ofHours(2)), FetchState::dueAt);
+        assertThat(used(NOON).end()).isEqualTo("2026-11-28T12:00:00Z");
+    }
+
+    @Test
+    void the_folder_as_it_stands_by_now_has_the_fetched_forecast() {
+        choose(site, MET_NORWAY);
+        ForecastHour always = new ForecastHour(NOON.plus(Duration.ofDays(9000)), 1, 0.5, 3, 5, 90, 7, 80);
+        var far = new ReadForecast(new Forecast(site.id(), List.of(always)), NOON, List.of());
+        keep(far);
+
+        assertThat(current.load(folder).forecasts())
+                .singleElement()
+                .satisfies(forecast -> assertThat(forecast.hours()).containsExactly(always));
+        assertThat(folders.load(folder).forecasts()).containsExactly(imported(site));
+    }
+
+    @Test
+    void hours_before_the_first_come_from_former_forecasts_and_then_from_the_folder() {
+        choose(site, MET_NORWAY);
+        keep(told(NOON.plus(Duration.ofHours(-1)), 4, 0.5));
+        keep(told(NOON, 6, 0.7));
+        keep(told(NOON.plus(Duration.ofHours(2)), 6, 0.9));
+
+        List<ForecastHour> hours = used(NOON).hours();
+
+        assertThat(hours).hasSize(20);
+        assertThat(hours.subList(0, 11)).isEqualTo(imported(site).hours().subList(0, 11));
+        assertThat(hours.subList(11, 20))
+                .extracting(ForecastHour::rainMm)
+                .containsExactly(0.5, 0.7, 0.7, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9);
+        assertThat(hours.subList(11, 20))
+                .extracting(hour ->
+                        Duration.between(hour.chanceFrom(), hour.start()).toHours())
+                .as("no chance is shared between two forecasts")
+                .containsExactly(0L, 0L, 0L, 0L, 1L, 2L, 3L, 4L, 5L);
+    }
+
+    private void keep(ReadForecast read) {
+        transaction.executeWithoutResult(_ -> kept(NOON).keep(MET_NORWAY, site, read, NOON));
+    }
+
+    /** One chance for all of the hours, which began a day before them. */
+    private ReadForecast told(Instant first, int count, double rainMm) {
+        return new ReadForecast(
+                new Forecast(
+                        site.id(),
+                        IntStream.range(0, count)
+                                .mapToObj(h -> new ForecastHour(
+                                        first.plus(Duration.ofHours(h)),
+                                        rainMm,
+                                        0.6,
+                                        3,
+                                        5,
+                                        90,
+                                        7,
+                                        80,
+                                        first.minus(Duration.ofDays(1))))
+                                .toList()),
+                NOON,
+                List.of());
+    }
+
+    @Test
+    void an_answer_that_comes_again_is_not_kept_twice_and_only_newer_ones_are_asked_for() {
+        choose(site, MET_NORWAY);
+        server.answers(
+                200,
+                Payload.of(MET_NORWAY).text(),
+                "Last-Modified",
+                "Wed, 25 Nov 2026 11:04:26 GMT",
+                "Expires",
+                "Wed, 25 Nov 2026 15:34:00 GMT");
+        fetch(site.id(), NOON);
+        assertThat(state(site).dueAt()).isEqualTo("2026-11-25T15:34:00Z");
+        fetch(site.id(), NOON.plusSeconds(100));
+        assertThat(state(site)).returns(FetchOutcome.UNCHANGED, FetchState::outcome);
+        server.answers(304, "");
+        fetch(site.id(), NOON.plusSeconds(200));
+
+        assertThat(server.asked().getLast().header("If-Modified-Since")).isEqualTo("Wed, 25 Nov 2026 11:04:26 GMT");
+        assertThat(state(site)).returns(FetchOutcome.UNCHANGED, FetchState::outcome);
+        assertThat(kept(NOON).newest(scheduler, site.id(), 5)).hasSize(1);
+    }
+
+    @Test
+    void the_last_good_forecast_stays_whatever_comes_after_it() {
+        choose(site, MET_NORWAY);
+        server.answers(200, Payload.of(MET_NORWAY).text());
+        fetch(site.id(), NOON);
+        Forecast good = used(NOON);
+
+        server.answers(
+                200, Payload.of(MET_NORWAY).change("\"celsius\"", "\"mood\"").text());
+        fetch(site.id(), NOON.plusSeconds(60));
+        assertThat(state(site).outcome()).isEqualTo(FetchOutcome.REFUSED);
+        assertThat(state(site).words()).startsWith("properties.meta.units: air_temperature is an unknown unit (mood)");
+        assertThat(used(NOON)).isEqualTo(good);
+
+        server.answers(404, "");
+        fetch(site.id(), NOON.plusSeconds(120));
+        assertThat(state(site).words()).isEqualTo("127.0.0.1 knows no forecast for this place (404)");
+        assertThat(used(NOON)).isEqualTo(good);
+    }
+
+    @Test
+    void a_source_that_asks_to_be_left_alone_is_left_alone_for_all_of_its_sites() {
+        Site other = anotherSite();
+        folders.save("other", job(other));
+        choose(site, OPEN_METEO);
+        choose(other, OPEN_METEO);
+        server.answers(429, "", "Retry-After", "7200");
+        fetch(site.id(), NOON);
+
+        fetch(other.id(), NOON.plusSeconds(60));
+        fetch(site.id(), NOON.plusSeconds(60));
+        assertThat(server.asked()).hasSize(1);
+        assertThat(state(other).notBefore()).isEqualTo(NOON.plusSeconds(7200));
+
+        server.answers(200, Payload.of(OPEN_METEO).text());
+        fetch(other.id(), NOON.plusSeconds(7200));
+        assertThat(state(other))
+                .returns(FetchOutcome.FETCHED, FetchState::outcome)
+                .returns(null, FetchState::notBefore);
+    }
+
+    @Test
+    void pauses_double_while_nobody_answers() {
+        choose(site, OPEN_METEO);
+        server.answers(404, "");
+        for (int minutes : new int[] {5, 10, 20, 40, 80, 160, 320, 360, 360}) {
+            fetch(site.id(), NOON);
+            assertThat(Duration.between(NOON, state(site).dueAt())).isEqualTo(Duration.ofMinutes(minutes));
+        }
+    }
+
+    @Test
+    void without_a_source_or_at_another_place_the_folders_own_forecast_holds() {
+        choose(site, MET_NORWAY);
+        server.answers(200, Payload.of(MET_NORWAY).text());
+        fetch(site.id(), NOON);
+        Site moved =
+                new Site(site.id(), site.name(), new drylap.kernel.GeoPoint(47.7, -122.3), site.zone(), site.terrain());
+        assertThat(kept(NOON).over(List.of(moved), List.of(imported(site)))).containsExactly(imported(site));
+
+        choose(site, null);
+        assertThat(used(NOON)).isEqualTo(imported(site));
+        assertThat(kept(NOON).over(List.of(site), List.of())).isEmpty();
+    }
+
+    @Test
+    void a_forecast_that_is_over_gives_way_to_a_longer_one_of_the_folder() {
+        choose(site, MET_NORWAY);
+        var brief =
+                new ReadForecast(new Forecast(site.id(), imported(site).hours().subList(0, 3)), NOON, List.of());
+        keep(brief);
+
+        assertThat(used(NOON)).isEqualTo(imported(site));
+        assertThat(used(NOON.minus(Duration.ofHours(11))).hours()).hasSize(3);
+    }
+
+    @Test
+    void only_who_may_choose_at_the_site_chooses() {
+        var wanted = new ForecastChoice(site.id(), MET_NORWAY, null, 2, 0, "", null);
+        Person crew = people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "w1");
+        Person elsewhere = people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("elsewhere"))), null);
+
+        for (Person who : List.of(crew, elsewhere)) {
+            assertThatExceptionOfType(NotAllowed.class)
+                    .isThrownBy(() -> choices(NOON).choose(who, wanted));
+            assertThatExceptionOfType(NotAllowed.class).isThrownBy(() -> fetches.now(who, site.id()));
+            assertThatExceptionOfType(NotAllowed.class)
+                    .isThrownBy(() -> choices(NOON).of(who, site.id()));
+        }
+    }
+
+    @Test
+    void two_people_who_choose_at_once_do_not_undo_each_other() {
+        choose(site, MET_NORWAY);
+        var stale = new ForecastChoice(site.id(), CSV, null, 2, 0, "", null);
+
+        assertThat(choices(NOON).choose(scheduler, stale))
+                .isInstanceOfSatisfying(
+                        ChangedMeanwhile.class,
+                        meanwhile -> assertThat(meanwhile.newer().source()).isEqualTo(MET_NORWAY));
+    }
+
+    @Test
+    void what_cannot_be_chosen_is_said() {
+        assertThat(refused(new ForecastChoice(site.id(), US_WEATHER_SERVICE, "here", 2, 0, "", null)))
+                .isEqualTo("'here' is no grid cell; a blank, or one such as SEW/125,68 is accepted");
+        assertThat(refused(new ForecastChoice(site.id(), MET_NORWAY, "SEW/125,68", 2, 0, "", null)))
+                .isEqualTo("only the US National Weather Service has grid cells; leave it blank");
+        assertThat(refused(new ForecastChoice(site.id(), MET_NORWAY, null, 0, 0, "", null)))
+                .isEqualTo("every 0 hours; 1 to 24 are accepted");
+    }
+
+    private String refused(ForecastChoice wanted) {
+        return ((ForecastChoiceResult.Refused) choices(NOON).choose(scheduler, wanted)).why();
+    }
+
+    @Test
+    void a_kept_forecast_never_changes() {
+        var read = new ReadForecast(imported(site), null, List.of("a", "b"));
+        transaction.executeWithoutResult(_ -> kept(NOON).keep(CSV, site, read, NOON));
+
+        assertThat(kept(NOON).newest(scheduler, site.id(), 1).getFirst().read()).isEqualTo(read);
+        assertThatThrownBy(() -> db.deleteFrom(KEPT_FORECAST)
+                        .where(KEPT_FORECAST.SITE.eq(site.id().value()))
+                        .execute())
+                .hasMessageContaining("is kept as it was fetched");
+    }
+
+    @Test
+    void what_is_due_is_found_and_a_fetch_at_once_runs_in_the_background() {
+        choose(site, CSV);
+        assertThat(book.due(NOON, 1000)).contains(site.id());
+        assertThat(book.due(NOON.minusSeconds(1), 1000)).doesNotContain(site.id());
+
+        assertThat(fetches.now(scheduler, site.id())).isTrue();
+
+        await().untilAsserted(() ->
+                assertThat(state(site).words()).isEqualTo("no address is set for Forecast file of your own (CSV)"));
+        assertThat(book.due(NOON, 1000)).doesNotContain(site.id());
+    }
+}
