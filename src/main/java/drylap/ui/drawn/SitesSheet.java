@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import drylap.handoff.Custody;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.SiteId;
 import drylap.kernel.Trade;
 import drylap.progress.OpeningState;
 import drylap.sites.Facade;
@@ -16,7 +17,7 @@ import java.util.stream.Collectors;
 /** How each site and each of its facades stands, for whoever plans. */
 public record SitesSheet(List<OneSite> sites) {
     /** @param rain when it is next to rain there, as far as the forecast goes */
-    public record OneSite(String name, String rain, String counts, List<Face> faces) {}
+    public record OneSite(SiteId id, String name, String rain, String counts, List<Face> faces) {}
 
     /**
      * A facade.
@@ -59,6 +60,7 @@ public record SitesSheet(List<OneSite> sites) {
                 .flatMap(facade -> byFacade.getOrDefault(facade.id(), List.of()).stream())
                 .toList();
         return new OneSite(
+                site.id(),
                 site.name(),
                 rain(shown, site, now),
                 counts(all),

@@ -9,14 +9,18 @@ import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Site;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.SiteForecast;
 import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import org.jspecify.annotations.Nullable;
 
 /** When the weather and the light leave each facade open, task by task. */
 @Route("open-hours")
@@ -24,9 +28,13 @@ import drylap.ui.shell.Needs;
 @PageTitle("Open hours · Drylap")
 @Menu(title = "Open hours", order = 3)
 class OpenHoursView extends Div implements FolderView {
+    private final transient ForecastDesk forecasts;
+    private final transient Person who;
     private final Div empty = Panels.empty();
 
-    OpenHoursView() {
+    OpenHoursView(ForecastDesk forecasts, SignedIn signedIn) {
+        this.forecasts = forecasts;
+        who = signedIn.person();
         addClassName("hours-view");
         add(empty);
     }
@@ -37,11 +45,13 @@ class OpenHoursView extends Div implements FolderView {
         var hint = new Paragraph(ForecastStrip.HINT);
         hint.addClassName("hint");
         add(hint);
-        shown.folder().sites().forEach(site -> add(site(shown, site)));
+        var told = forecasts.forecasts(who, shown);
+        shown.folder().sites().forEach(site -> add(site(shown, site, told.get(site.id()))));
     }
 
-    private static Section site(FolderShown shown, Site site) {
+    private static Section site(FolderShown shown, Site site, @Nullable SiteForecast forecast) {
         Section panel = Panels.panel("site", site.name());
+        if (forecast != null) panel.add(new Paragraph(forecast.planned()));
         shown.folder().facades().stream()
                 .filter(facade -> facade.id().site().equals(site.id()))
                 .forEach(facade -> panel.add(heading(facade), strip(shown, facade)));

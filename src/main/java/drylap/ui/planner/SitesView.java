@@ -11,15 +11,18 @@ import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.FacadeId;
+import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.OpeningKey;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.SiteForecast;
 import drylap.ui.drawn.SitesSheet;
 import drylap.ui.drawn.SitesSheet.Face;
 import drylap.ui.drawn.SitesSheet.OneSite;
+import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import java.util.HashMap;
@@ -35,13 +38,20 @@ class SitesView extends Div implements FolderView {
     /** A big job's walls are drawn once they are opened: thousands of openings at once are slow to send and to read. */
     private static final int DRAWN_AT_ONCE = 300;
 
+    /** What was drawn, so that it is drawn anew only where it changed. */
+    private record Drawn(SitesSheet sheet, Map<SiteId, SiteForecast> forecasts) {}
+
     private final transient SitesDesk desk;
+    private final transient ForecastDesk forecasts;
+    private final transient Desk table;
     private final transient Person who;
     private final Map<FacadeId, Boolean> opened = new HashMap<>();
-    private transient @Nullable SitesSheet drawn;
+    private transient @Nullable Drawn drawn;
 
-    SitesView(SitesDesk desk, SignedIn signedIn) {
+    SitesView(SitesDesk desk, ForecastDesk forecasts, Desk table, SignedIn signedIn) {
         this.desk = desk;
+        this.forecasts = forecasts;
+        this.table = table;
         who = signedIn.person();
         addClassName("sites-view");
         add(Panels.empty());
@@ -50,18 +60,21 @@ class SitesView extends Div implements FolderView {
     @Override
     public void show(FolderShown shown) {
         SitesSheet sheet = desk.sheet(who, shown);
-        if (sheet.equals(drawn)) return;
-        drawn = sheet;
+        var now = new Drawn(sheet, forecasts.forecasts(who, shown));
+        if (now.equals(drawn)) return;
+        drawn = now;
         removeAll();
         add(new OpeningKey());
         long walls =
                 sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
-        sheet.sites().forEach(site -> add(site(site, walls <= DRAWN_AT_ONCE)));
+        sheet.sites().forEach(site -> add(site(site, now.forecasts().get(site.id()), walls <= DRAWN_AT_ONCE)));
     }
 
-    private Section site(OneSite site, boolean open) {
+    private Section site(OneSite site, @Nullable SiteForecast forecast, boolean open) {
         Section panel = Panels.panel("site", site.name());
         panel.add(new Paragraph("%s; %s.".formatted(site.counts(), site.rain())));
+        if (forecast != null)
+            panel.add(new ForecastPanel(forecasts, who, site.id(), site.name(), forecast, table::refresh));
         var walls = new Div();
         walls.addClassName("faces");
         site.faces().forEach(face -> walls.add(face(face, open)));

@@ -71,16 +71,20 @@ public final class LocalSource implements AutoCloseable {
         return "http://127.0.0.1:" + server.getAddress().getPort();
     }
 
-    /** Every source is asked here, and waited for no longer than a second. */
+    /** Every source is asked here. */
     public ForecastSettings settings() {
+        return settings(Duration.ofSeconds(20));
+    }
+
+    ForecastSettings settings(Duration whole) {
         return new ForecastSettings(
                 "Drylap tests (quay@example.org)",
                 base(),
                 base() + "/",
                 base(),
                 base() + "/files/{site}.csv",
-                Duration.ofSeconds(1),
-                Duration.ofSeconds(1),
+                Duration.ofSeconds(20),
+                whole,
                 false);
     }
 

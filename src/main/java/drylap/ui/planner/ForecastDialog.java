@@ -1,0 +1,107 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.IntegerField;
+import com.vaadin.flow.component.textfield.TextField;
+import drylap.forecasts.ForecastChoice;
+import drylap.forecasts.ForecastChoiceResult;
+import drylap.forecasts.ForecastSource;
+import drylap.security.Person;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Chooses where one site's forecast comes from. */
+final class ForecastDialog extends Dialog {
+    private static final String OWN = "the job folder's own";
+
+    /** A source, or none. */
+    private record Way(Optional<ForecastSource> source, String name) {
+        static Way of(@Nullable ForecastSource source) {
+            return new Way(Optional.ofNullable(source), source == null ? OWN : source.words());
+        }
+    }
+
+    private final transient ForecastDesk desk;
+    private final transient Person who;
+    private final transient Runnable after;
+    private final Select<Way> source = new Select<>();
+    private final TextField cell = new TextField("Grid cell");
+    private final IntegerField every = new IntegerField("Fetched every (hours)");
+    private final Paragraph trouble = new Paragraph();
+    private transient ForecastChoice seen;
+
+    ForecastDialog(ForecastDesk desk, Person who, ForecastChoice seen, String name, Runnable after) {
+        this.desk = desk;
+        this.who = who;
+        this.seen = seen;
+        this.after = after;
+        setHeaderTitle("Forecast of " + name);
+        source.setLabel("Source");
+        source.setItemLabelGenerator(Way::name);
+        source.setItems(Stream.concat(
+                        Stream.of(Way.of(null)),
+                        Arrays.stream(ForecastSource.values()).map(Way::of))
+                .toList());
+        source.addValueChangeListener(event ->
+                cell.setVisible(event.getValue().source().equals(Optional.of(ForecastSource.US_WEATHER_SERVICE))));
+        source.setValue(Way.of(seen.source()));
+        cell.setVisible(seen.source() == ForecastSource.US_WEATHER_SERVICE);
+        cell.setHelperText("blank: asked for by the site's place; else such as SEW/125,68");
+        if (seen.cell() != null) cell.setValue(seen.cell());
+        every.setValue(seen.everyHours());
+        every.setStepButtonsVisible(true);
+        trouble.addClassName("trouble");
+        trouble.getElement().setAttribute("role", "alert");
+        trouble.setVisible(false);
+        var fields = new Div(source, cell, every);
+        fields.addClassName("fields");
+        add(
+                new Paragraph("From the next plan on. The address is asked from this machine, with the site's place."),
+                fields,
+                trouble);
+        var save = new Button("Save", _ -> save());
+        save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
+        getFooter().add(new Button("Cancel", _ -> close()), save);
+    }
+
+    private void save() {
+        Integer hours = every.getValue();
+        var wanted = new ForecastChoice(
+                seen.site(),
+                source.getValue().source().orElse(null),
+                cell.isVisible() && !cell.getValue().isBlank() ? cell.getValue().strip() : null,
+                hours == null ? 0 : hours,
+                seen.version(),
+                "",
+                null);
+        switch (desk.choose(who, wanted)) {
+            case ForecastChoiceResult.Chosen _ -> done();
+            case ForecastChoiceResult.Refused(var why) -> say(why);
+            case ForecastChoiceResult.ChangedMeanwhile(var newer) -> meanwhile(newer);
+        }
+    }
+
+    private void done() {
+        close();
+        after.run();
+    }
+
+    /** The person has now seen the newer choice, and decides. */
+    private void meanwhile(ForecastChoice newer) {
+        seen = newer;
+        say("%s chose %s meanwhile. Nothing of yours was saved. Save again to put yours in its place, or cancel."
+                .formatted(newer.by(), Way.of(newer.source()).name()));
+    }
+
+    private void say(String words) {
+        trouble.setText(words);
+        trouble.setVisible(true);
+    }
+}
