@@ -23,7 +23,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
- * {@code PlannerBench [quick | jobshop | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
+ * {@code PlannerBench [quick | jobshop | reference | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
  * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
  */
 public final class PlannerBench {
@@ -43,6 +43,7 @@ public final class PlannerBench {
             JobShopBench.run();
             System.exit(0);
         }
+        if (args.length == 1 && args[0].equals("reference")) System.exit(ReferenceBench.run(10, 60) ? 0 : 1);
         boolean quick = args.length == 1 && args[0].equals("quick");
         List<Integer> sizes = quick ? List.of(8, 30, 300) : list(args, 0, List.of(8, 30, 300, 3_000, 20_000));
         List<Integer> seconds = quick ? List.of(1) : list(args, 1, List.of(1, 10, 60));
