@@ -7,6 +7,7 @@ import java.util.Random;
 /** Draws units, crews, places and moments that go together. */
 final class Lots {
     private static final int MINUTES_AROUND = 1440;
+    private static final int DAYS_EARLIER = 3;
 
     final CrewLists lists;
     final Random random;
@@ -46,6 +47,16 @@ final class Lots {
         if (start == TimeAxis.NEVER) return random.nextInt(to.getUnits().size() + 1);
         int around = start + random.nextInt(2 * MINUTES_AROUND) - MINUTES_AROUND;
         return lists.working.placeAt(to, around);
+    }
+
+    /** A move to a place up to three days before the one it has. */
+    ListMove earlier(Unit unit) {
+        Route from = lists.working.positions.route(unit);
+        Route to = someRoute(unit);
+        int at = lists.working.positions.place(unit);
+        int start = lists.working.start[unit.tasks[0].index];
+        int place = lists.working.placeAt(to, start - 1 - random.nextInt(DAYS_EARLIER * MINUTES_AROUND));
+        return new MoveRun(from, at, 1, to, from == to && place > at ? Math.max(at, place - 1) : place).waitingUntil(0);
     }
 
     Route someRoute(Unit unit) {

@@ -29,6 +29,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private static final int REBUILDS = 5;
 
         private static final int DRIER = 60;
+        private static final int LEFT_OUT = 50;
         /** Of a hundred others, up to these. */
         private static final int NEAR = 28;
 
@@ -62,6 +63,10 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             Schedule schedule = lists.working;
             if (schedule.listsChanged()) schedule.settle();
             int dice = random.nextInt(1000);
+            if (dice >= 1000 - LEFT_OUT && schedule.tally.medium() > 0) {
+                ListMove move = Rebuilding.ofWhatStaysOut(lots, this::elsewhere);
+                if (move != null) return move;
+            }
             if (dice < REBUILDS) return Rebuilding.draw(lots, this::elsewhere);
             ListMove move = dice < REBUILDS + DRIER ? DrierRun.draw(lots) : draw();
             for (int tries = 1; tries < TRIES && (move.idle(lists) || move.closesRing(schedule.rings)); tries++)

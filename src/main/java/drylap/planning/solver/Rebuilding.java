@@ -1,8 +1,11 @@
 package drylap.planning.solver;
 
+import drylap.kernel.Task;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Draws related units to be rebuilt: neighbours on a wall, or what a crew does in a day, so that the day may be saved. */
 final class Rebuilding {
@@ -31,5 +34,28 @@ final class Rebuilding {
         for (int i = 0; i < more; i++)
             units.add(lots.random.nextInt(3) == 0 ? lots.contemporary(seed) : lots.relative(seed));
         return units;
+    }
+
+    /** What stays out is tried again, with the installs that it waits for brought forward; null where nothing stays out. */
+    static @Nullable ListMove ofWhatStaysOut(Lots lots, Function<Unit, ListMove> place) {
+        Unit out = leftOut(lots);
+        if (out == null) return null;
+        List<Unit> units = new ArrayList<>();
+        for (Unit unit : lots.lists.getUnits())
+            if (out.kind != Task.INSTALL && unit.kind == Task.INSTALL && unit.course == out.course) units.add(unit);
+        Collections.shuffle(units, lots.random);
+        List<Unit> some = new ArrayList<>(units.subList(0, Math.min(units.size(), MOST_REBUILT)));
+        some.add(out);
+        return Rebuild.of(lots.lists, some, some.size(), unit -> unit == out ? place.apply(unit) : lots.earlier(unit));
+    }
+
+    private static @Nullable Unit leftOut(Lots lots) {
+        List<Unit> units = lots.lists.getUnits();
+        int from = lots.random.nextInt(units.size());
+        for (int i = 0; i < units.size(); i++) {
+            Unit unit = units.get((from + i) % units.size());
+            for (WorkTask task : unit.tasks) if (lots.lists.working.start[task.index] == TimeAxis.NEVER) return unit;
+        }
+        return null;
     }
 }
