@@ -17,23 +17,29 @@ import java.lang.management.MemoryType;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
  * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
- * {@code PlannerBench [quick | jobshop | reference | SIZES SECONDS]}, lists with commas. Plans of up to 3,000 openings go through the audit. The gap is to
+ * {@code PlannerBench [quick | jobshop | reference | [full] SIZES SECONDS]}, lists with commas; full draws the costs over time, too. Plans of up to 3,000 openings go through the audit. The gap is to
  * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
  */
 public final class PlannerBench {
     private static final long[] SEEDS = {1, 2, 3};
     private static final int AUDITED_UP_TO = 3_000;
+    private static final Path CURVES = Path.of("src/docs/pictures/cost-over-time.svg");
     private static final double MEBI = 1 << 20;
 
-    private record Run(Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb) {}
+    private record Run(Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb, List<PlanProgress> seen) {}
 
     private final BestKnown best = BestKnown.read(Path.of("src/docs/best-known.csv"));
+    private final List<CostCurve.Line> curves = new ArrayList<>();
+    /** Of the seed that came furthest down, at the size and time of the last row. */
+    private List<PlanProgress> lastCurve = List.of();
+
     private boolean broken;
 
     private PlannerBench() {}
@@ -45,13 +51,19 @@ public final class PlannerBench {
         }
         if (args.length == 1 && args[0].equals("reference")) System.exit(ReferenceBench.run(10, 60) ? 0 : 1);
         boolean quick = args.length == 1 && args[0].equals("quick");
-        List<Integer> sizes = quick ? List.of(8, 30, 300) : list(args, 0, List.of(8, 30, 300, 3_000, 20_000));
-        List<Integer> seconds = quick ? List.of(1) : list(args, 1, List.of(1, 10, 60));
+        boolean full = args.length > 0 && args[0].equals("full");
+        int at = full ? 1 : 0;
+        List<Integer> sizes = quick ? List.of(8, 30, 300) : list(args, at, List.of(8, 30, 300, 3_000, 20_000));
+        List<Integer> seconds = quick ? List.of(1) : list(args, at + 1, List.of(1, 10, 60));
         PlannerBench bench = new PlannerBench();
         bench.warmUp();
         System.out.println("| Openings | Seconds | Medium | Soft | Gap | Moves/s | First plan, ms | Peak heap, MB |");
         System.out.println("|---:|---:|---:|---:|---:|---:|---:|---:|");
-        for (int size : sizes) for (int time : seconds) bench.row(size, time);
+        for (int size : sizes) {
+            for (int time : seconds) bench.row(size, time);
+            bench.curves.add(new CostCurve.Line("%,d openings".formatted(size), bench.lastCurve));
+        }
+        if (full) CostCurve.write(CURVES, bench.curves);
         System.exit(bench.broken ? 1 : 0);
     }
 
@@ -76,6 +88,11 @@ public final class PlannerBench {
         List<Run> runs = Arrays.stream(SEEDS)
                 .mapToObj(seed -> run(new Job(openings, seed), seconds))
                 .toList();
+        lastCurve = runs.stream()
+                .min(Comparator.comparingLong((Run run) -> run.cost().medium())
+                        .thenComparingLong(run -> run.cost().soft()))
+                .orElseThrow()
+                .seen();
         System.out.printf(
                 Locale.ROOT,
                 "| %,d | %d | %,.0f | %,.0f | %.1f %% | %,.0f | %.0f | %.0f |%n",
@@ -109,7 +126,8 @@ public final class PlannerBench {
                 cost,
                 last.moves() / seconds(last),
                 seen.getFirst().elapsed().toNanos() / 1e6,
-                peak);
+                peak,
+                seen);
     }
 
     private static double seconds(PlanProgress progress) {
