@@ -73,8 +73,12 @@ final class CostCurve {
             add("<line x1=\"%d\" y1=\"%.1f\" x2=\"%d\" y2=\"%.1f\"/>", LEFT, y(percent), RIGHT, y(percent));
             add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">+%d %%</text>", LEFT - 8, y(percent) + 4, percent);
         }
-        add("<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">time (logarithmic)</text>", (LEFT + RIGHT) / 2, HEIGHT - 15);
-        add("<text transform=\"translate(16 %d) rotate(-90)\" text-anchor=\"middle\">cost above the last</text>", HEIGHT / 2);
+        add(
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">time (logarithmic)</text>",
+                (LEFT + RIGHT) / 2, HEIGHT - 15);
+        add(
+                "<text transform=\"translate(16 %d) rotate(-90)\" text-anchor=\"middle\">cost above the last</text>",
+                HEIGHT / 2);
     }
 
     private static String label(double seconds) {
@@ -86,8 +90,7 @@ final class CostCurve {
         List<String> points = new ArrayList<>();
         for (PlanProgress one : line.seen()) {
             double percent = 100 * (cost(one) - last) / Math.max(1, last);
-            points.add(String.format(
-                    Locale.ROOT, "%.1f,%.1f", x(one.elapsed().toNanos() / 1e9), y(percent)));
+            points.add(String.format(Locale.ROOT, "%.1f,%.1f", x(one.elapsed().toNanos() / 1e9), y(percent)));
         }
         add(
                 "<polyline stroke-dasharray=\"%s\" points=\"%s\"/>",

@@ -33,7 +33,8 @@ public final class PlannerBench {
     private static final Path CURVES = Path.of("src/docs/pictures/cost-over-time.svg");
     private static final double MEBI = 1 << 20;
 
-    private record Run(Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb, List<PlanProgress> seen) {}
+    private record Run(
+            Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb, List<PlanProgress> seen) {}
 
     private final BestKnown best = BestKnown.read(Path.of("src/docs/best-known.csv"));
     private final List<CostCurve.Line> curves = new ArrayList<>();

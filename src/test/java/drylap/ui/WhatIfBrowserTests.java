@@ -46,7 +46,7 @@ class WhatIfBrowserTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440, LIGHT", "1440, DARK", "360, LIGHT", "360, DARK"})
+    @CsvSource({"1440, LIGHT", "360, DARK"})
     void one_more_crew_is_compared_with_the_job_as_it_is(int width, ColorScheme scheme) {
         folders.save("quay", new QuayFolder().folder());
         Page page = chromium.page(width, 900, scheme);

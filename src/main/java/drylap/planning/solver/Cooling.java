@@ -21,14 +21,23 @@ record Cooling(PlanRequest request, int[] shares, int number, long heat, long be
 
     private static final int[] SHARES_OF_FEW = {13, 13, 13, 13, 12, 12, 12, 12};
 
+    /** Fewer moves are not worth a second solver. */
+    private static final int LEAST_MOVES = 5_000;
+
     private static final int COOLER = 2;
     private static final int FEW = 60;
     /** A search without an end cools down in so long, again and again. */
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
-        int[] shares = isFew(lists) ? SHARES_OF_FEW : SHARES;
-        return new Cooling(request, shares, 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
+        return new Cooling(
+                request, shares(request, lists), 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
+    }
+
+    private static int[] shares(PlanRequest request, CrewLists lists) {
+        boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
+        if (brief) return new int[] {100};
+        return isFew(lists) ? SHARES_OF_FEW : SHARES;
     }
 
     /** The round after this one; null where none is left. */
