@@ -19,7 +19,7 @@ final class CostCurve {
         }
     }
 
-    private static final int WIDTH = 720;
+    private static final int WIDTH = 780;
     private static final int HEIGHT = 400;
     private static final int LEFT = 70;
     private static final int RIGHT = 600;
