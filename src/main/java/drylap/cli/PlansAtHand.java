@@ -3,7 +3,6 @@ package drylap.cli;
 import drylap.audit.Audit;
 import drylap.audit.AuditReport;
 import drylap.audit.ClaimedPlan;
-import drylap.crews.Shift;
 import drylap.intake.FolderSource;
 import drylap.intake.PlanFolder;
 import drylap.intake.PlanReader;
@@ -16,7 +15,6 @@ import drylap.planning.Visit;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,14 +45,13 @@ final class PlansAtHand {
             return refuse(report.breaches().getFirst()
                     + "\nA plan that breaks no rule is accepted; drylap check names every breach of this one.");
         return Optional.of(new Plan(
-                report.start(), horizonEnd(folder), visits, left, report.coverNow(), List.of(), report.ledger()));
-    }
-
-    private static Instant horizonEnd(JobFolder folder) {
-        return folder.shifts().stream()
-                .map(Shift::limit)
-                .max(Comparator.naturalOrder())
-                .orElseThrow();
+                report.start(),
+                folder.lastLimit().orElseThrow(),
+                visits,
+                left,
+                report.coverNow(),
+                List.of(),
+                report.ledger()));
     }
 
     private Optional<Plan> refuse(String problems) {

@@ -6,7 +6,6 @@
             "assembly",
             "sites",
             "weather",
-            "crews",
             "planning",
             "intake",
             "audit",

@@ -53,6 +53,11 @@ final class FetchBook {
                         row.getNotBefore()));
     }
 
+    /** Whether the source asked not to be asked again yet. */
+    boolean leftAlone(SiteId site, Instant now) {
+        return state(site).map(FetchState::notBefore).filter(now::isBefore).isPresent();
+    }
+
     Answer.Stamp stamp(SiteId site) {
         return row(site)
                 .map(row -> new Answer.Stamp(row.getEtag(), row.getModified(), null))

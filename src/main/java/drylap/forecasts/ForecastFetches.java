@@ -5,7 +5,6 @@ import drylap.platform.BackgroundWork;
 import drylap.security.Operation;
 import drylap.security.Person;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 
@@ -31,8 +30,7 @@ public final class ForecastFetches {
     /** Fetches in the background; answers no where the source asked to be left alone until later. */
     public boolean now(Person who, SiteId site) {
         who.demand(Operation.CHOOSE_FORECAST, site);
-        Instant now = clock.instant();
-        if (book.state(site).map(FetchState::notBefore).filter(now::isBefore).isPresent()) return false;
+        if (book.leftAlone(site, clock.instant())) return false;
         work.ask(FetchJob.KIND, site.value());
         return true;
     }

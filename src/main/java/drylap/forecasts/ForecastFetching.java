@@ -49,7 +49,7 @@ final class ForecastFetching {
     /** Nothing happens where no source is chosen, or the source asked to be left alone. */
     void fetch(SiteId id) throws InterruptedException {
         ForecastChoice choice = choices.of(id).orElse(null);
-        if (choice == null || choice.source() == null || leftAlone(id)) return;
+        if (choice == null || choice.source() == null || book.leftAlone(id, clock.instant())) return;
         Optional<Site> site = sites.newest(id);
         Answer answer = site.isEmpty()
                 ? new Answer.None("no job folder has site %s any more".formatted(id), false, null)
@@ -60,13 +60,6 @@ final class ForecastFetching {
             write(choice, site.orElse(null), answer, clock.instant());
             news.tell(new NewsItem(ForecastChoices.TOPIC, 0, id.value(), "fetched"));
         });
-    }
-
-    private boolean leftAlone(SiteId id) {
-        return book.state(id)
-                .map(FetchState::notBefore)
-                .filter(until -> until.isAfter(clock.instant()))
-                .isPresent();
     }
 
     private void write(ForecastChoice choice, @Nullable Site site, Answer answer, Instant now) {

@@ -1,6 +1,5 @@
 package drylap.intake;
 
-import drylap.crews.Shift;
 import drylap.intake.csv.Lines;
 import drylap.planning.JobFolder;
 import drylap.sites.Site;
@@ -23,10 +22,7 @@ final class Notes {
     static List<String> of(JobFolder folder, Set<String> ignored) {
         List<String> notes = new ArrayList<>();
         for (String file : ignored) notes.add("%s is not a file of a job folder and was ignored".formatted(file));
-        Instant last = folder.shifts().stream()
-                .map(Shift::limit)
-                .max(Instant::compareTo)
-                .orElseThrow();
+        Instant last = folder.lastLimit().orElseThrow();
         Map<String, List<Site>> sitesByNote = new LinkedHashMap<>();
         for (int i = 0; i < folder.sites().size(); i++) {
             Site site = folder.sites().get(i);

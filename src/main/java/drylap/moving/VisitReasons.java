@@ -1,6 +1,5 @@
 package drylap.moving;
 
-import drylap.crews.Shift;
 import drylap.kernel.Reach;
 import drylap.planning.Bound;
 import drylap.planning.BoundKind;
@@ -17,7 +16,6 @@ import drylap.security.Person;
 import drylap.sites.Openings;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -70,11 +68,7 @@ public final class VisitReasons {
     /** A folder of the past is explained from its plan's start, as it is planned. */
     private @Nullable Instant now(JobFolder folder) {
         Instant now = clock.instant();
-        Instant end = folder.shifts().stream()
-                .map(Shift::limit)
-                .max(Comparator.naturalOrder())
-                .orElse(Instant.MIN);
-        return end.isAfter(now) ? now : null;
+        return folder.lastLimit().filter(now::isBefore).isPresent() ? now : null;
     }
 
     private static WhyThere within(WhyThere why, Reach reach) {

@@ -9,7 +9,10 @@ import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
 import drylap.weather.Forecast;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that one planning run is told: the job folder of the contract, checked and linked. Every reference in it
@@ -49,6 +52,11 @@ public record JobFolder(
             Rules rules,
             List<PublishedVisit> published) {
         this(sites, facades, openings, crews, shifts, travel, forecasts, labour, RuleBook.of(rules), published);
+    }
+
+    /** The latest limit of any shift, overtime included; none where nobody comes. */
+    public Optional<Instant> lastLimit() {
+        return shifts.stream().map(Shift::limit).max(Comparator.naturalOrder());
     }
 
     public JobFolder withOpenings(List<Opening> now) {

@@ -42,6 +42,10 @@ final class WhyChanged {
         static Work of(Visit visit) {
             return new Work(visit.opening(), visit.task());
         }
+
+        static Work of(UnplannedTask left) {
+            return new Work(left.opening(), left.task());
+        }
     }
 
     /** Everything by its key: a season's plan has thousands of visits. */
@@ -55,13 +59,10 @@ final class WhyChanged {
         shifts = folder.shifts().stream().collect(Collectors.groupingBy(Shift::crew));
         open = proposal.openHours().stream()
                 .collect(Collectors.groupingBy(hours -> new Wall(hours.facade(), hours.task())));
-        leftOut = proposal.unplanned().stream()
-                .collect(Collectors.toMap(left -> new Work(left.opening(), left.task()), UnplannedTask::detail));
+        leftOut = proposal.unplanned().stream().collect(Collectors.toMap(Work::of, UnplannedTask::detail));
         planned = proposal.visits().stream().collect(Collectors.toMap(Work::of, visit -> visit, (_, last) -> last));
         rounds = proposal.visits().stream().collect(Collectors.groupingBy(Visit::crew));
-        leftOutBefore = published.unplanned().stream()
-                .map(left -> new Work(left.opening(), left.task()))
-                .collect(Collectors.toSet());
+        leftOutBefore = published.unplanned().stream().map(Work::of).collect(Collectors.toSet());
         returned = returned(published);
         shutters = new WhyShut(folder, proposal);
     }

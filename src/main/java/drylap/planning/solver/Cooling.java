@@ -15,11 +15,12 @@ import org.optaplanner.core.config.solver.SolverConfig;
  * @param meters of the lanes that run side by side
  * @param width how many lanes have a processor at once
  */
-record Cooling(PlanRequest request, int[] shares, int number, long heat, long began, List<Meter> meters, int width) {
+record Cooling(
+        PlanRequest request, List<Integer> shares, int number, long heat, long began, List<Meter> meters, int width) {
     /** Of the time, in percent. */
-    private static final int[] SHARES = {60, 25, 15};
+    private static final List<Integer> SHARES = List.of(60, 25, 15);
 
-    private static final int[] SHARES_OF_FEW = {13, 13, 13, 13, 12, 12, 12, 12};
+    private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);
 
     /** Fewer moves are not worth a second solver. */
     private static final int LEAST_MOVES = 5_000;
@@ -34,16 +35,16 @@ record Cooling(PlanRequest request, int[] shares, int number, long heat, long be
                 request, shares(request, lists), 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
     }
 
-    private static int[] shares(PlanRequest request, CrewLists lists) {
+    private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
-        if (brief) return new int[] {100};
+        if (brief) return List.of(100);
         return isFew(lists) ? SHARES_OF_FEW : SHARES;
     }
 
     /** The round after this one; null where none is left. */
     @Nullable
     Cooling next(CrewLists lists) {
-        boolean last = number % shares.length == shares.length - 1;
+        boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
         long less = last ? Heat.of(lists, request.seed() + number) : Math.max(1, heat / cooler(lists));
@@ -79,9 +80,8 @@ record Cooling(PlanRequest request, int[] shares, int number, long heat, long be
 
     /** Of what is left. */
     private double share() {
-        int sum = 0;
-        int round = number % shares.length;
-        for (int i = round; i < shares.length; i++) sum += shares[i];
-        return (double) shares[round] / sum;
+        int round = number % shares.size();
+        int left = shares.stream().skip(round).mapToInt(share -> share).sum();
+        return (double) shares.get(round) / left;
     }
 }

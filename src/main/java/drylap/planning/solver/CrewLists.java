@@ -92,6 +92,12 @@ public class CrewLists {
         this.score = score;
     }
 
+    /** Tells the working schedule which places of a route have changed; taken back, they are as the schedule knew them. */
+    void listChanged(Route route, int from, int until) {
+        if (takingBack) working.positions.refresh(route, from);
+        else working.listChanged(route, from, until);
+    }
+
     /** Decodes the lists from nothing. */
     Schedule schedule() {
         Schedule schedule = new Schedule(problem);

@@ -38,9 +38,7 @@ final class DrierRun {
         if (unit.kind != Task.INSTALL || to.crew().days() == 0) return new Wait(from, at, 0);
         int length = lots.random.nextInt(100) < RUNS_PERCENT ? sameDay(from.getUnits(), at, to.crew()) : 1;
         int moment = driest(unit, length, to.crew());
-        int place = schedule.placeAt(to, moment);
-        int into = from == to && place > at ? Math.max(at, place - length) : place;
-        return new MoveRun(from, at, length, to, into).waitingUntil(moment);
+        return lots.run(unit, length, to, schedule.placeAt(to, moment)).waitingUntil(moment);
     }
 
     private Unit wettest() {
@@ -60,10 +58,7 @@ final class DrierRun {
     private int risk(Unit unit) {
         if (unit.kind != Task.INSTALL) return -1;
         int sum = 0;
-        for (WorkTask task : unit.tasks) {
-            int start = schedule.start[task.index];
-            if (start != TimeAxis.NEVER) sum += task.odds.thousandths(start, start + task.minutes);
-        }
+        for (WorkTask task : unit.tasks) sum += schedule.tally.risk(task);
         return sum;
     }
 
@@ -80,14 +75,13 @@ final class DrierRun {
     }
 
     private int driest(Unit unit, int length, CrewCalendar crew) {
-        int minutes = 0;
-        for (WorkTask task : unit.tasks) minutes += task.minutes;
+        int minutes = unit.minutes() * length;
         int now = Math.max(0, schedule.start[unit.tasks[0].index]);
         int best = 0;
         int least = Integer.MAX_VALUE;
         for (int i = 0; i < HALF_DAYS; i++) {
             int moment = halfDay(crew);
-            int odds = unit.tasks[0].odds.thousandths(moment, moment + minutes * length);
+            int odds = unit.tasks[0].odds.thousandths(moment, moment + minutes);
             int cost = odds + Math.abs(moment - now) / DAY * NEARER;
             if (cost >= least) continue;
             least = cost;

@@ -26,9 +26,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
 
     @Override
     public void afterListVariableChanged(Object entity, String variableName, int fromIndex, int toIndex) {
-        Route route = (Route) entity;
-        if (lists.takingBack) schedule.positions.refresh(route, fromIndex);
-        else schedule.listChanged(route, fromIndex, toIndex);
+        lists.listChanged((Route) entity, fromIndex, toIndex);
     }
 
     @Override

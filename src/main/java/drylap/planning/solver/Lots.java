@@ -51,12 +51,18 @@ final class Lots {
 
     /** A move to a place up to three days before the one it has. */
     ListMove earlier(Unit unit) {
-        Route from = lists.working.positions.route(unit);
         Route to = someRoute(unit);
-        int at = lists.working.positions.place(unit);
         int start = lists.working.start[unit.tasks[0].index];
         int place = lists.working.placeAt(to, start - 1 - random.nextInt(DAYS_EARLIER * MINUTES_AROUND));
-        return new MoveRun(from, at, 1, to, from == to && place > at ? Math.max(at, place - 1) : place).waitingUntil(0);
+        return run(unit, 1, to, place).waitingUntil(0);
+    }
+
+    /** A move of a unit, and of those that follow it in its list, to before a place of a list as it is now. */
+    MoveRun run(Unit unit, int length, Route to, int before) {
+        Route from = lists.working.positions.route(unit);
+        int at = lists.working.positions.place(unit);
+        int into = from == to && before > at ? Math.max(at, before - length) : before;
+        return new MoveRun(from, at, length, to, into);
     }
 
     Route someRoute(Unit unit) {

@@ -106,10 +106,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         }
 
         private ListMove move(Unit unit, int length, Route to, int before) {
-            Route from = lists.working.positions.route(unit);
-            int at = lists.working.positions.place(unit);
-            int into = from == to && before > at ? Math.max(at, before - length) : before;
-            MoveRun move = new MoveRun(from, at, length, to, into);
+            MoveRun move = lots.run(unit, length, to, before);
             int dice = random.nextInt(4);
             return dice == 0 ? move : move.waitingUntil(dice == 1 ? 0 : lots.momentAt(to, before));
         }
@@ -153,9 +150,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private int endingWithTheCourse(Unit unit) {
             Schedule schedule = lists.working;
             int end = schedule.ends.last(unit.course, unit.kind);
-            int minutes = 0;
-            for (WorkTask task : unit.tasks) minutes += task.minutes;
-            return Math.max(0, end - minutes);
+            return Math.max(0, end - unit.minutes());
         }
 
         /** So late that the crew goes on to its next unit without a pause, which keeps a course open for less long. */

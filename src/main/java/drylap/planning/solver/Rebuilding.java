@@ -40,9 +40,9 @@ final class Rebuilding {
     static @Nullable ListMove ofWhatStaysOut(Lots lots, Function<Unit, ListMove> place) {
         Unit out = leftOut(lots);
         if (out == null) return null;
-        List<Unit> units = new ArrayList<>();
-        for (Unit unit : lots.lists.getUnits())
-            if (out.kind != Task.INSTALL && unit.kind == Task.INSTALL && unit.course == out.course) units.add(unit);
+        List<Unit> units = out.kind == Task.INSTALL
+                ? new ArrayList<>()
+                : new ArrayList<>(List.of(lots.lists.working.laps.on(out.course, Task.INSTALL)));
         Collections.shuffle(units, lots.random);
         List<Unit> some = new ArrayList<>(units.subList(0, Math.min(units.size(), MOST_REBUILT)));
         some.add(out);

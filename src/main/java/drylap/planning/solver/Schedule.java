@@ -35,6 +35,7 @@ final class Schedule {
     final Tally tally;
     final Positions positions;
     final Rings rings;
+    final Laps laps;
 
     Schedule(Problem problem) {
         this.problem = problem;
@@ -53,7 +54,7 @@ final class Schedule {
         for (CourseWork course : problem.courses()) for (Task kind : KINDS) ends.recompute(course, kind, start);
         tally.fresh();
         placer = new Placer(this, journal);
-        Laps laps = new Laps(problem);
+        laps = new Laps(problem);
         rings = new Rings(this, laps);
         ripple = new Ripple(problem, placer, positions, laps, states);
         sweep = new Sweep(problem, placer, states);

@@ -76,6 +76,11 @@ final class Tally {
         return amounts[term.ordinal()];
     }
 
+    /** The chance of rain over an install where it stands now, in thousandths; 0 for what is not planned or no install. */
+    int risk(WorkTask task) {
+        return risk[task.index];
+    }
+
     void taskChanged(WorkTask task) {
         int i = task.index;
         int start = schedule.start[i];

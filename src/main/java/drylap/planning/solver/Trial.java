@@ -15,8 +15,7 @@ final class Trial {
 
         @Override
         public void after(Route route, int from, int until) {
-            if (lists.takingBack) schedule.positions.refresh(route, from);
-            else schedule.listChanged(route, from, until);
+            lists.listChanged(route, from, until);
         }
     };
 

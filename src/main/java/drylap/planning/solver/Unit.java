@@ -32,6 +32,13 @@ public final class Unit {
         return null;
     }
 
+    /** Of its tasks together, without ways between them. */
+    int minutes() {
+        int minutes = 0;
+        for (WorkTask task : tasks) minutes += task.minutes;
+        return minutes;
+    }
+
     BitSet crews() {
         return crews;
     }

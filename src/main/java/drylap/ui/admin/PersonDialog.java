@@ -6,7 +6,6 @@ import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
@@ -20,6 +19,7 @@ import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Role;
 import drylap.security.SignedIn;
+import drylap.ui.shell.TroubleLine;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
@@ -40,7 +40,7 @@ final class PersonDialog extends Dialog {
     private final TextField moreSites = new TextField("Further sites, by id, with commas between");
     private final PasswordField password = new PasswordField("Password");
     private final Checkbox active = new Checkbox("May sign in", true);
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
 
     private PersonDialog(
             People people, SignedIn signedIn, Collection<SiteId> known, @Nullable Listed before, Runnable after) {
@@ -55,9 +55,6 @@ final class PersonDialog extends Dialog {
         everySite.addValueChangeListener(event -> showSites(!event.getValue()));
         crew.setHelperText("as in the job folder, such as window-1");
         password.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var fields = new Div(signInName, name, role, crew, everySite, sites, moreSites);
         fields.addClassName("fields");
         fields.add(before == null ? password : active);
@@ -116,8 +113,7 @@ final class PersonDialog extends Dialog {
     }
 
     private void say(String words) {
-        trouble.setText(words);
-        trouble.setVisible(true);
+        trouble.say(words);
     }
 
     private NewPerson person() {

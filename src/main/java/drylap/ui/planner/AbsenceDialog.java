@@ -5,7 +5,6 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.timepicker.TimePicker;
@@ -15,6 +14,7 @@ import drylap.crews.Absences;
 import drylap.kernel.FolderId;
 import drylap.security.Person;
 import drylap.ui.drawn.CrewsSheet;
+import drylap.ui.shell.TroubleLine;
 import java.time.Duration;
 
 /** Says when a crew does not come, and why. */
@@ -29,7 +29,7 @@ final class AbsenceDialog extends Dialog {
     private final TimePicker from = new TimePicker("Away from");
     private final TimePicker until = new TimePicker("Away until");
     private final TextField reason = new TextField("Reason");
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
 
     AbsenceDialog(Absences absences, Person who, FolderId folder, CrewsSheet.OneCrew crew, Runnable after) {
         this.absences = absences;
@@ -51,9 +51,6 @@ final class AbsenceDialog extends Dialog {
             from.setVisible(!event.getValue());
             until.setVisible(!event.getValue());
         });
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var fields = new Div(day, wholeDay, from, until, reason);
         fields.addClassName("fields");
         add(fields, trouble);
@@ -85,7 +82,6 @@ final class AbsenceDialog extends Dialog {
     }
 
     private void say(String words) {
-        trouble.setText(words);
-        trouble.setVisible(true);
+        trouble.say(words);
     }
 }

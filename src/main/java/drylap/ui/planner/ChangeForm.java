@@ -2,10 +2,10 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.TroubleLine;
 import drylap.whatif.Scenario;
 import java.util.EnumMap;
 import java.util.Map;
@@ -45,7 +45,7 @@ final class ChangeForm extends Div {
     private final Select<Kind> kind = ChangeFields.select("What would be otherwise");
     private final Map<Kind, ChangeFields> fields = new EnumMap<>(Kind.class);
     private final Div asked = new Div();
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
     private transient @Nullable FolderShown shown;
 
     ChangeForm(WhatIfDesk desk, Runnable after) {
@@ -60,9 +60,6 @@ final class ChangeForm extends Div {
         kind.setItemLabelGenerator(Kind::words);
         kind.addValueChangeListener(_ -> ask());
         kind.setValue(Kind.ADD_CREW);
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var first = new Div(scenario, kind);
         first.addClassName("asked");
         add(first, asked, trouble, new Button("Add the change", _ -> take()));
@@ -76,7 +73,7 @@ final class ChangeForm extends Div {
     private void ask() {
         asked.removeAll();
         Optional.ofNullable(fields.get(kind.getValue())).ifPresent(asked::add);
-        trouble.setVisible(false);
+        trouble.clear();
     }
 
     private void take() {
@@ -100,8 +97,7 @@ final class ChangeForm extends Div {
     }
 
     private void say(Optional<String> wrong) {
-        trouble.setText(wrong.orElse(""));
-        trouble.setVisible(wrong.isPresent());
+        wrong.ifPresentOrElse(trouble::say, trouble::clear);
         if (wrong.isEmpty()) after.run();
     }
 }

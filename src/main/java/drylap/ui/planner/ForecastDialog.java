@@ -12,6 +12,7 @@ import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastChoiceResult;
 import drylap.forecasts.ForecastSource;
 import drylap.security.Person;
+import drylap.ui.shell.TroubleLine;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,7 +35,7 @@ final class ForecastDialog extends Dialog {
     private final Select<Way> source = new Select<>();
     private final TextField cell = new TextField("Grid cell");
     private final IntegerField every = new IntegerField("Fetched every (hours)");
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
     private transient ForecastChoice seen;
 
     ForecastDialog(ForecastDesk desk, Person who, ForecastChoice seen, String name, Runnable after) {
@@ -57,9 +58,6 @@ final class ForecastDialog extends Dialog {
         if (seen.cell() != null) cell.setValue(seen.cell());
         every.setValue(seen.everyHours());
         every.setStepButtonsVisible(true);
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var fields = new Div(source, cell, every);
         fields.addClassName("fields");
         add(
@@ -101,7 +99,6 @@ final class ForecastDialog extends Dialog {
     }
 
     private void say(String words) {
-        trouble.setText(words);
-        trouble.setVisible(true);
+        trouble.say(words);
     }
 }

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
@@ -14,6 +13,7 @@ import drylap.planning.RuleChangeResult;
 import drylap.planning.RuleRequest;
 import drylap.security.Person;
 import drylap.ui.drawn.RuleSheet;
+import drylap.ui.shell.TroubleLine;
 import org.jspecify.annotations.Nullable;
 
 /** Changes one rule at one place, or lets it go back. */
@@ -26,7 +26,7 @@ final class RuleDialog extends Dialog {
     private final transient Runnable after;
     private final TextField value = new TextField("Value");
     private final TextField reason = new TextField("Reason");
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
     private long seenId;
 
     RuleDialog(
@@ -46,9 +46,6 @@ final class RuleDialog extends Dialog {
         setHeaderTitle(line.name());
         value.setHelperText("%s; %s".formatted(line.bounds(), line.standard()));
         value.setSuffixComponent(Panels.text(line.rule().unit()));
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var fields = new Div(Panels.text("Now " + line.value() + ", " + line.from()), value, reason);
         fields.addClassName("fields");
         add(fields, trouble);
@@ -90,7 +87,6 @@ final class RuleDialog extends Dialog {
     }
 
     private void say(String words) {
-        trouble.setText(words);
-        trouble.setVisible(true);
+        trouble.say(words);
     }
 }

@@ -17,6 +17,7 @@ import drylap.ui.drawn.WhatIfSheet;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.TroubleLine;
 import drylap.whatif.WhatIfAnswer;
 import drylap.whatif.WhatIfState;
 import java.time.Duration;
@@ -36,7 +37,7 @@ class WhatIfView extends Div implements FolderView {
     private final ChangeForm form;
     private final ScenarioFile file;
     private final WhatIfBar bar;
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
     private final Div outcomes = new Div();
     private transient @Nullable FolderShown shown;
     private transient @Nullable Thread looking;
@@ -49,9 +50,6 @@ class WhatIfView extends Div implements FolderView {
         form = new ChangeForm(desk, this::drawScenarios);
         file = new ScenarioFile(desk, this::drawScenarios);
         bar = new WhatIfBar(this::begin, this::end);
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         add(Panels.empty());
     }
 
@@ -88,7 +86,7 @@ class WhatIfView extends Div implements FolderView {
     private void drawScenarios() {
         if (shown == null) return;
         scenarios.show(shown);
-        trouble.setVisible(false);
+        trouble.clear();
     }
 
     private void begin(long seconds) {
@@ -96,11 +94,10 @@ class WhatIfView extends Div implements FolderView {
         if (now == null) return;
         switch (desk.begin(now, seconds)) {
             case WhatIfAnswer.Refused(var why) -> {
-                trouble.setText(why);
-                trouble.setVisible(true);
+                trouble.say(why);
             }
             case WhatIfAnswer.Begun _ -> {
-                trouble.setVisible(false);
+                trouble.clear();
                 look();
             }
         }

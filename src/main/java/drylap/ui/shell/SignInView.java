@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeLabel;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -32,13 +31,10 @@ import org.springframework.security.web.csrf.CsrfToken;
 class SignInView extends Div implements BeforeEnterObserver {
     static final String ROUTE = "sign-in";
 
-    private final Paragraph trouble = new Paragraph();
+    private final TroubleLine trouble = new TroubleLine();
 
     SignInView(People people) {
         addClassNames("shell", "sign-in");
-        trouble.addClassName("trouble");
-        trouble.getElement().setAttribute("role", "alert");
-        trouble.setVisible(false);
         var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
         brand.addClassName("brand");
         var sheet = new Div(brand, new H1("Sign in"), trouble);
@@ -94,11 +90,10 @@ class SignInView extends Div implements BeforeEnterObserver {
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         if (!event.getLocation().getQueryParameters().getParameters().containsKey("error")) return;
-        trouble.setText(
+        trouble.say(
                 mustWait()
                         ? "Too many tries. Wait a quarter of an hour, then try again."
                         : "Name or password is wrong. Passwords tell capital letters from small ones.");
-        trouble.setVisible(true);
     }
 
     private static boolean mustWait() {
