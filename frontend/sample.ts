@@ -112,10 +112,17 @@ export function strip(): Strip {
       { from: 0, label: 'Mon 13 Apr' },
       { from: 1440, label: 'Tue 14 Apr' },
     ],
-    rain: [
-      { from: 540, mm: 1.2, probability: 0.6, raining: true },
-      { from: 600, mm: 0.1, probability: 0.2, raining: false },
-    ],
+    sky: {
+      from: 540,
+      rain: [1.2, 0.1, ...Array<number>(13).fill(0)],
+      chance: [60, 20, ...Array<number>(13).fill(5)],
+      raining: [true, ...Array<boolean>(14).fill(false)],
+      wall: [0.3, ...Array<number>(14).fill(0)],
+      wetting: [true, ...Array<boolean>(14).fill(false)],
+      gust: [12.4, ...Array<number>(14).fill(4)],
+      temperature: [...Array<number>(14).fill(9), 2],
+    },
+    limits: { chance: 30, gust: 10, cold: 4 },
     dark: [{ from: 0, until: 400 }],
     forecastEnd: 1440,
     tasks: [

@@ -13,7 +13,7 @@ export const TASK_CODES = Object.keys(TASKS) as TaskCode[];
 export const SKY_WORDS: Record<SkySpan['kind'], string> = {
   rain: 'rain forecast',
   dark: 'dark',
-  beyond: 'beyond the forecast',
+  beyond: 'beyond the forecast: climate only',
 };
 
 /** The square that stands for a task: its letter on its colour, under its own pattern. */

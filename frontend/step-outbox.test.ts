@@ -1,5 +1,5 @@
 import { beforeEach, expect, it } from 'vitest';
-import { StepOutbox, openingName } from './step-outbox';
+import { StepOutbox, openingName, rememberOpening } from './step-outbox';
 import { lineOf, markAt, opening, photoAt } from './step-sample';
 import type { Entry, MarkAnswer, StepStore } from './step-records';
 
@@ -69,7 +69,9 @@ class Server {
         const refused = this.refuses.get(mark.key);
         if (refused) return refused;
         const fresh = this.once(mark.key, `${mark.opening} ${mark.line}`);
-        return { key: mark.key, outcome: fresh ? 'marked' : 'already' };
+        return fresh
+          ? { key: mark.key, outcome: 'marked', version: this.log.length }
+          : { key: mark.key, outcome: 'already' };
       }),
     );
   }
@@ -195,4 +197,16 @@ it('notes what was sent in what the phone knows, for a line that breaks right af
   const known = await store.recall<ReturnType<typeof opening>>(openingName(7, 'A'));
   expect(known?.lines.find((line) => line.code === 'RO')?.done).toBe(true);
   expect(lineOf(opening(), 'RO').done).toBe(false);
+});
+
+it('does not go back to what the server said before it took a mark', async () => {
+  const before = opening({ version: 0 });
+  await rememberOpening(store, before);
+  await store.add(markAt('A', 'RO'));
+  await outbox().send();
+  await rememberOpening(store, before);
+  const known = await store.recall<typeof before>(openingName(7, 'A'));
+  expect(known && lineOf(known, 'RO').done).toBe(true);
+  await rememberOpening(store, opening({ version: 2, released: true }));
+  expect((await store.recall<typeof before>(openingName(7, 'A')))?.released).toBe(true);
 });

@@ -79,14 +79,14 @@ export class StepOutbox {
       if (answer.outcome === 'refused')
         await this.refuse(mark, { words: answer.words ?? 'refused', ...(answer.svg ? { svg: answer.svg } : {}) });
       else {
-        await this.noteDown(mark);
+        await this.noteDown(mark, answer.version);
         await this.store.remove(seqOf(mark));
       }
     }
   }
 
   /** What is sent no longer waits, and still shows on a phone that loses the line before it could ask again. */
-  private async noteDown(mark: WaitingMark): Promise<void> {
+  private async noteDown(mark: WaitingMark, version?: number): Promise<void> {
     const name = openingName(mark.folder, mark.opening);
     const known = await this.store.recall<OpeningNow>(name);
     if (!known) return;
@@ -94,7 +94,7 @@ export class StepOutbox {
     const lines = known.lines.map((line) =>
       line.code !== code ? line : kind === 'done' ? { ...line, done: true, at, by } : { ...line, done: false },
     );
-    await this.store.remember(name, { ...known, lines });
+    await this.store.remember(name, { ...known, lines, version: version ?? known.version });
   }
 
   private async sendPhoto(me: Me, photo: WaitingPhoto): Promise<void> {
@@ -124,6 +124,13 @@ export class StepOutbox {
 
 export function openingName(folder: number, opening: string): string {
   return `opening/${folder}/${opening}`;
+}
+
+/** What the server said of an opening; an answer that was on its way while a newer mark was taken is left aside. */
+export async function rememberOpening(store: StepStore, now: OpeningNow): Promise<void> {
+  const name = openingName(now.folder, now.opening);
+  const known = await store.recall<OpeningNow>(name);
+  if (!known || now.version >= known.version) await store.remember(name, now);
 }
 
 function upToPhoto(entries: Entry[]): WaitingMark[] {

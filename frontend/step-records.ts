@@ -84,6 +84,8 @@ export interface Refusal {
 export interface MarkAnswer {
   key: string;
   outcome: 'marked' | 'already' | 'refused';
+  /** Of the opening, once it is marked. */
+  version?: number;
   words?: string;
   svg?: string;
 }

@@ -7,7 +7,7 @@ import { ReleaseDesk } from './release-desk';
 import './release-offer';
 import { shared } from './shared';
 import type { StepDeeds } from './step-marker';
-import { StepOutbox, openingName, type Line } from './step-outbox';
+import { StepOutbox, openingName, rememberOpening, type Line } from './step-outbox';
 import type { Entry, Me, OpeningNow, Release, ReleaseState, WaitingMark } from './step-records';
 import { PhoneStore } from './step-store';
 import { stepsPageStyles } from './steps-page.styles';
@@ -48,6 +48,7 @@ export class StepsPage extends LitElement {
   private store!: PhoneStore;
   private outbox!: StepOutbox;
   private photoIds: string[] = [];
+  private looks = 0;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -150,12 +151,21 @@ export class StepsPage extends LitElement {
     return found?.[1] && found[2] ? { folder: Number(found[1]), opening: decodeURIComponent(found[2]) } : undefined;
   }
 
+  /**
+   * All at once, and never what was read before something newer was asked for: a mark that has gone from what waits before the
+   * opening tells of it, or is not among what waits yet, would look undone for a moment.
+   */
   private async showKept(): Promise<void> {
+    const look = ++this.looks;
     const asked = this.asked();
-    this.entries = await this.store.entries();
-    this.known = (await this.store.recall<Known[]>('known')) ?? [];
+    const entries = await this.store.entries();
+    const known = (await this.store.recall<Known[]>('known')) ?? [];
     const kept = asked ? await this.store.recall<OpeningNow>(openingName(asked.folder, asked.opening)) : undefined;
-    this.sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
+    const sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
+    if (look !== this.looks) return;
+    this.entries = entries;
+    this.known = known;
+    this.sections = sections;
     this.opening = kept;
     if (asked && !kept && this.settled)
       this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
@@ -177,7 +187,7 @@ export class StepsPage extends LitElement {
     const now = await this.get<OpeningNow>(`/api/openings/${where}`);
     if (!now) return;
     if (asked.opening === this.asked()?.opening) this.release = await this.releaseState(now, where);
-    await this.store.remember(openingName(asked.folder, asked.opening), now);
+    await rememberOpening(this.store, now);
     const name = `sections/${now.variant}`;
     if ((await this.store.recall(name)) !== undefined) return;
     const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}`);
@@ -260,12 +270,12 @@ export class StepsPage extends LitElement {
 
   private async keep(entry: Entry): Promise<void> {
     await this.store.add(entry);
-    this.entries = await this.store.entries();
+    await this.showKept();
     void this.refresh();
   }
 
   private async dismiss(seq: number): Promise<void> {
     await this.store.remove(seq);
-    this.entries = await this.store.entries();
+    await this.showKept();
   }
 }

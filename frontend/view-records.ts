@@ -73,11 +73,26 @@ export interface Week {
   crews: CrewRow[];
 }
 
-export interface RainHour {
+/** The forecast's hours, one value each from the first on. */
+export interface SkyHours {
+  /** The start of the first, in minutes of the strip. */
   from: number;
-  mm: number;
-  probability: number;
-  raining: boolean;
+  rain: number[];
+  /** Percent. */
+  chance: number[];
+  raining: boolean[];
+  /** Rain that wind drives on to this wall, litres per square metre of an open airfield. */
+  wall: number[];
+  wetting: boolean[];
+  gust: number[];
+  temperature: number[];
+}
+
+/** From where on an hour counts, by the contractor's rules. */
+export interface StripLimits {
+  chance: number;
+  gust: number;
+  cold: number;
 }
 
 export interface TaskHours {
@@ -91,7 +106,8 @@ export interface Strip {
   heading: string;
   length: number;
   days: { from: number; label: string }[];
-  rain: RainHour[];
+  sky: SkyHours;
+  limits: StripLimits;
   dark: Span[];
   forecastEnd: number;
   tasks: TaskHours[];
@@ -154,4 +170,82 @@ export interface RunPoint {
   seconds: number;
   cost: number;
   unplanned: number;
+}
+
+/** Where the weather of a day comes from when a plan is replayed. */
+export type SkySource = 'forecast' | 'partly' | 'climate';
+
+export interface HandoverDay {
+  label: string;
+  /** Handed over by the end of the day, 0 to 1. */
+  chance: number;
+  sky: SkySource;
+}
+
+/** Not handed over later than this in so many cases of ten; the place is in days from the start of the first. */
+export interface HandoverMark {
+  ofTen: number;
+  at: number;
+  words: string;
+}
+
+export interface HandoverOdds {
+  title: string;
+  days: HandoverDay[];
+  marks: HandoverMark[];
+  /** The end of the due day, in days from the start of the first; negative where there is none. */
+  due: number;
+  dueWords: string;
+}
+
+export interface CrewDayCell {
+  /** Not got through, 0 to 1. */
+  chance: number;
+  error: number;
+  words: string;
+}
+
+export interface CrewDayOdds {
+  days: { label: string; sky: SkySource }[];
+  /** Days on which a crew is not planned are null. */
+  crews: { crew: string; cells: (CrewDayCell | null)[] }[];
+}
+
+export interface WetOpening {
+  opening: string;
+  place: string;
+  /** Gets wet while open, and is rained on, 0 to 1. */
+  wet: number;
+  error: number;
+  rainedOn: number;
+  words: string;
+}
+
+export interface WetOdds {
+  openings: WetOpening[];
+  /** How many more the table has. */
+  more: number;
+}
+
+/** A month of one facade, in crew-hours of the site's window crews. */
+export interface SeasonMonth {
+  label: string;
+  /** under the label where a year begins; else blank */
+  year: string;
+  name: string;
+  light: number;
+  usable: number;
+  /** not passed in 1 and in 9 of 10 years */
+  low: number;
+  high: number;
+  /** install work that is left as the month begins */
+  left: number;
+}
+
+export interface Season {
+  title: string;
+  months: SeasonMonth[];
+  /** the due date in months from the first one's start; below 0 where there is none to show */
+  due: number;
+  dueWords: string;
 }

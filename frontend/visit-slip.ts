@@ -103,7 +103,7 @@ export class VisitSlip extends LitElement {
       </header>
       <p>
         Crew ${this.crew}, ${this.day}, ${block.fromText} to ${block.untilText}${block.pinned ? ', pinned' : ''}
-        ${block.beyond ? html`<b>· beyond the forecast: no rain is known for it yet</b>` : nothing}
+        ${block.beyond ? html`<b>· beyond the forecast: climate only, no rain is known for it yet</b>` : nothing}
       </p>
       <ul>
         ${block.items.map(

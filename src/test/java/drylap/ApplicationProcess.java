@@ -49,6 +49,9 @@ final class ApplicationProcess implements AutoCloseable {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx768m",
+                        // it lives for seconds: most of them would go into compiling it well
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "--enable-native-access=ALL-UNNAMED",
                         "-Dvaadin.productionMode=true",
                         "-Dserver.port=0",

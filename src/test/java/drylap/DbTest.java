@@ -37,11 +37,14 @@ public @interface DbTest {
         "drylap.sites",
         "drylap.crews",
         "drylap.weather",
+        "drylap.climate",
         "drylap.forecasts",
         "drylap.progress",
         "drylap.handoff",
         "drylap.planning",
+        "drylap.pace",
         "drylap.moving",
+        "drylap.risk",
         "drylap.whatif"
     })
     @ImportAutoConfiguration({

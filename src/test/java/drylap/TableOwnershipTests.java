@@ -25,23 +25,30 @@ import org.junit.jupiter.api.Test;
  * name on the line of a call that begins an insert, update or delete.
  */
 class TableOwnershipTests {
-    private static final Map<String, Set<String>> OWNERS = Map.of(
-            "forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST"),
-            "sites", Set.of("SITE", "FACADE", "OPENING"),
-            "crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE"),
-            "weather", Set.of("FORECAST", "FORECAST_HOUR"),
-            "platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE"),
-            "security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE"),
-            "progress", Set.of("STEP_MARK", "PHOTO"),
-            "handoff", Set.of("SITE_HOLD_POINT", "HANDOFF_ACT", "HANDOFF_ENTRY", "HANDOFF_PHOTO", "CREW_DAY_BOOKING"),
-            "planning",
+    private static final Map<String, Set<String>> OWNERS = Map.ofEntries(
+            Map.entry("forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST")),
+            Map.entry("climate", Set.of("KEPT_NORMALS")),
+            Map.entry("sites", Set.of("SITE", "FACADE", "OPENING")),
+            Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),
+            Map.entry("weather", Set.of("FORECAST", "FORECAST_HOUR")),
+            Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE")),
+            Map.entry("security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE")),
+            Map.entry("progress", Set.of("STEP_MARK", "PHOTO")),
+            Map.entry("risk", Set.of("ODDS_RUN")),
+            Map.entry(
+                    "handoff",
+                    Set.of("SITE_HOLD_POINT", "HANDOFF_ACT", "HANDOFF_ENTRY", "HANDOFF_PHOTO", "CREW_DAY_BOOKING")),
+            Map.entry(
+                    "planning",
                     Set.of(
                             "JOB_FOLDER",
                             "LABOUR_ROW",
+                            "LABOUR_ANSWER",
                             "RULE_VALUE",
                             "RULE_CHANGE",
                             "PUBLISHED_VISIT",
                             "PLAN",
+                            "PLAN_FORECAST",
                             "VISIT",
                             "UNPLANNED_TASK",
                             "COVER_NOW",
@@ -50,7 +57,7 @@ class TableOwnershipTests {
                             "PLANNING_RUN",
                             "RUN_POINT",
                             "PUBLICATION",
-                            "PIN"));
+                            "PIN")));
 
     private static final Set<String> WRITES =
             Set.of("insertInto", "update", "deleteFrom", "delete", "mergeInto", "truncate", "truncateTable");

@@ -8,6 +8,7 @@ import drylap.weather.ForecastHour;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
@@ -106,17 +107,30 @@ final class SiteSky {
         return Optional.ofNullable(rainStarts.higher(from.minusSeconds(HOUR_S)));
     }
 
-    /** The chance of rain in any hour that the stretch touches, one of several hours counted once; outside the forecast 0. */
+    /**
+     * The chance of rain in any hour that the stretch touches: one of several hours counted once; each hour that is not
+     * forecast as likely as the rule says.
+     */
     double chanceOfRain(Instant from, Instant until) {
         List<Double> chances = new ArrayList<>();
         Instant period = Instant.MIN;
-        for (ForecastHour hour : hours) {
-            boolean touched = hour.start().isBefore(until)
-                    && hour.start().plusSeconds(HOUR_S).isAfter(from);
-            if (!touched || hour.chanceFrom().equals(period)) continue;
-            period = hour.chanceFrom();
-            chances.add(hour.rainProbability());
+        for (Instant hour = startOfHour(from); hour.isBefore(until); hour = hour.plusSeconds(HOUR_S)) {
+            int index = indexOf(hour);
+            Instant told = index < 0 ? hour : hours.get(index).chanceFrom();
+            if (!told.equals(period))
+                chances.add(
+                        index < 0
+                                ? rules.value(Rule.BEYOND_RAIN_P)
+                                : hours.get(index).rainProbability());
+            period = told;
         }
-        return PersistentRain.chance(chances, PersistentRain.RHO);
+        return PersistentRain.chance(chances, rules.value(Rule.RAIN_PERSISTENCE));
+    }
+
+    /** Hours outside the forecast go on in step with its own. */
+    private Instant startOfHour(Instant instant) {
+        long first = hours.isEmpty() ? 0 : hours.getFirst().start().getEpochSecond();
+        return instant.truncatedTo(ChronoUnit.SECONDS)
+                .minusSeconds(Math.floorMod(instant.getEpochSecond() - first, HOUR_S));
     }
 }

@@ -6,6 +6,7 @@ import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
 import drylap.assembly.Step;
 import drylap.kernel.Task;
+import drylap.kernel.Trade;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -49,6 +50,9 @@ public final class Commands {
                 new CheckCommand(),
                 new ExplainCommand(),
                 new WhatIfCommand(),
+                new RiskCommand(),
+                new OutlookCommand(),
+                new TakeOffCommand(),
                 new TraceCommand(),
                 new GenerateCommand());
     }
@@ -69,6 +73,7 @@ public final class Commands {
         line.registerConverter(SecondLayer.class, new CodeOf<>(SecondLayer.class, "second layer"));
         line.registerConverter(Step.class, new CodeOf<>(Step.class, "step"));
         line.registerConverter(Task.class, new CodeOf<>(Task.class, "task"));
+        line.registerConverter(Trade.class, new CodeOf<>(Trade.class, "trade"));
         line.registerConverter(Frame.class, new CodeOf<>(Frame.class, "frame"));
     }
 

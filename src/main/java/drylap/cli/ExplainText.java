@@ -8,10 +8,8 @@ import drylap.planning.MoveCost;
 import drylap.planning.Remedy;
 import drylap.planning.Visit;
 import drylap.planning.WhyThere;
-import drylap.sites.Site;
 import java.io.PrintWriter;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -81,11 +79,6 @@ final class ExplainText {
     }
 
     private String when(Instant at, FacadeId facade) {
-        ZoneId zone = folder.sites().stream()
-                .filter(site -> site.id().equals(facade.site()))
-                .map(Site::zone)
-                .findFirst()
-                .orElseThrow();
-        return WHEN.format(at.atZone(zone));
+        return WHEN.format(at.atZone(folder.zone(facade.site())));
     }
 }

@@ -1,5 +1,8 @@
 package drylap.cli;
 
+import drylap.climate.MonthlyNormals;
+import drylap.intake.ClimateReader;
+import drylap.intake.ClimateReading;
 import drylap.intake.FolderReader;
 import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
@@ -11,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what a command is pointed at; what is refused is printed, all of it, and the answer is empty. */
 final class Folders {
@@ -34,6 +38,18 @@ final class Folders {
         return switch (PlanReader.published(FolderSource.of(path), folder)) {
             case PlanReading.Read<List<PublishedVisit>>(var visits) -> Optional.of(visits);
             case PlanReading.Refused<List<PublishedVisit>> refused -> refuse(path, refused.text());
+        };
+    }
+
+    /** @param file none where no normals are given */
+    Optional<List<MonthlyNormals>> normals(@Nullable Path file, JobFolder folder) {
+        if (file == null) return Optional.of(List.of());
+        return switch (ClimateReader.read(file, folder)) {
+            case ClimateReading.Read(List<MonthlyNormals> normals) -> Optional.of(normals);
+            case ClimateReading.Refused(String text) -> {
+                err.println(text);
+                yield Optional.empty();
+            }
         };
     }
 

@@ -1,11 +1,8 @@
 package drylap.cli;
 
-import drylap.kernel.SiteId;
 import drylap.planning.LedgerTerm;
-import drylap.sites.Site;
 import drylap.whatif.Outcome;
 import java.io.PrintWriter;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,17 +50,9 @@ final class OutcomeTable {
     private static String handover(Outcome outcome, Outcome.Handover wall) {
         if (wall.notPlanned() > 0) return "%d not planned".formatted(wall.notPlanned());
         if (wall.cladBy() == null) return "nothing to do";
-        var at = wall.cladBy().atZone(zone(outcome, wall.facade().site()));
+        var at = wall.cladBy().atZone(outcome.folder().zone(wall.facade().site()));
         boolean late = wall.due() != null && at.toLocalDate().isAfter(wall.due());
         return WHEN.format(at) + (late ? " late" : "");
-    }
-
-    private static ZoneId zone(Outcome outcome, SiteId id) {
-        return outcome.folder().sites().stream()
-                .filter(site -> site.id().equals(id))
-                .map(Site::zone)
-                .findFirst()
-                .orElseThrow();
     }
 
     private static String number(long number) {

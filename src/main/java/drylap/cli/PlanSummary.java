@@ -7,6 +7,7 @@ import drylap.planning.Plan;
 import drylap.sites.Site;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -32,9 +33,23 @@ final class PlanSummary {
                         cover.opening(),
                         RAIN.format(cover.nextRain().atZone(zoneOf(cover.opening(), folder))),
                         cover.minutesToClose()));
+        blind(plan, folder, out);
         ledger(plan.ledger(), out);
         out.printf("Written to %s%n", where);
         out.println(Commands.NOT_A_SAFETY_STATEMENT);
+    }
+
+    /** Hours that no forecast tells are planned as open, which whoever reads the plan must know. */
+    private static void blind(Plan plan, JobFolder folder, PrintWriter out) {
+        for (Site site : folder.sites()) {
+            Instant end = folder.forecast(site.id()).end();
+            if (end.equals(Instant.MIN))
+                out.printf("  no forecast at site %s: all of its hours are counted as open%n", site.id());
+            else if (end.isBefore(plan.horizonEnd()))
+                out.printf(
+                        "  the forecast of site %s ends %s: hours after it are counted as open%n",
+                        site.id(), RAIN.format(end.atZone(site.zone())));
+        }
     }
 
     private static ZoneId zoneOf(OpeningId id, JobFolder folder) {

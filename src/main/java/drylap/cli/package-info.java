@@ -1,7 +1,21 @@
 /** The headless commands. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "weather", "planning", "intake", "audit", "whatif"})
+        allowedDependencies = {
+            "kernel",
+            "assembly",
+            "sites",
+            "weather",
+            "climate",
+            "crews",
+            "planning",
+            "intake",
+            "audit",
+            "risk",
+            "season",
+            "takeoff",
+            "whatif"
+        })
 package drylap.cli;
 
 import org.jspecify.annotations.NullMarked;

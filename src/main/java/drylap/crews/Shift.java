@@ -18,6 +18,11 @@ public record Shift(
         @Nullable LocalTime overtimeUntil,
         ZoneId zone) {
 
+    /** The same hours on another date. */
+    public Shift on(LocalDate other) {
+        return new Shift(crew, other, start, end, breakStart, breakEnd, overtimeUntil, zone);
+    }
+
     public Instant startsAt() {
         return at(start);
     }

@@ -48,7 +48,7 @@ class DemoWeek {
 
     void begin(FolderId id, JobFolder folder) {
         Plan plan = planner.plan(folder, FROM_MONDAY, _ -> {}, () -> false);
-        publications.publishSample(id, plans.save(id, plan));
+        publications.publishSample(id, plans.save(id, plan, folder));
         progress.work(id, plan.visits(), people(), clock.instant());
     }
 

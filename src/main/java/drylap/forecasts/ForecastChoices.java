@@ -101,7 +101,7 @@ public final class ForecastChoices {
                 .fetchOptional(ForecastChoices::choice);
         if (saved.isEmpty())
             return new ForecastChoiceResult.ChangedMeanwhile(of(wanted.site()).orElseThrow());
-        beginAnew(wanted.site(), clock.instant());
+        beginAnew(wanted, clock.instant());
         history.note(
                 who,
                 wanted.site(),
@@ -114,10 +114,12 @@ public final class ForecastChoices {
     }
 
     /** What the former source asked of us says nothing about this one. */
-    private void beginAnew(SiteId site, Instant now) {
+    private void beginAnew(ForecastChoice wanted, Instant now) {
+        SiteId site = wanted.site();
         db.deleteFrom(FORECAST_FETCH)
                 .where(FORECAST_FETCH.SITE.eq(site.value()))
                 .execute();
+        if (wanted.source() != null && !wanted.source().fetched()) return;
         db.insertInto(FORECAST_FETCH)
                 .set(FORECAST_FETCH.SITE, site.value())
                 .set(FORECAST_FETCH.DUE_AT, now)

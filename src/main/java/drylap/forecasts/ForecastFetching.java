@@ -49,7 +49,10 @@ final class ForecastFetching {
     /** Nothing happens where no source is chosen, or the source asked to be left alone. */
     void fetch(SiteId id) throws InterruptedException {
         ForecastChoice choice = choices.of(id).orElse(null);
-        if (choice == null || choice.source() == null || book.leftAlone(id, clock.instant())) return;
+        if (choice == null
+                || choice.source() == null
+                || !choice.source().fetched()
+                || book.leftAlone(id, clock.instant())) return;
         Optional<Site> site = sites.newest(id);
         Answer answer = site.isEmpty()
                 ? new Answer.None("no job folder has site %s any more".formatted(id), false, null)

@@ -19,7 +19,7 @@ public interface ForecastReader {
             case US_WEATHER_SERVICE -> GridpointForecast::read;
             case OPEN_METEO -> OpenMeteoForecast::read;
             case MET_NORWAY -> LocationForecast::read;
-            case CSV -> CsvForecast::read;
+            case CSV, UPLOAD -> CsvForecast::read;
         };
     }
 }

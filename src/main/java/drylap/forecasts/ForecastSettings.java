@@ -30,6 +30,7 @@ public record ForecastSettings(
             case OPEN_METEO -> openMeteo;
             case MET_NORWAY -> metNorway;
             case CSV -> csv;
+            case UPLOAD -> "";
         };
     }
 }

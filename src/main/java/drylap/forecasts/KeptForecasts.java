@@ -1,6 +1,9 @@
 package drylap.forecasts;
 
+import static drylap.persistence.jooq.Tables.FORECAST_CHOICE;
 import static drylap.persistence.jooq.Tables.KEPT_FORECAST;
+import static org.jooq.impl.DSL.lateral;
+import static org.jooq.impl.DSL.selectFrom;
 
 import drylap.kernel.SiteId;
 import drylap.security.Operation;
@@ -14,6 +17,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 
@@ -55,35 +61,48 @@ public final class KeptForecasts {
         return choices.of(site.id()).flatMap(choice -> inUse(choice, site, imported, newest(site.id(), FORMER)));
     }
 
+    /** Of one site, among the newest that are kept; nothing where there is none of that number. */
+    public Optional<Forecast> told(Person who, Site site, long kept) {
+        who.demand(Operation.SEE_OPEN_HOURS, site.id());
+        List<KeptForecast> upToIt =
+                newest(KEPT_FORECAST.SITE.eq(site.id().value()).and(KEPT_FORECAST.ID.le(kept)), FORMER);
+        return upToIt.stream()
+                .findFirst()
+                .filter(one -> one.id() == kept)
+                .map(one -> joined(one, site, upToIt, Forecast.none(site.id())));
+    }
+
     /** The forecasts that a job folder is planned by: those of chosen sources, with the folder's own for the rest. */
     public List<Forecast> over(List<Site> sites, List<Forecast> imported) {
         Map<SiteId, ForecastChoice> chosen = new HashMap<>();
         choices.withSource(sites.stream().map(Site::id).toList()).forEach(one -> chosen.put(one.site(), one));
         if (chosen.isEmpty()) return imported;
+        Map<SiteId, List<KeptForecast>> kept = newest(chosen.keySet());
         Map<SiteId, Forecast> own = new HashMap<>();
         imported.forEach(one -> own.put(one.site(), one));
         List<Forecast> all = new ArrayList<>();
         for (Site site : sites) {
             Forecast before = own.getOrDefault(site.id(), Forecast.none(site.id()));
             ForecastChoice choice = chosen.get(site.id());
-            if (choice != null) all.add(over(choice, site, before));
+            if (choice != null) all.add(over(choice, site, before, kept.getOrDefault(site.id(), List.of())));
             else if (own.containsKey(site.id())) all.add(before);
         }
         return all;
     }
 
-    private Forecast over(ForecastChoice choice, Site site, Forecast imported) {
-        List<KeptForecast> kept = newest(site.id(), FORMER);
+    private Forecast over(ForecastChoice choice, Site site, Forecast imported, List<KeptForecast> kept) {
         return inUse(choice, site, imported, kept)
-                .map(used -> HoursBefore.joined(
-                        used.read().forecast(),
-                        kept.stream()
-                                .filter(former -> former.id() < used.id())
-                                .filter(former -> former.place().equals(site.place()))
-                                .map(former -> former.read().forecast())
-                                .toList(),
-                        imported))
+                .map(used -> joined(used, site, kept, imported))
                 .orElse(imported);
+    }
+
+    private static Forecast joined(KeptForecast used, Site site, List<KeptForecast> kept, Forecast imported) {
+        List<Forecast> former = kept.stream()
+                .filter(one -> one.id() < used.id())
+                .filter(one -> one.place().equals(site.place()))
+                .map(one -> one.read().forecast())
+                .toList();
+        return HoursBefore.joined(used.read().forecast(), former, imported).from(used.origin());
     }
 
     /** The newest of the source at the site's place, unless it is over and the job folder's own goes on. */
@@ -98,10 +117,31 @@ public final class KeptForecasts {
     }
 
     private List<KeptForecast> newest(SiteId site, int atMost) {
+        return newest(KEPT_FORECAST.SITE.eq(site.value()), atMost);
+    }
+
+    private List<KeptForecast> newest(Condition which, int atMost) {
         return db.selectFrom(KEPT_FORECAST)
-                .where(KEPT_FORECAST.SITE.eq(site.value()))
+                .where(which)
                 .orderBy(KEPT_FORECAST.ID.desc())
                 .limit(atMost)
                 .fetch(KeptRows::kept);
+    }
+
+    /** The newest of each site, newest first, in one question: a folder may have hundreds of sites. */
+    private Map<SiteId, List<KeptForecast>> newest(Set<SiteId> sites) {
+        var ofTheSite = lateral(selectFrom(KEPT_FORECAST)
+                        .where(KEPT_FORECAST.SITE.eq(FORECAST_CHOICE.SITE))
+                        .orderBy(KEPT_FORECAST.ID.desc())
+                        .limit(FORMER))
+                .as("of_the_site");
+        return db
+                .select(ofTheSite.fields(KEPT_FORECAST.fields()))
+                .from(FORECAST_CHOICE, ofTheSite)
+                .where(FORECAST_CHOICE.SITE.in(sites.stream().map(SiteId::value).toList()))
+                .orderBy(ofTheSite.field(KEPT_FORECAST.ID).desc())
+                .fetch(row -> KeptRows.kept(row.into(KEPT_FORECAST)))
+                .stream()
+                .collect(Collectors.groupingBy(one -> one.read().forecast().site()));
     }
 }

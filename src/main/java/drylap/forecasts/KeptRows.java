@@ -39,7 +39,28 @@ final class KeptRows {
         row.setWindFromDeg(values(hours, ForecastHour::windFromDeg));
         row.setTemperatureC(values(hours, ForecastHour::temperatureC));
         row.setRelativeHumidity(values(hours, ForecastHour::relativeHumidity));
+        periods(row, read.periods());
         return row;
+    }
+
+    private static void periods(KeptForecastRecord row, List<PeriodChance> periods) {
+        Instant first = row.getFirstHour();
+        row.setPeriodFromH(periods.stream()
+                .map(period ->
+                        Math.toIntExact(Duration.between(first, period.from()).toHours()))
+                .toArray(Integer[]::new));
+        row.setPeriodHours(periods.stream().map(PeriodChance::hours).toArray(Integer[]::new));
+        row.setPeriodChance(periods.stream().map(PeriodChance::chance).toArray(Double[]::new));
+    }
+
+    private static List<PeriodChance> periods(KeptForecastRecord row) {
+        List<PeriodChance> periods = new ArrayList<>();
+        for (int i = 0; i < row.getPeriodFromH().length; i++)
+            periods.add(new PeriodChance(
+                    row.getFirstHour().plus(Duration.ofHours(row.getPeriodFromH()[i])),
+                    row.getPeriodHours()[i],
+                    row.getPeriodChance()[i]));
+        return periods;
     }
 
     private static Double[] values(List<ForecastHour> hours, ToDoubleFunction<ForecastHour> value) {
@@ -55,7 +76,10 @@ final class KeptRows {
                 new GeoPoint(row.getLatitude(), row.getLongitude()),
                 row.getFetchedAt(),
                 new ReadForecast(
-                        new Forecast(new SiteId(row.getSite()), hours), row.getIssuedAt(), List.of(row.getRemarks())));
+                        new Forecast(new SiteId(row.getSite()), hours),
+                        row.getIssuedAt(),
+                        List.of(row.getRemarks()),
+                        periods(row)));
     }
 
     private static ForecastHour hour(KeptForecastRecord row, int i) {

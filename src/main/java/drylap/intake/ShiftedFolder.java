@@ -93,15 +93,7 @@ public final class ShiftedFolder {
     }
 
     private Shift shift(Shift shift) {
-        return new Shift(
-                shift.crew(),
-                shift.date().plusWeeks(weeks),
-                shift.start(),
-                shift.end(),
-                shift.breakStart(),
-                shift.breakEnd(),
-                shift.overtimeUntil(),
-                shift.zone());
+        return shift.on(shift.date().plusWeeks(weeks));
     }
 
     /** A forecast is a run of hours, so it moves as one block from its first hour: clocks may change inside it. */

@@ -1,6 +1,19 @@
 /** Reads and writes job folders and plan folders as files; the database is not its business. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning", "whatif"})
+@ApplicationModule(
+        allowedDependencies = {
+            "kernel",
+            "assembly",
+            "sites",
+            "weather",
+            "climate",
+            "crews",
+            "planning",
+            "risk",
+            "season",
+            "takeoff",
+            "whatif"
+        })
 package drylap.intake;
 
 import org.jspecify.annotations.NullMarked;

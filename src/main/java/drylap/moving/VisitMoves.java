@@ -5,6 +5,7 @@ import drylap.audit.MoveVerdict;
 import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
 import drylap.planning.CurrentFolders;
+import drylap.planning.JobFolder;
 import drylap.planning.Pins;
 import drylap.planning.Plan;
 import drylap.planning.PlanId;
@@ -100,7 +101,8 @@ public final class VisitMoves {
         MoveVerdict verdict = judge.judge(crew, start);
         if (!verdict.keepsEveryRule()) return new MoveResult.Refused(verdict.within(who.reach(), plan.visits()));
         pins.pin(who, seen.folder(), verdict.is());
-        PlanId saved = plans.saveMovedByHand(seen.folder(), judge.plan(folders.load(seen.folder()), crew, start));
+        JobFolder now = folders.load(seen.folder());
+        PlanId saved = plans.saveMovedByHand(seen.folder(), judge.plan(now, crew, start), now);
         history.note(who, site, words(verdict.was(), verdict.is()));
         return new MoveResult.Moved(saved, verdict.within(who.reach(), plan.visits()));
     }

@@ -40,6 +40,7 @@ public final class CurrentFolders {
     private final Pins pins;
     private final Absences absences;
     private final ChangedRules rules;
+    private final ChangedLabour labour;
     private final KeptForecasts forecasts;
     private final Clock clock;
 
@@ -51,6 +52,7 @@ public final class CurrentFolders {
             Pins pins,
             Absences absences,
             ChangedRules rules,
+            ChangedLabour labour,
             KeptForecasts forecasts,
             Clock clock) {
         this.folders = folders;
@@ -60,6 +62,7 @@ public final class CurrentFolders {
         this.pins = pins;
         this.absences = absences;
         this.rules = rules;
+        this.labour = labour;
         this.forecasts = forecasts;
         this.clock = clock;
     }
@@ -96,6 +99,7 @@ public final class CurrentFolders {
         JobFolder folder = imported.withOpenings(openings)
                 .withShifts(ShiftsLeft.of(imported.shifts(), absences.of(id)))
                 .withRules(rules.of(id, reach))
+                .withLabour(labour.over(id, imported.labour()))
                 .withForecasts(forecasts.over(imported.sites(), imported.forecasts()));
         var away = crewDays(imported);
         away.removeAll(crewDays(folder));

@@ -5,11 +5,13 @@ import drylap.crews.Shift;
 import drylap.crews.TravelTimes;
 import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
+import drylap.kernel.SiteId;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
 import drylap.weather.Forecast;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -54,9 +56,59 @@ public record JobFolder(
         this(sites, facades, openings, crews, shifts, travel, forecasts, labour, RuleBook.of(rules), published);
     }
 
+    /** When the first shift starts; none where nobody comes. */
+    public Optional<Instant> firstStart() {
+        return shifts.stream().map(Shift::startsAt).min(Comparator.naturalOrder());
+    }
+
     /** The latest limit of any shift, overtime included; none where nobody comes. */
     public Optional<Instant> lastLimit() {
         return shifts.stream().map(Shift::limit).max(Comparator.naturalOrder());
+    }
+
+    /** That of one site; empty where nothing is forecast. */
+    public Forecast forecast(SiteId site) {
+        return forecasts.stream()
+                .filter(one -> one.site().equals(site))
+                .findFirst()
+                .orElseGet(() -> Forecast.none(site));
+    }
+
+    public ZoneId zone(SiteId site) {
+        return sites.stream()
+                .filter(one -> one.id().equals(site))
+                .map(Site::zone)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Travel minutes from each site to each, both in the order of the sites. */
+    public int[][] roads() {
+        int[][] minutes = new int[sites.size()][sites.size()];
+        for (int a = 0; a < minutes.length; a++)
+            for (int b = 0; b < minutes.length; b++)
+                minutes[a][b] = travel.minutes(
+                        sites.get(a).id().value(),
+                        sites.get(a).place(),
+                        sites.get(b).id().value(),
+                        sites.get(b).place());
+        return minutes;
+    }
+
+    /** Travel minutes of a crew from its base to each site, in their order. */
+    public int[] wayOut(Crew crew) {
+        return sites.stream()
+                .mapToInt(site ->
+                        travel.minutes(crew.id().value(), crew.base(), site.id().value(), site.place()))
+                .toArray();
+    }
+
+    /** The same from each site back. */
+    public int[] wayBack(Crew crew) {
+        return sites.stream()
+                .mapToInt(site -> travel.minutes(
+                        site.id().value(), site.place(), crew.id().value(), crew.base()))
+                .toArray();
     }
 
     public JobFolder withOpenings(List<Opening> now) {
@@ -73,6 +125,10 @@ public record JobFolder(
 
     public JobFolder withShifts(List<Shift> now) {
         return new JobFolder(sites, facades, openings, crews, now, travel, forecasts, labour, rules, published);
+    }
+
+    public JobFolder withLabour(LabourTable now) {
+        return new JobFolder(sites, facades, openings, crews, shifts, travel, forecasts, now, rules, published);
     }
 
     public JobFolder withRules(RuleBook now) {

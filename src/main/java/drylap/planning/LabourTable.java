@@ -7,7 +7,9 @@ import drylap.kernel.Task;
 import drylap.sites.Opening;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The contractor's minutes per task and method. Sums are exact decimals, so that rounding up never adds a stray minute. */
 public record LabourTable(List<LabourRow> rows) {
@@ -23,15 +25,16 @@ public record LabourTable(List<LabourRow> rows) {
 
     /** @throws IllegalStateException where the table has no row for the task; the reader refuses such a folder */
     public LabourRow row(Task task, Method method) {
-        return rows.stream()
-                .filter(row -> row.task() == task && row.method() == method)
-                .findFirst()
-                .or(() -> rows.stream()
-                        .filter(row -> row.task() == task && row.method() == null)
-                        .findFirst())
-                .or(() -> task == Task.TEST ? java.util.Optional.of(STANDARD_TEST) : java.util.Optional.empty())
-                .orElseThrow(() ->
-                        new IllegalStateException("no labour row for %s of method %s".formatted(task.code(), method)));
+        LabourRow own = find(task, method);
+        LabourRow row = own != null ? own : find(task, null);
+        if (row != null) return row;
+        if (task == Task.TEST) return STANDARD_TEST;
+        throw new IllegalStateException("no labour row for %s of method %s".formatted(task.code(), method));
+    }
+
+    private @Nullable LabourRow find(Task task, @Nullable Method method) {
+        for (LabourRow row : rows) if (row.task() == task && row.method() == method) return row;
+        return null;
     }
 
     public int minutes(Opening opening, Task task) {
@@ -39,6 +42,19 @@ public record LabourTable(List<LabourRow> rows) {
         StepList list = opening.stepList();
         if (task != Task.INSTALL || !list.begun(opening.done())) return whole;
         return Math.max(LEAST_REMAINING_MIN, Math.ceilDiv(whole * list.remaining(opening.done()), list.total()));
+    }
+
+    /** The install of a whole opening, whatever of it is done. */
+    public int installMinutes(Opening opening) {
+        return wholeMinutes(opening, row(Task.INSTALL, opening.method()), Task.INSTALL);
+    }
+
+    /** With the work of a method's install, its set-up apart, so many times as long; to a tenth of a minute. */
+    public LabourTable withInstall(Method method, BigDecimal factor) {
+        List<LabourRow> now = new ArrayList<>(rows);
+        now.removeIf(row -> row.task() == Task.INSTALL && row.method() == method);
+        now.add(row(Task.INSTALL, method).times(factor, method));
+        return new LabourTable(now);
     }
 
     private static int wholeMinutes(Opening opening, LabourRow row, Task task) {

@@ -81,7 +81,7 @@ public final class PlanRuns {
     /** What such a run is asked; others who plan for a person without keeping the plan ask the same. */
     public PlanRequest asked(Person who, FolderId folder, Duration time) {
         demandProposal(who, folder);
-        return new PlanRequest(from(folder), time, null, 1);
+        return new PlanRequest(from(folder), time, null, 1).besideOthers();
     }
 
     /** @throws NotAllowed where the person may not have the folder planned at every site of it */

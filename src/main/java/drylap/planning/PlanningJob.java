@@ -44,7 +44,7 @@ final class PlanningJob implements JobHandler {
         Plan best = planner.plan(folder, request, notes, job::halted);
         PlanProgress end = notes.closing(best);
         job.write(() -> {
-            runs.note(job.id(), plans.save(id, best));
+            runs.note(job.id(), plans.save(id, best, folder));
             runs.note(job.id(), end);
             runs.add(job.id(), RunPoint.of(end));
         });
@@ -53,6 +53,6 @@ final class PlanningJob implements JobHandler {
     /** A planner that is told to stop before it begins answers with its first legal plan. */
     private void keepFirst(Job job, FolderId id, JobFolder folder, PlanRequest request) {
         Plan first = planner.plan(folder, request, _ -> {}, () -> true);
-        job.write(() -> runs.note(job.id(), plans.save(id, first)));
+        job.write(() -> runs.note(job.id(), plans.save(id, first, folder)));
     }
 }

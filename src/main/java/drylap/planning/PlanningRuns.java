@@ -46,8 +46,8 @@ final class PlanningRuns {
 
     static PlanRequest request(PlanningRunRecord run) {
         Long limit = run.getTimeLimitMs();
-        return new PlanRequest(
-                run.getPlanFrom(), limit == null ? null : Duration.ofMillis(limit), run.getMoveLimit(), run.getSeed());
+        Duration time = limit == null ? null : Duration.ofMillis(limit);
+        return new PlanRequest(run.getPlanFrom(), time, run.getMoveLimit(), run.getSeed()).besideOthers();
     }
 
     void note(JobId job, PlanProgress progress) {

@@ -15,6 +15,7 @@ import drylap.security.Person;
 import java.time.Clock;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -29,6 +30,7 @@ public final class Plans {
     private final Clock clock;
     private final PlanSheets sheets;
     private final PlanRemarks remarks;
+    private final PlanForecasts forecasts;
     private final News news;
     private final Cache<Read, Plan> known =
             Caffeine.newBuilder().maximumSize(MOST_KNOWN).softValues().build();
@@ -42,30 +44,42 @@ public final class Plans {
             Clock clock,
             PlanSheets sheets,
             PlanRemarks remarks,
+            PlanForecasts forecasts,
             News news) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.sheets = sheets;
         this.remarks = remarks;
+        this.forecasts = forecasts;
         this.news = news;
     }
 
-    /** Stores the plan, whole or not at all, as the newest of its folder. One that breaks a hard rule is refused. */
+    /** A plan of which it is not known by which forecasts it was made. */
     public PlanId save(FolderId folder, Plan plan) {
-        return save(folder, plan, false);
+        return save(folder, plan, null, false);
     }
 
-    /** As {@link #save(FolderId, Plan)}, for a plan with a visit moved by hand: what the day broke of it before may stay. */
-    public PlanId saveMovedByHand(FolderId folder, Plan plan) {
-        return save(folder, plan, true);
+    /**
+     * Stores the plan, whole or not at all, as the newest of its folder. One that breaks a hard rule is refused.
+     *
+     * @param by the folder as the planner was told it
+     */
+    public PlanId save(FolderId folder, Plan plan, JobFolder by) {
+        return save(folder, plan, by, false);
     }
 
-    private PlanId save(FolderId folder, Plan plan, boolean byHand) {
+    /** As {@link #save}, for a plan with a visit moved by hand: what the day broke of it before may stay. */
+    public PlanId saveMovedByHand(FolderId folder, Plan plan, JobFolder by) {
+        return save(folder, plan, by, true);
+    }
+
+    private PlanId save(FolderId folder, Plan plan, @Nullable JobFolder by, boolean byHand) {
         return transaction.execute(_ -> {
             PlanId id = open(folder, plan, byHand);
             sheets.save(id, plan);
             remarks.save(id, plan);
+            if (by != null) forecasts.save(id, by);
             news.tell(new NewsItem(TOPIC, folder.value(), null, "proposed"));
             return id;
         });

@@ -64,7 +64,7 @@ final class WhyChanged {
         rounds = proposal.visits().stream().collect(Collectors.groupingBy(Visit::crew));
         leftOutBefore = published.unplanned().stream().map(Work::of).collect(Collectors.toSet());
         returned = returned(published);
-        shutters = new WhyShut(folder, proposal);
+        shutters = new WhyShut(folder, proposal.start(), proposal.horizonEnd());
     }
 
     /** Openings with work that the published plan knew nothing of: it was done, and has come back. */
@@ -98,7 +98,11 @@ final class WhyChanged {
 
     private void forced(Visit before, List<Why> why) {
         if (before.start().isBefore(proposal.start())) why.add(new Why(Reason.TIME_PASSED, ""));
-        else if (shut(before)) why.add(new Why(Reason.SHUT, shutters.words(before, open(before))));
+        else if (shut(before))
+            why.add(new Why(
+                    Reason.SHUT,
+                    shutters.words(
+                            before, open(before).stream().map(OpenWindow::when).toList())));
         if (!works(before)) why.add(new Why(Reason.NO_SHIFT, absence(before)));
         Opening opening = openings.get(before.opening());
         if (opening != null && before.task() == Task.INSTALL && before.date().isBefore(opening.deliveredOn()))

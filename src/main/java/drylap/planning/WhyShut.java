@@ -23,20 +23,23 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Why a wall is shut where a visit stood: the cause, the wall, and since when. */
-final class WhyShut {
+public final class WhyShut {
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private final JobFolder folder;
-    private final Plan proposal;
+    private final Instant from;
+    private final Instant until;
     private final Map<SiteId, Site> sites;
     private final Map<FacadeId, Facade> facades;
     private final Map<FacadeId, ShutCauses> known = new HashMap<>();
 
-    WhyShut(JobFolder folder, Plan proposal) {
+    /** Over the stretch in which the visits lie that are asked about. */
+    public WhyShut(JobFolder folder, Instant from, Instant until) {
         this.folder = folder;
-        this.proposal = proposal;
+        this.from = from;
+        this.until = until;
         sites = folder.sites().stream().collect(Collectors.toMap(Site::id, one -> one));
         facades = folder.facades().stream().collect(Collectors.toMap(Facade::id, one -> one));
     }
@@ -46,7 +49,7 @@ final class WhyShut {
      *
      * @param open the windows of the wall for the visit's task
      */
-    String words(Visit before, List<OpenWindow> open) {
+    public String words(Visit before, List<TimeWindow> open) {
         Site site = sites.get(before.facade().site());
         Facade facade = facades.get(before.facade());
         if (site == null || facade == null) return "";
@@ -64,16 +67,13 @@ final class WhyShut {
     }
 
     private ShutCauses causes(Site site, Facade facade) {
-        Forecast forecast = folder.forecasts().stream()
-                .filter(one -> one.site().equals(site.id()))
-                .findFirst()
-                .orElseGet(() -> Forecast.none(site.id()));
+        Forecast forecast = folder.forecast(site.id());
         return ShutCauses.of(site, facade, forecast, folder.rules().at(site.id()), span());
     }
 
     /** A visit lies in it where this is asked, so it is not empty. */
     private TimeWindow span() {
-        return new TimeWindow(proposal.start(), proposal.horizonEnd());
+        return new TimeWindow(from, until);
     }
 
     /** While it rains, what further rain will ask says no more. */
@@ -84,9 +84,8 @@ final class WhyShut {
     }
 
     /** The first moment of the visit at which the wall is shut. */
-    private static Instant firstShut(Visit before, List<OpenWindow> open) {
+    private static Instant firstShut(Visit before, List<TimeWindow> open) {
         return open.stream()
-                .map(OpenWindow::when)
                 .filter(when ->
                         !before.start().isBefore(when.from()) && before.start().isBefore(when.until()))
                 .map(TimeWindow::until)
@@ -94,13 +93,13 @@ final class WhyShut {
                 .orElse(before.start());
     }
 
-    /** When the wall was last open before then; the plan's start where it never was. */
-    private Instant since(List<OpenWindow> open, Instant shut) {
+    /** When the wall was last open before then; the stretch's start where it never was. */
+    private Instant since(List<TimeWindow> open, Instant shut) {
         return open.stream()
-                .map(window -> window.when().until())
-                .filter(until -> !until.isAfter(shut))
+                .map(TimeWindow::until)
+                .filter(end -> !end.isAfter(shut))
                 .max(Comparator.naturalOrder())
-                .orElse(proposal.start());
+                .orElse(from);
     }
 
     /** The minute in which the causes begin that hold at the later one. */

@@ -43,10 +43,7 @@ final class Scene {
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the folder has no site " + id));
-        forecast = folder.forecasts().stream()
-                .filter(one -> one.site().equals(id))
-                .findFirst()
-                .orElseGet(() -> Forecast.none(id));
+        forecast = folder.forecast(id);
         // what is seen may come a day sooner or later than what is forecast
         var span = new TimeWindow(now.minus(AHEAD), until().plus(AHEAD).plus(RainCalls.EARLIER));
         weather = SiteWeather.of(site, forecast, rules, span);

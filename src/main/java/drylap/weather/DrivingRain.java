@@ -25,18 +25,33 @@ public final class DrivingRain {
         return hourly(hour.windMs(), hour.rainMm(), hour.windFromDeg(), azimuthDeg);
     }
 
+    /**
+     * Hours of driving rain that belong together.
+     *
+     * @param litres the sum of the hourly terms, per square metre
+     */
+    record Spell(Instant start, double litres) {
+        Spell and(double term) {
+            return new Spell(start, litres + term);
+        }
+    }
+
     /** Sums of the hourly terms, one for each spell that this wall sees, in order of time. */
     public static List<Double> spells(List<ForecastHour> hours, double azimuthDeg) {
-        List<Double> sums = new ArrayList<>();
+        return timedSpells(hours, azimuthDeg).stream().map(Spell::litres).toList();
+    }
+
+    static List<Spell> timedSpells(List<ForecastHour> hours, double azimuthDeg) {
+        List<Spell> spells = new ArrayList<>();
         @Nullable Instant wetUntil = null;
         for (ForecastHour hour : hours) {
             double term = hourly(hour, azimuthDeg);
             if (term <= 0) continue;
-            if (wetUntil == null || dryLongEnough(wetUntil, hour.start())) sums.add(term);
-            else sums.set(sums.size() - 1, sums.getLast() + term);
+            if (wetUntil == null || dryLongEnough(wetUntil, hour.start())) spells.add(new Spell(hour.start(), term));
+            else spells.add(spells.removeLast().and(term));
             wetUntil = hour.start().plus(Duration.ofHours(1));
         }
-        return List.copyOf(sums);
+        return List.copyOf(spells);
     }
 
     /** The hourly term of a wall that faces the wind. */

@@ -4,9 +4,15 @@ import drylap.kernel.SiteId;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** A site's forecast: hours in order and without a gap; none at all where nothing is forecast. */
-public record Forecast(SiteId site, List<ForecastHour> hours) {
+/**
+ * A site's forecast: hours in order and without a gap; none at all where nothing is forecast.
+ *
+ * @param origin null where it is the job folder's own
+ */
+public record Forecast(
+        SiteId site, List<ForecastHour> hours, @Nullable ForecastOrigin origin) {
     public Forecast {
         hours = List.copyOf(hours);
         for (int i = 1; i < hours.size(); i++) {
@@ -15,6 +21,15 @@ public record Forecast(SiteId site, List<ForecastHour> hours) {
                 throw new IllegalArgumentException("the forecast of site %s jumps from %s to %s"
                         .formatted(site, hours.get(i - 1).start(), hours.get(i).start()));
         }
+    }
+
+    /** As a job folder has it. */
+    public Forecast(SiteId site, List<ForecastHour> hours) {
+        this(site, hours, null);
+    }
+
+    public Forecast from(ForecastOrigin other) {
+        return new Forecast(site, hours, other);
     }
 
     public static Forecast none(SiteId site) {

@@ -29,6 +29,14 @@ public final class RainChance {
         return hours == 0 ? 0 : 1 - (1 - hourly) * Math.pow(1 - hourly * (1 - rho), hours - 1);
     }
 
+    /**
+     * At any point of an area: how sure it is that rain comes to the area, times the share of the area that gets it. The US
+     * weather service's own reading of its probability of precipitation.
+     */
+    public static double atPoint(double confidence, double coverage) {
+        return checked(confidence) * checked(coverage);
+    }
+
     /** No model can give less (Fréchet): the likeliest hour alone. */
     public static double atLeast(double... hourly) {
         double most = 0;
@@ -46,9 +54,13 @@ public final class RainChance {
     /** The chance that an hour stays dry after a dry one; the share of both wet keeps to what the two chances allow. */
     static double staysDry(double rho, double before, double now) {
         if (before >= 1) return 0;
+        return Math.clamp(1 - (now - bothWet(rho, before, now)) / (1 - before), 0, 1);
+    }
+
+    /** The chance that two neighbouring hours are both wet, as far as their own chances allow it (Fréchet). */
+    public static double bothWet(double rho, double before, double now) {
         double wanted = before * now + rho * Math.sqrt(before * (1 - before) * now * (1 - now));
-        double bothWet = Math.min(Math.min(before, now), Math.max(wanted, Math.max(0, before + now - 1)));
-        return Math.clamp(1 - (now - bothWet) / (1 - before), 0, 1);
+        return Math.min(Math.min(before, now), Math.max(wanted, Math.max(0, before + now - 1)));
     }
 
     static double checked(double chance) {

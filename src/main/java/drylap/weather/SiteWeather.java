@@ -91,9 +91,17 @@ public final class SiteWeather {
         return new OpenHours(own);
     }
 
-    /** The chance of rain, 0 to 1, in the forecast hours that the stretch touches: persistent rain with rho 0.6. */
+    /**
+     * The chance of rain, 0 to 1, in the hours that the stretch touches: rain that lasts as the rule rain_persistence
+     * says. An hour that is not forecast is as likely wet as the rule beyond_rain_p says.
+     */
     public double chanceOfRain(Instant from, Instant until) {
         return rain.chance(from, until);
+    }
+
+    /** The same with the bounds that no model can leave. */
+    public OddsOfRain oddsOfRain(Instant from, Instant until) {
+        return rain.odds(from, until);
     }
 
     /** A wall still dries in the hours after one that wetted it, as far as the forecast reaches. */

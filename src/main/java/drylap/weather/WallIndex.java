@@ -16,6 +16,38 @@ public record WallIndex(double airfield, double roughness, double topography, do
         return airfield * roughness * topography * obstruction * wall;
     }
 
+    /** Ground that rises less per length counts as level. */
+    static final double LEVEL_BELOW = 0.05;
+
+    private static final double STEEP_ABOVE = 0.3;
+    /** Of ISO 15927-3, from memory: distances up to which an obstacle leaves 0.2, 0.3 ... 0.9 of the rain. */
+    private static final double[] OBSTACLE_UP_TO_M = {8, 15, 25, 40, 60, 80, 100, 120};
+
+    private static final double OBSTACLE_NEAREST_M = 4;
+
+    /**
+     * Topography coefficient C_T, from memory of the standard.
+     *
+     * @param slope rise of the ground upwind per length
+     * @param place 1 at the crest, less away from it, by the charts of EN 1991-1-4
+     */
+    public static double topography(double slope, double place) {
+        if (!(slope >= 0 && place >= 0 && place <= 1))
+            throw new IllegalArgumentException(
+                    "a slope of %s at place %s; accepted are 0 or more, and 0 to 1".formatted(slope, place));
+        return slope < LEVEL_BELOW ? 1 : 1 + 2 * place * Math.min(slope, STEEP_ABOVE);
+    }
+
+    /** Obstruction factor O for the distance to the nearest obstacle of similar height in the line of sight. */
+    public static double obstruction(double distanceM) {
+        if (!(distanceM >= OBSTACLE_NEAREST_M))
+            throw new IllegalArgumentException("an obstacle at %s m is nearer than the %s m of the standard's table"
+                    .formatted(distanceM, OBSTACLE_NEAREST_M));
+        int row = 0;
+        while (row < OBSTACLE_UP_TO_M.length && distanceM > OBSTACLE_UP_TO_M[row]) row++;
+        return (row + 2) / 10.0;
+    }
+
     /** Terrain roughness coefficient C_R at a height in metres above ground. */
     public static double roughness(Terrain terrain, double heightM) {
         if (!(heightM >= 0)) throw new IllegalArgumentException("height of %s m is below ground".formatted(heightM));

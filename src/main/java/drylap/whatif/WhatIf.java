@@ -40,7 +40,8 @@ public final class WhatIf {
         List<Named> all = Stream.concat(Stream.of(new Scenario(Scenario.AS_IT_IS, List.of())), scenarios.stream())
                 .map(one -> new Named(one.name(), one.applyTo(folder)))
                 .toList();
-        int atOnce = Math.min(all.size(), Runtime.getRuntime().availableProcessors());
+        int atOnce = Math.min(all.size(), request.processors());
+        PlanRequest each = request.on(request.processors() / atOnce);
         try (ExecutorService threads = Executors.newFixedThreadPool(atOnce)) {
             List<Future<Outcome>> planned = new ArrayList<>();
             for (int i = 0; i < all.size(); i++) {
@@ -49,8 +50,7 @@ public final class WhatIf {
                 planned.add(threads.submit(() -> new Outcome(
                         one.name(),
                         one.folder(),
-                        Planner.standard()
-                                .plan(one.folder(), request, progress -> watcher.at(place, progress), stop))));
+                        Planner.standard().plan(one.folder(), each, progress -> watcher.at(place, progress), stop))));
             }
             return planned.stream().map(WhatIf::got).toList();
         }

@@ -36,11 +36,11 @@ class AuditTests {
                     new Ledger.Line(LedgerTerm.SETUP, 245, 1, 245),
                     new Ledger.Line(LedgerTerm.OVERTIME, 12, 3, 36),
                     new Ledger.Line(LedgerTerm.OPEN_COURSE, 31, 5, 155),
-                    new Ledger.Line(LedgerTerm.RAIN_RISK, 1182, 100, 118_200),
+                    new Ledger.Line(LedgerTerm.RAIN_RISK, 1182, 2, 2_364),
                     new Ledger.Line(LedgerTerm.CHANGED, 2, 50, 100)),
             0,
             6000,
-            123_936);
+            8_100);
 
     @Test
     void a_legal_plan_passes_with_its_ledger() {

@@ -66,10 +66,10 @@ class LedgerClaimsTests {
 
     @Test
     void wrong_sums_are_named() {
-        assertThat(judged(new Ledger(BY_HAND.lines(), 1, 6000, 123_936)))
+        assertThat(judged(new Ledger(BY_HAND.lines(), 1, 6000, 8_100)))
                 .extracting(Breach::rule)
                 .containsExactly(ContractRule.HARD);
-        assertThat(judged(new Ledger(BY_HAND.lines(), 0, 5000, 123_936)))
+        assertThat(judged(new Ledger(BY_HAND.lines(), 0, 5000, 8_100)))
                 .extracting(Breach::rule)
                 .containsExactly(ContractRule.MEDIUM);
         assertThat(judged(new Ledger(BY_HAND.lines(), 0, 6000, 123_935)))
@@ -101,8 +101,8 @@ class LedgerClaimsTests {
     }
 
     private static Ledger risk(long amount) {
-        Ledger ledger = with(LedgerTerm.RAIN_RISK, l -> new Ledger.Line(l.term(), amount, 100, amount * 100));
-        return new Ledger(ledger.lines(), 0, 6000, 123_936 + (amount - 1182) * 100);
+        Ledger ledger = with(LedgerTerm.RAIN_RISK, l -> new Ledger.Line(l.term(), amount, 2, amount * 2));
+        return new Ledger(ledger.lines(), 0, 6000, 8_100 + (amount - 1182) * 2);
     }
 
     @Test

@@ -54,17 +54,36 @@ class ReplanTests {
     @Test
     void rain_over_one_site_moves_what_it_touches_and_little_else() {
         Plan before = plan(JOB, 400);
-        Visit wet = before.visits().stream()
-                .filter(visit -> visit.task() == Task.INSTALL)
-                .min(Comparator.comparing(Visit::start))
-                .orElseThrow();
-        JobFolder after = rain(published(JOB, before), wet.facade().site(), wet.start());
+        Visit wet = firstInstall(before);
+        JobFolder after = rained(before, wet);
 
         Plan again = plan(after, 400);
 
         assertThat(Audit.of(after, ClaimedPlan.of(again), null).breaches()).isEmpty();
         assertThat(again.visits()).doesNotContain(wet);
         assertThat(changed(again)).isBetween(1L, before.visits().size() / 20L);
+    }
+
+    /** A good plan, so that what a long search finds is due to the rain and not to what was bad before. */
+    @Test
+    void a_long_search_leaves_to_its_crew_and_day_what_the_rain_has_not_touched() {
+        Plan before = plan(JOB, 20_000);
+
+        Plan again = plan(rained(before, firstInstall(before)), 20_000);
+
+        assertThat(changed(again)).isBetween(1L, before.visits().size() / 20L);
+    }
+
+    /** The job with the plan published, and rain over the site of a visit from its start on. */
+    private static JobFolder rained(Plan plan, Visit wet) {
+        return rain(published(JOB, plan), wet.facade().site(), wet.start());
+    }
+
+    private static Visit firstInstall(Plan plan) {
+        return plan.visits().stream()
+                .filter(visit -> visit.task() == Task.INSTALL)
+                .min(Comparator.comparing(Visit::start))
+                .orElseThrow();
     }
 
     private static JobFolder rain(JobFolder folder, SiteId site, Instant from) {

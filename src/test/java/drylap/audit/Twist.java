@@ -102,6 +102,8 @@ record Twist(Random dice) {
     private Rules ofSite() {
         Rules rules = Rules.STANDARD;
         if (dice.nextBoolean()) rules = rules.with(Rule.DRYING_H, dice.nextInt(13) / 2.0);
+        if (dice.nextBoolean()) rules = rules.with(Rule.BEYOND_RAIN_P, dice.nextInt(100) / 100.0);
+        if (dice.nextBoolean()) rules = rules.with(Rule.RAIN_PERSISTENCE, dice.nextInt(96) / 100.0);
         if (dice.nextBoolean()) rules = rules.with(Rule.SKIN_MIN, dice.nextInt(91));
         if (dice.nextBoolean()) rules = rules.with(Rule.DUSK_MARGIN_MIN, dice.nextInt(180));
         if (dice.nextBoolean()) rules = rules.with(Rule.APRON_MAX_DAYS, dice.nextInt(1, 10));

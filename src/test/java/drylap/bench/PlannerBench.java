@@ -11,6 +11,8 @@ import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.solver.JobShopBench;
+import drylap.planning.solver.ReplanBench;
+import drylap.risk.RiskRequest;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
@@ -24,7 +26,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
- * {@code PlannerBench [quick | jobshop | reference | [full] SIZES SECONDS]}, lists with commas; full draws the costs over time, too. Plans of up to 3,000 openings go through the audit. The gap is to
+ * {@code PlannerBench [quick | jobshop | reference | risk [TRIALS] | [full] SIZES SECONDS]}, lists with commas; full draws the costs over time, too. Plans of up to 3,000 openings go through the audit. The gap is to
  * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
  */
 public final class PlannerBench {
@@ -41,16 +43,27 @@ public final class PlannerBench {
     /** Of the seed that came furthest down, at the size and time of the last row. */
     private List<PlanProgress> lastCurve = List.of();
 
+    private static final int WARM_FIRST_PLANS = 12;
+
     private boolean broken;
 
     private PlannerBench() {}
 
     public static void main(String[] args) {
-        if (args.length == 1 && args[0].equals("jobshop")) {
-            JobShopBench.run();
-            System.exit(0);
-        }
-        if (args.length == 1 && args[0].equals("reference")) System.exit(ReferenceBench.run(10, 60) ? 0 : 1);
+        String kind = args.length == 0 ? "" : args[0];
+        boolean fine = switch (kind) {
+            case "jobshop" -> JobShopBench.run();
+            case "jmh" -> JmhBench.run(args.length > 1 ? args[1] : "drylap\\..*Benchmark");
+            case "replan" -> ReplanBench.run();
+            case "reference" -> ReferenceBench.run(10, 60);
+            case "robust" -> RobustBench.run(10);
+            case "risk" -> RiskBench.run(args.length > 1 ? Integer.parseInt(args[1]) : RiskRequest.USUAL_TRIALS);
+            default -> rows(args);
+        };
+        System.exit(fine ? 0 : 1);
+    }
+
+    private static boolean rows(String[] args) {
         boolean quick = args.length == 1 && args[0].equals("quick");
         boolean full = args.length > 0 && args[0].equals("full");
         int at = full ? 1 : 0;
@@ -65,7 +78,7 @@ public final class PlannerBench {
             bench.curves.add(new CostCurve.Line("%,d openings".formatted(size), bench.lastCurve));
         }
         if (full) CostCurve.write(CURVES, bench.curves);
-        System.exit(bench.broken ? 1 : 0);
+        return !bench.broken;
     }
 
     private static List<Integer> list(String[] args, int place, List<Integer> usual) {
@@ -73,8 +86,10 @@ public final class PlannerBench {
         return Arrays.stream(args[place].split(",")).map(Integer::valueOf).toList();
     }
 
+    /** On other jobs, so that days of sun are reckoned in it, too. */
     private void warmUp() {
         for (int openings : new int[] {300, 3_000}) plan(job(openings, 99), 3, new ArrayList<>());
+        for (int again = 0; again < WARM_FIRST_PLANS; again++) plan(job(3_000, 100 + again), 0, new ArrayList<>());
     }
 
     private static JobFolder job(int openings, long seed) {

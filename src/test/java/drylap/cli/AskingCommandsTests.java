@@ -3,38 +3,17 @@ package drylap.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The commands that ask of a plan: why, and what if. */
-class AskingCommandsTests {
-    @TempDir
-    Path place;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... words) {
-        return new Commands(_ -> {}, new PrintWriter(out, true), new PrintWriter(err, true)).run(words);
-    }
-
-    private String in(String name) {
-        return place.resolve(name).toString();
-    }
-
+class AskingCommandsTests extends CommandLineOverAJob {
     @BeforeEach
     void planAJob() {
-        assertThat(run("generate", "--openings", "8", "--seed", "1", "--out", in("job")))
-                .isZero();
-        assertThat(run("plan", "--in", in("job"), "--out", in("plan"), "--moves", "200"))
-                .isZero();
-        out.getBuffer().setLength(0);
+        plan(8, 200);
     }
 
     private List<String> firstVisit() throws IOException {

@@ -26,11 +26,11 @@ class CheckCommandTests {
             setup,60,1,60
             overtime,0,3,0
             open_course,1,5,5
-            rain_risk,0,100,0
+            rain_risk,80,2,160
             changed,0,50,0
             hard,,,0
             medium,,,0
-            soft,,,865
+            soft,,,1025
             """;
 
     @TempDir
@@ -99,7 +99,7 @@ class CheckCommandTests {
     void a_plan_that_keeps_every_rule_ends_with_0_and_says_what_it_did_not_judge() {
         assertThat(check()).isZero();
         assertThat(out.toString())
-                .contains("The plan of 2 visits keeps every rule (medium 0, soft 865 as counted here).")
+                .contains("The plan of 2 visits keeps every rule (medium 0, soft 1025 as counted here).")
                 .contains("Not judged, because it is absent: unplanned.csv")
                 .contains("never a statement that work at height is safe");
     }

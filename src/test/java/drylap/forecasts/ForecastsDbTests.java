@@ -25,6 +25,12 @@ import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolder;
 import drylap.planning.JobFolders;
 import drylap.planning.LabourTable;
+import drylap.planning.Ledger;
+import drylap.planning.Plan;
+import drylap.planning.PlanForecast;
+import drylap.planning.PlanForecasts;
+import drylap.planning.PlanId;
+import drylap.planning.Plans;
 import drylap.platform.News;
 import drylap.security.History;
 import drylap.security.NotAllowed;
@@ -35,6 +41,7 @@ import drylap.sites.Site;
 import drylap.sites.Sites;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
+import drylap.weather.ForecastOrigin;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
@@ -44,6 +51,9 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.jooq.DSLContext;
+import org.jooq.ExecuteListener;
+import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultExecuteListenerProvider;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -82,7 +92,16 @@ class ForecastsDbTests {
     CurrentFolders current;
 
     @Autowired
+    Plans plans;
+
+    @Autowired
+    PlanForecasts planned;
+
+    @Autowired
     ForecastFetches fetches;
+
+    @Autowired
+    ForecastFiles files;
 
     @Autowired
     TestPeople people;
@@ -201,9 +220,10 @@ class ForecastsDbTests {
         var far = new ReadForecast(new Forecast(site.id(), List.of(always)), NOON, List.of());
         keep(far);
 
-        assertThat(current.load(folder).forecasts())
-                .singleElement()
-                .satisfies(forecast -> assertThat(forecast.hours()).containsExactly(always));
+        assertThat(current.load(folder).forecasts()).singleElement().satisfies(forecast -> {
+            assertThat(forecast.hours()).containsExactly(always);
+            assertThat(forecast.origin()).isNotNull();
+        });
         assertThat(folders.load(folder).forecasts()).containsExactly(imported(site));
     }
 
@@ -251,6 +271,126 @@ class ForecastsDbTests {
                                 .toList()),
                 NOON,
                 List.of());
+    }
+
+    private LastingRain lasting(Instant now) {
+        return new LastingRains(db, at(now)).of(scheduler, site);
+    }
+
+    /** 27 periods of six hours that do not overlap, from each of two forecasts; the newer one's count. */
+    @Test
+    void how_rain_lasts_is_solved_from_the_kept_forecasts_of_a_source_that_tells_both() {
+        choose(site, MET_NORWAY);
+        server.answers(200, BothTellings.of(site, NOON, 167, 0.3));
+        fetch(site.id(), NOON);
+        server.answers(200, BothTellings.of(site, NOON, 167, 0.72));
+        fetch(site.id(), NOON.plus(Duration.ofHours(9)));
+
+        assertThat(kept(NOON).newest(scheduler, site.id(), 1).getFirst().read().periods())
+                .hasSize(162)
+                .first()
+                .returns(NOON, PeriodChance::from);
+        assertThat(lasting(NOON.plus(Duration.ofHours(10))))
+                .isInstanceOfSatisfying(LastingRain.Solved.class, solved -> {
+                    assertThat(solved.tellings()).isEqualTo(27);
+                    assertThat(solved.rho()).isCloseTo(0.72, org.assertj.core.api.Assertions.within(0.005));
+                    assertThat(solved.leftOut()).isZero();
+                });
+        assertThat(lasting(NOON.plus(Duration.ofDays(40))))
+                .as("rain of another season")
+                .isInstanceOf(LastingRain.Unsolved.class);
+    }
+
+    @Test
+    void a_site_whose_source_tells_each_hour_once_says_so() {
+        String why =
+                "no forecast of the last 30 days is kept that tells chances of single hours and of several together; "
+                        + "MET Norway, Locationforecast does";
+        assertThat(lasting(NOON)).isEqualTo(new LastingRain.Unsolved(why));
+        choose(site, OPEN_METEO);
+        server.answers(200, Payload.of(OPEN_METEO).text());
+        fetch(site.id(), NOON);
+
+        assertThat(lasting(NOON)).isEqualTo(new LastingRain.Unsolved(why));
+        var elsewhere = people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("elsewhere"))), null);
+        assertThatThrownBy(() -> new LastingRains(db, at(NOON)).of(elsewhere, site))
+                .isInstanceOf(NotAllowed.class);
+    }
+
+    @Test
+    void a_plan_says_by_which_forecast_of_each_site_it_was_made() {
+        choose(site, MET_NORWAY);
+        ForecastHour always = new ForecastHour(NOON.plus(Duration.ofDays(9000)), 1, 0.5, 3, 5, 90, 7, 80);
+        keep(new ReadForecast(new Forecast(site.id(), List.of(always)), NOON.minusSeconds(3600), List.of()));
+        Plan plan = new Plan(NOON, NOON, List.of(), List.of(), List.of(), List.of(), new Ledger(List.of(), 0, 0, 0));
+
+        PlanId fetched = plans.save(folder, plan, current.load(folder));
+        PlanId own = plans.save(folder, plan, folders.load(folder));
+        PlanId none = plans.save(folder, plan, folders.load(folder).withForecasts(List.of()));
+
+        assertThat(planned.of(scheduler, fetched)).singleElement().satisfies(one -> {
+            assertThat(one.site()).isEqualTo(site.id());
+            assertThat(one.origin())
+                    .isEqualTo(new ForecastOrigin(
+                            kept(NOON)
+                                    .newest(scheduler, site.id(), 1)
+                                    .getFirst()
+                                    .id(),
+                            "MET Norway, Locationforecast",
+                            NOON.minusSeconds(3600),
+                            NOON));
+            assertThat(one.toldUntil()).isEqualTo(always.start().plusSeconds(3600));
+        });
+        assertThat(planned.of(scheduler, own))
+                .containsExactly(
+                        new PlanForecast(site.id(), null, imported(site).end()));
+        assertThat(planned.of(scheduler, none)).containsExactly(new PlanForecast(site.id(), null, null));
+        assertThat(planned.of(people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("elsewhere"))), null), fetched))
+                .isEmpty();
+    }
+
+    @Test
+    void the_forecasts_of_many_sites_are_asked_for_at_once() {
+        List<Site> many = List.of(site, anotherSite(), anotherSite());
+        for (Site one : many) {
+            choose(one, MET_NORWAY);
+            for (int hour = 0; hour < 3; hour++) {
+                var read = new ReadForecast(
+                        new Forecast(one.id(), imported(one).hours().subList(hour, 14)), NOON, List.of());
+                transaction.executeWithoutResult(_ -> kept(NOON).keep(MET_NORWAY, one, read, NOON));
+            }
+        }
+        var asked = new AtomicInteger();
+        DSLContext counted = DSL.using(db.configuration()
+                .derive(new DefaultExecuteListenerProvider(ExecuteListener.onStart(_ -> asked.incrementAndGet()))));
+        var counting = new KeptForecasts(
+                counted, new ForecastChoices(counted, transaction, at(NOON), news, history), at(NOON));
+
+        List<Forecast> used = counting.over(many, List.of());
+
+        assertThat(used)
+                .extracting(Forecast::site)
+                .containsExactlyElementsOf(many.stream().map(Site::id).toList());
+        assertThat(used).allSatisfy(one -> assertThat(one.hours()).hasSize(14));
+        assertThat(asked)
+                .as("one question for the choices, one for the forecasts")
+                .hasValue(2);
+    }
+
+    @Test
+    void a_kept_forecast_is_told_again_as_it_was_planned_by() {
+        choose(site, MET_NORWAY);
+        keep(told(NOON.plus(Duration.ofHours(-1)), 4, 0.5));
+        Forecast then = used(NOON);
+        keep(told(NOON, 6, 0.7));
+        long first = kept(NOON).newest(scheduler, site.id(), 2).getLast().id();
+
+        Forecast again = kept(NOON).told(scheduler, site, first).orElseThrow();
+
+        assertThat(again.origin()).isEqualTo(then.origin());
+        assertThat(again.hours()).isEqualTo(then.hours().subList(11, 15));
+        assertThat(kept(NOON).told(scheduler, site, Long.MAX_VALUE)).isEmpty();
+        assertThat(kept(NOON).told(scheduler, anotherSite(), first)).isEmpty();
     }
 
     @Test
@@ -389,6 +529,39 @@ class ForecastsDbTests {
 
     private String refused(ForecastChoice wanted) {
         return ((ForecastChoiceResult.Refused) choices(NOON).choose(scheduler, wanted)).why();
+    }
+
+    @Test
+    void a_file_that_is_brought_in_is_planned_by_and_nobody_is_asked_for_the_next_one() {
+        Forecast file = imported(site);
+        var seen = choices(NOON).of(scheduler, site.id());
+
+        var result = files.use(scheduler, site, new ReadForecast(file, null, List.of()), seen);
+
+        assertThat(result)
+                .isInstanceOfSatisfying(
+                        Chosen.class,
+                        chosen -> assertThat(chosen.choice().source()).isEqualTo(ForecastSource.UPLOAD));
+        assertThat(used(NOON).hours()).isEqualTo(file.hours());
+        assertThat(used(NOON).origin()).extracting(ForecastOrigin::source).isEqualTo("Forecast file brought in");
+        assertThat(book.due(Instant.now(Clock.systemUTC()).plusSeconds(60), 1000))
+                .doesNotContain(site.id());
+        assertThat(fetches.of(scheduler, site.id())).isEmpty();
+    }
+
+    @Test
+    void a_file_is_not_kept_where_somebody_else_chose_meanwhile_or_one_may_not() {
+        var seen = choices(NOON).of(scheduler, site.id());
+        choose(site, MET_NORWAY);
+        var read = new ReadForecast(imported(site), null, List.of());
+        Person crew = people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "w1");
+
+        assertThat(files.use(scheduler, site, read, seen)).isInstanceOf(ChangedMeanwhile.class);
+        assertThatExceptionOfType(NotAllowed.class).isThrownBy(() -> files.use(crew, site, read, seen));
+        assertThatExceptionOfType(NotAllowed.class).isThrownBy(() -> files.look(crew, site, new byte[0]));
+
+        assertThat(kept(NOON).newest(scheduler, site.id(), 5)).isEmpty();
+        assertThat(choices(NOON).of(scheduler, site.id()).source()).isEqualTo(MET_NORWAY);
     }
 
     @Test

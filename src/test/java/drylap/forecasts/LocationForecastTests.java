@@ -55,6 +55,35 @@ class LocationForecastTests {
         });
     }
 
+    /** The golden answer has hourly chances for two hours only, so no six hours have all of theirs. */
+    @Test
+    void a_period_is_kept_where_each_of_its_hours_has_a_chance_of_its_own() {
+        assertThat(read.periods()).isEmpty();
+        var both = new Payload(MET_NORWAY, BothTellings.of(Payload.QUAY, NOON, 8, 0.7)).sound();
+
+        assertThat(both.periods())
+                .extracting(PeriodChance::from)
+                .containsExactly(NOON, NOON.plusSeconds(3600), NOON.plusSeconds(7200));
+        assertThat(both.periods().getFirst())
+                .returns(6, PeriodChance::hours)
+                .satisfies(six -> assertThat(six.chance())
+                        .isBetween(both.forecast().hours().get(3).rainProbability(), 1.0));
+    }
+
+    @Test
+    void a_gap_that_something_stands_in_for_makes_no_period() {
+        String told = BothTellings.of(Payload.QUAY, NOON, 8, 0.7);
+        String third = told.lines()
+                .filter(line -> line.contains("next_1_hours"))
+                .skip(3)
+                .findFirst()
+                .orElseThrow();
+        var gap = new Payload(MET_NORWAY, told.replace(third, "")).sound();
+
+        assertThat(gap.forecast().hours()).hasSize(8);
+        assertThat(gap.periods()).isEmpty();
+    }
+
     @Test
     void without_any_chance_the_amount_decides_and_that_is_told() {
         var none = golden.change("\"probability_of_precipitation\"", "\"thunder\"")

@@ -29,7 +29,7 @@ public record Payload(ForecastSource source, String text) {
                             case US_WEATHER_SERVICE -> "gridpoint.json";
                             case OPEN_METEO -> "open-meteo.json";
                             case MET_NORWAY -> "locationforecast.json";
-                            case CSV -> "forecast.csv";
+                            case CSV, UPLOAD -> "forecast.csv";
                         }));
     }
 

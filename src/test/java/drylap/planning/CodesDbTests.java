@@ -71,6 +71,8 @@ class CodesDbTests {
             Map.entry("forecast_choice_source", ForecastSource.values()),
             Map.entry("kept_forecast_source", ForecastSource.values()),
             Map.entry("forecast_fetch_outcome", FetchOutcome.values()),
+            Map.entry("labour_answer_method", Method.values()),
+            Map.entry("labour_answer_answer", LabourAnswer.Kind.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();

@@ -2,6 +2,7 @@ package drylap.planning;
 
 import static drylap.persistence.jooq.Tables.JOB_FOLDER;
 import static drylap.persistence.jooq.Tables.PLAN;
+import static drylap.persistence.jooq.Tables.PLAN_FORECAST;
 import static drylap.persistence.jooq.Tables.VISIT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -90,13 +91,16 @@ class PlansDbTests {
                 "delete from cover_now where plan_id = %d",
                 "delete from open_window where plan_id = %d",
                 "delete from ledger_line where plan_id = %d",
+                "update plan_forecast set told_until = null where plan_id = %d",
+                "delete from plan_forecast where plan_id = %d",
+                "insert into plan_forecast select plan_id, site || '+' from plan_forecast where plan_id = %d",
                 "insert into cover_now select plan_id, 99, 'one more', null, now(), 1 from plan p join cover_now c"
                         + " on c.plan_id = p.id where p.id = %d limit 1",
                 "insert into visit select plan_id, row_no + 999, crew, date, sequence + 999, site, facade, level,"
                         + " opening || '+', task, starts_at, ends_at from visit where plan_id = %d",
             })
     void a_stored_plan_refuses_every_change(String change) {
-        PlanId plan = plans.save(id, PlanFixture.of(folder, 4));
+        PlanId plan = plans.save(id, PlanFixture.of(folder, 4), folder);
 
         assertThatThrownBy(() -> db.execute(change.formatted(plan.value())))
                 .isInstanceOf(DataIntegrityViolationException.class)
@@ -108,11 +112,14 @@ class PlansDbTests {
 
     @Test
     void a_plan_goes_whole_with_its_folder() {
-        long plan = plans.save(id, PlanFixture.of(folder, 4)).value();
+        long plan = plans.save(id, PlanFixture.of(folder, 4), folder).value();
 
         db.deleteFrom(JOB_FOLDER).where(JOB_FOLDER.ID.eq(id.value())).execute();
 
-        assertThat(List.of(db.fetchCount(PLAN, PLAN.ID.eq(plan)), db.fetchCount(VISIT, VISIT.PLAN_ID.eq(plan))))
+        assertThat(List.of(
+                        db.fetchCount(PLAN, PLAN.ID.eq(plan)),
+                        db.fetchCount(VISIT, VISIT.PLAN_ID.eq(plan)),
+                        db.fetchCount(PLAN_FORECAST, PLAN_FORECAST.PLAN_ID.eq(plan))))
                 .containsOnly(0);
     }
 }

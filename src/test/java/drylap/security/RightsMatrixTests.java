@@ -28,11 +28,16 @@ class RightsMatrixTests {
             MOVE_VISIT            x . . . .
             PIN_VISIT             x . . . .
             PUBLISH_PLAN          x . . . .
+            SEE_ODDS              x . . . .
+            RECKON_ODDS           x . . . .
             SEE_CREWS             x . . . .
             CHANGE_ABSENCES       x . . . .
             SEE_RULES             x . . . .
             CHANGE_RULES          x . . . .
+            CHANGE_LABOUR         x . . . .
             CHOOSE_FORECAST       x . . . .
+            SEE_SEASON            x . . . .
+            CHANGE_CLIMATE        x . . . .
             SEE_OPENINGS          x x x x .
             SEE_CREW_DAY          x x . x .
             MARK_INSTALL          x x . . .

@@ -1,6 +1,7 @@
 package drylap.ui;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -13,7 +14,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** The browser that the system has; nothing is downloaded. */
-final class Chromium implements AutoCloseable {
+final class Chromium {
     private static final List<String> FLAGS = List.of(
             "--no-sandbox",
             "--disable-gpu",
@@ -23,10 +24,12 @@ final class Chromium implements AutoCloseable {
             "--disable-component-update",
             "--disable-sync");
 
+    private static final Chromium SHARED = new Chromium();
+
     private final Playwright playwright;
     private final Browser browser;
 
-    Chromium() {
+    private Chromium() {
         // a busy machine is slow, not wrong
         PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
         playwright = Playwright.create(
@@ -37,8 +40,16 @@ final class Chromium implements AutoCloseable {
                         .setExecutablePath(binary())
                         .setHeadless(true)
                         .setArgs(FLAGS));
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
     }
 
+    /** One browser for all tests of this process; pages that a test before has left open, as one that failed does, are shut. */
+    static Chromium shared() {
+        List.copyOf(SHARED.browser.contexts()).forEach(BrowserContext::close);
+        return SHARED;
+    }
+
+    /** A page with cookies and a store of its own, for the test to close. */
     Page page(int width, int height, ColorScheme scheme) {
         Page page = browser.newPage(
                 new Browser.NewPageOptions().setViewportSize(width, height).setColorScheme(scheme));
@@ -53,11 +64,5 @@ final class Chromium implements AutoCloseable {
                 .findFirst()
                 .orElseThrow(
                         () -> new IllegalStateException("no Chromium under /usr/bin; install the package chromium"));
-    }
-
-    @Override
-    public void close() {
-        browser.close();
-        playwright.close();
     }
 }

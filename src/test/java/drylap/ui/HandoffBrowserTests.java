@@ -38,8 +38,6 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -57,7 +55,7 @@ class HandoffBrowserTests {
     private static final byte[] PHOTO = Base64.getDecoder()
             .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
 
-    private static Chromium chromium;
+    private final Chromium chromium = Chromium.shared();
 
     @LocalServerPort
     private int port;
@@ -85,16 +83,6 @@ class HandoffBrowserTests {
 
     private FolderId folder = new FolderId(0);
     private OpeningId opening = new OpeningId("none");
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void shut() {
-        chromium.close();
-    }
 
     @Test
     void three_people_hand_an_opening_over_from_the_proposal_to_the_accepted_apron() {

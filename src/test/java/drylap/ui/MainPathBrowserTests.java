@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import drylap.security.TestPeople;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,23 +20,13 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 
 @PageTest
 class MainPathBrowserTests {
-    private static Chromium chromium;
+    private final Chromium chromium = Chromium.shared();
 
     @LocalServerPort
     private int port;
 
     @Autowired
     private TestPeople people;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void shut() {
-        chromium.close();
-    }
 
     @ParameterizedTest(name = "at {0} px")
     @ValueSource(ints = {1440, 360})
@@ -67,11 +55,9 @@ class MainPathBrowserTests {
         Locator blocks = page.locator("week-sheet .block");
         assertThat(blocks.first()).isAttached();
         assertThat(page.locator("plan-run .words")).containsText(Pattern.compile("Plan"));
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Stop"))
-                .click();
-        assertThat(page.locator("plan-run .words")).containsText("Stopped");
-        assertNoSidewaysScroll(page);
-        assertAccessible(page);
+        stop(page);
+        assertThat(Axe.sideways(page)).isNotPositive();
+        assertThat(Axe.trouble(page)).isEmpty();
 
         blocks.locator("visible=true").first().focus();
         assertThat(page.locator("visit-slip h3")).isVisible();
@@ -81,23 +67,38 @@ class MainPathBrowserTests {
         page.locator("facade-drawing .opening").last().click();
         assertThat(page.locator("facade-drawing .opening").last()).hasAttribute("aria-pressed", "true");
         assertThat(page.locator("lap-section svg .water-path").first()).isAttached();
-        assertNoSidewaysScroll(page);
-        assertAccessible(page);
+        assertThat(Axe.sideways(page)).isNotPositive();
+        assertThat(Axe.trouble(page)).isEmpty();
         assertThat(errors).isEmpty();
         page.close();
     }
 
-    /** The rules of WCAG 2.1, levels A and AA, as axe-core checks them. */
-    private static void assertAccessible(Page page) {
-        page.addScriptTag(new Page.AddScriptTagOptions().setPath(Path.of("node_modules/axe-core/axe.min.js")));
-        Object found = page.evaluate("""
-                async () => (await axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']}))
-                    .violations.map(rule => rule.id + ': ' + rule.nodes.map(node => node.target.flat().join(' ')).join(', '))""");
-        assertThat((List<?>) found).isEmpty();
-    }
-
     private static void bring(Page page, String name, QuayFolder folder) {
         page.locator("input[type=file]").setInputFiles(new FilePayload(name, "application/zip", folder.zip()));
+    }
+
+    /** The run of a folder that was taken in is short: where the machine is so slow that it has ended, a long one is stopped. */
+    private static void stop(Page page) {
+        Locator words = page.locator("plan-run .words");
+        Locator stop = page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Stop"));
+        if (stop.isVisible()) clickWhileItIsThere(stop);
+        assertThat(words).hasText(Pattern.compile("Planned|Stopped.*"));
+        if (words.textContent().startsWith("Stopped")) return;
+        page.locator(".plan-bar vaadin-select").click();
+        page.getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("15 min"))
+                .click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Plan again"))
+                .click();
+        stop.click();
+        assertThat(words).containsText("Stopped");
+    }
+
+    private static void clickWhileItIsThere(Locator button) {
+        try {
+            button.click(new Locator.ClickOptions().setTimeout(2_000));
+        } catch (TimeoutError gone) {
+            // the run has ended meanwhile
+        }
     }
 
     private static Locator heading(Page page, Object name) {
@@ -109,10 +110,5 @@ class MainPathBrowserTests {
     private static void way(Page page, String name) {
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true))
                 .click();
-    }
-
-    private static void assertNoSidewaysScroll(Page page) {
-        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
-                .isLessThanOrEqualTo(0);
     }
 }

@@ -47,18 +47,17 @@ public final class NewsDelay {
                         "--vaadin.productionMode=true",
                         "--drylap.db.user=postgres",
                         "--drylap.db.url=" + TestDatabase.fresh());
-        try (var second = new SecondNode(node.getEnvironment());
-                var chromium = new Chromium()) {
-            measure(node, second, chromium);
+        try (var second = new SecondNode(node.getEnvironment())) {
+            measure(node, second);
         }
         node.close();
         System.exit(0);
     }
 
-    private static void measure(ConfigurableApplicationContext node, SecondNode second, Chromium chromium) {
+    private static void measure(ConfigurableApplicationContext node, SecondNode second) {
         Person scheduler = node.getBean(TestPeople.class).scheduler();
         FolderId folder = published(node);
-        Page page = chromium.page(1440, 900, ColorScheme.LIGHT);
+        Page page = Chromium.shared().page(1440, 900, ColorScheme.LIGHT);
         SignInPage.at(second.port()).enter(page, scheduler);
         page.navigate("http://localhost:%d/walls?opening=%s".formatted(second.port(), ONE));
         page.locator(".handover-panel").waitFor();

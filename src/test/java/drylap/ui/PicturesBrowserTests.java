@@ -12,8 +12,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -30,7 +28,7 @@ class PicturesBrowserTests {
     /** Screens whose lower parts matter as much. */
     private static final Set<String> TO_THE_END = Set.of("week-sheet", "walls", "sites", "aprons");
 
-    private static Chromium chromium;
+    private final Chromium chromium = Chromium.shared();
 
     @LocalServerPort
     private int port;
@@ -52,16 +50,6 @@ class PicturesBrowserTests {
             this.height = height;
             this.scheme = scheme;
         }
-    }
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void shut() {
-        chromium.close();
     }
 
     @ParameterizedTest

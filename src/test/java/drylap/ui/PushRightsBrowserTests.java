@@ -29,8 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -41,7 +39,7 @@ class PushRightsBrowserTests {
     private static final OpeningId ONE = new OpeningId("QW1-01");
     private static final Reach QUAY = Reach.of(Set.of(new SiteId("Q")));
     private static final Reach MILL = Reach.of(Set.of(new SiteId("M")));
-    private static Chromium chromium;
+    private final Chromium chromium = Chromium.shared();
 
     @LocalServerPort
     private int port;
@@ -76,16 +74,6 @@ class PushRightsBrowserTests {
                 return frames.stream().anyMatch(frame -> frame.contains(what));
             }
         }
-    }
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void shut() {
-        chromium.close();
     }
 
     @Test
@@ -125,7 +113,7 @@ class PushRightsBrowserTests {
         page.onWebSocket(socket -> socket.onFrameReceived(frame -> {
             if (frame.text() != null) frames.add(frame.text());
         }));
-        SignInPage.at(port).enter(page, who);
+        SignInPage.at(port).session(page, who);
         page.navigate("http://localhost:%d/%s".formatted(port, way));
         page.locator("main > *").first().waitFor();
         page.waitForTimeout(500);

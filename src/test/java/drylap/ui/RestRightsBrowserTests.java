@@ -33,8 +33,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -65,7 +63,7 @@ class RestRightsBrowserTests {
             .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final OpeningId ONE = new OpeningId("QW2-01");
-    private static Chromium chromium;
+    private final Chromium chromium = Chromium.shared();
 
     @LocalServerPort
     private int port;
@@ -94,16 +92,6 @@ class RestRightsBrowserTests {
     /** Asks one address for one person. */
     private interface Ask extends Function<APIRequestContext, APIResponse> {}
 
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void shut() {
-        chromium.close();
-    }
-
     @Test
     void each_address_answers_those_who_may_and_nobody_else() {
         publish();
@@ -113,7 +101,7 @@ class RestRightsBrowserTests {
         for (String who : WHO) {
             Page page = chromium.page(360, 740, ColorScheme.LIGHT);
             var person = person(who);
-            if (person != null) SignInPage.at(port).enter(page, person);
+            if (person != null) SignInPage.at(port).session(page, person);
             var api = page.context().request();
             found.forEach((address, answers) -> answers.append(
                     answered(Objects.requireNonNull(asks.get(address)).apply(api)) ? " x" : " ."));
@@ -227,7 +215,7 @@ class RestRightsBrowserTests {
 
     private APIRequestContext signedIn() {
         Page page = chromium.page(360, 740, ColorScheme.LIGHT);
-        SignInPage.at(port).enter(page, people.scheduler());
+        SignInPage.at(port).session(page, people.scheduler());
         return page.context().request();
     }
 

@@ -10,12 +10,11 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
-import drylap.DbTest;
-import drylap.Drylap;
 import drylap.kernel.Reach;
 import drylap.security.Operation;
 import drylap.security.Role;
 import drylap.security.TestPeople;
+import drylap.ui.planner.ViewTest;
 import drylap.ui.shell.Needs;
 import java.util.Arrays;
 import java.util.List;
@@ -23,27 +22,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.test.annotation.DirtiesContext;
-import org.springframework.test.context.ContextConfiguration;
 
 /** Every role at the door of every screen. */
-@SpringBootTest(
-        classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo="})
-@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
-@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+@ViewTest
 class ScreenRightsViewTests extends SpringBrowserlessTest {
+    private static final List<Class<? extends Component>> SCREENS = read();
+
     @Autowired
     private TestPeople people;
 
     @Test
     void every_screen_says_what_it_needs() {
-        assertThat(screens())
+        assertThat(SCREENS)
                 .hasSizeGreaterThan(5)
                 .allMatch(screen ->
                         screen.isAnnotationPresent(Needs.class) || screen.isAnnotationPresent(AnonymousAllowed.class));
-        assertThat(screens().stream().filter(screen -> screen.isAnnotationPresent(AnonymousAllowed.class)))
+        assertThat(SCREENS.stream().filter(screen -> screen.isAnnotationPresent(AnonymousAllowed.class)))
                 .extracting(Class::getSimpleName)
                 .containsExactly("SignInView");
     }
@@ -52,7 +46,7 @@ class ScreenRightsViewTests extends SpringBrowserlessTest {
     @EnumSource(Role.class)
     void a_role_opens_its_screens_and_no_other(Role role) {
         var who = people.signIn(people.add(role, Reach.EVERYWHERE, role.inCrew() ? "window-1" : null));
-        for (var screen : screens()) {
+        for (var screen : SCREENS) {
             if (screen.getSimpleName().equals("LandingView") || screen.isAnnotationPresent(AnonymousAllowed.class))
                 continue;
             boolean theirs = Arrays.stream(screen.getAnnotation(Needs.class).value())
@@ -67,7 +61,7 @@ class ScreenRightsViewTests extends SpringBrowserlessTest {
     @Test
     void nobody_opens_anything_without_signing_in() {
         TestPeople.signOut();
-        for (var screen : screens())
+        for (var screen : SCREENS)
             if (!screen.isAnnotationPresent(AnonymousAllowed.class))
                 assertThat(opens(screen)).as(screen.getSimpleName()).isFalse();
     }
@@ -82,7 +76,7 @@ class ScreenRightsViewTests extends SpringBrowserlessTest {
                 .anyMatch(screen::isInstance);
     }
 
-    private static List<Class<? extends Component>> screens() {
+    private static List<Class<? extends Component>> read() {
         return new ClassFileImporter()
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("drylap.ui").stream()
                         .filter(type -> type.isAnnotatedWith(Route.class))

@@ -72,14 +72,12 @@ public final class WeekSheetOpening {
     public static void main(String[] args) {
         int openings = args.length > 0 ? Integer.parseInt(args[0]) : 3_000;
         var trial = new WeekSheetOpening(openings);
-        try (var chromium = new Chromium()) {
-            System.out.println("| Folders | Openings | Visits | Server, ms | To paint, ms | Answer, MB |");
-            System.out.println("|---:|---:|---:|---:|---:|---:|");
-            trial.fill();
-            trial.measure(chromium, 1);
-            for (int i = 1; i < FOLDERS; i++) trial.fill();
-            trial.measure(chromium, FOLDERS);
-        }
+        System.out.println("| Folders | Openings | Visits | Server, ms | To paint, ms | Answer, MB |");
+        System.out.println("|---:|---:|---:|---:|---:|---:|");
+        trial.fill();
+        trial.measure(1);
+        for (int i = 1; i < FOLDERS; i++) trial.fill();
+        trial.measure(FOLDERS);
         trial.node.close();
         System.exit(0);
     }
@@ -102,9 +100,9 @@ public final class WeekSheetOpening {
                 .forEach(mark -> node.getBean(StepLog.class).mark(scheduler, mark));
     }
 
-    private void measure(Chromium chromium, int folders) {
+    private void measure(int folders) {
         int port = node.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
-        Page page = chromium.page(1440, 900, ColorScheme.LIGHT);
+        Page page = Chromium.shared().page(1440, 900, ColorScheme.LIGHT);
         SignInPage.at(port).enter(page, scheduler);
         List<Opened> all = new ArrayList<>();
         for (int i = 0; i <= ROUNDS; i++) all.add(open(page, port));

@@ -9,21 +9,17 @@ import drylap.sites.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import net.e175.klaus.solarpositioning.DeltaT;
-import net.e175.klaus.solarpositioning.SPA;
-import net.e175.klaus.solarpositioning.SunriseResult;
 
 /**
  * The oracle of the open hours: asks of each minute, one by one, what the planning contract (section 4) asks of it, and
- * shares no code with what it judges but the records and, for the sun itself, the astronomical library.
+ * shares no code with what it judges but the records and the sun, which its own tests hold against other libraries.
  */
-record MinuteByMinute(Site site, Forecast forecast, Rules rules, Map<LocalDate, SunriseResult> suns) {
+record MinuteByMinute(Site site, Forecast forecast, Rules rules, Map<LocalDate, Daylight> suns) {
     MinuteByMinute(Site site, Forecast forecast, Rules rules) {
         this(site, forecast, rules, new HashMap<>());
     }
@@ -120,13 +116,12 @@ record MinuteByMinute(Site site, Forecast forecast, Rules rules, Map<LocalDate, 
         LocalDate today = minute.atZone(site.zone()).toLocalDate();
         for (LocalDate date : List.of(today.minusDays(1), today, today.plusDays(1))) {
             switch (suns.computeIfAbsent(date, this::sun)) {
-                case SunriseResult.RegularDay day -> {
-                    Instant rise = day.sunrise().toInstant();
-                    Instant end =
-                            day.sunset().toInstant().minusMillis((long) (rules.value(Rule.DUSK_MARGIN_MIN) * 60_000));
+                case Daylight.RisesAndSets day -> {
+                    Instant rise = day.sunrise();
+                    Instant end = day.sunset().minusMillis((long) (rules.value(Rule.DUSK_MARGIN_MIN) * 60_000));
                     if (!minute.isBefore(rise) && !minute.plusSeconds(60).isAfter(end)) return false;
                 }
-                case SunriseResult.AllDay _ -> {
+                case Daylight.UpAllDay _ -> {
                     if (date.equals(today)) return false;
                 }
                 default -> {}
@@ -135,10 +130,7 @@ record MinuteByMinute(Site site, Forecast forecast, Rules rules, Map<LocalDate, 
         return true;
     }
 
-    private SunriseResult sun(LocalDate date) {
-        double longitude = site.place().longitude();
-        ZoneOffset meanTime = ZoneOffset.ofTotalSeconds((int) Math.round(longitude * 240));
-        return SPA.calculateSunriseTransitSet(
-                date.atStartOfDay(meanTime), site.place().latitude(), longitude, DeltaT.estimate(date));
+    private Daylight sun(LocalDate date) {
+        return Daylight.of(site, date);
     }
 }

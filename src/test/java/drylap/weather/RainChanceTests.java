@@ -56,6 +56,12 @@ class RainChanceTests {
         assertThat(RainChance.persistent(0.6, 1, 0.2)).isEqualTo(1);
     }
 
+    /** Published: the US weather service's example, C x A. */
+    @Test
+    void the_chance_at_a_point_is_confidence_times_coverage() {
+        assertThat(RainChance.atPoint(0.5, 0.8)).isEqualTo(0.40);
+    }
+
     @Test
     void no_hours_no_rain() {
         assertThat(RainChance.persistent(0.6)).isZero();

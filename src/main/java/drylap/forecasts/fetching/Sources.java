@@ -42,6 +42,7 @@ public final class Sources implements AutoCloseable {
                 case OPEN_METEO -> client.ask(addresses.openMeteo(site), known);
                 case MET_NORWAY -> client.ask(addresses.metNorway(site), known);
                 case CSV -> client.ask(addresses.csv(site), known);
+                case UPLOAD -> new Answer.None("nobody is asked for a file that was brought in", false, null);
             };
         } catch (IllegalArgumentException noAddress) {
             return new Answer.None(

@@ -1,14 +1,18 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.PeriodChance;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** What a source tells of each hour, quantity by quantity, as it is read. A total is shared out evenly before it comes here. */
@@ -20,9 +24,12 @@ final class Hours {
     /** @param from the start of the period that a chance is told for */
     record Told(double value, Instant from) {}
 
+    private record Period(Instant from, int count, double percent) {}
+
     private final Findings findings;
     private final Map<Quantity, NavigableMap<Instant, Told>> told = new EnumMap<>(Quantity.class);
     private final NavigableSet<Instant> hours = new TreeSet<>();
+    private final List<Period> periods = new ArrayList<>();
     private boolean full;
 
     Hours(Findings findings) {
@@ -62,6 +69,30 @@ final class Hours {
         String fault = Quantity.CHANCE.fault(percent);
         if (fault != null) findings.add(where, fault, Quantity.CHANCE.accepted());
         else put(where, Quantity.CHANCE, hour, new Told(percent, from));
+    }
+
+    /** The chance of a period beside those of its hours; it stands for none of them. */
+    void together(String where, Instant from, int count, double percent) {
+        String fault = Quantity.CHANCE.fault(percent);
+        if (fault != null) findings.add(where, fault, Quantity.CHANCE.accepted());
+        else periods.add(new Period(from, count, percent));
+    }
+
+    /** The periods of which each hour has told a chance of its own. */
+    List<PeriodChance> periods() {
+        return periods.stream()
+                .filter(this::eachHourTold)
+                .map(period -> new PeriodChance(period.from(), period.count(), period.percent() / 100))
+                .toList();
+    }
+
+    private boolean eachHourTold(Period period) {
+        return IntStream.range(0, period.count())
+                .mapToObj(hour -> period.from().plus(HOUR.multipliedBy(hour)))
+                .allMatch(hour -> {
+                    Told chance = of(Quantity.CHANCE).get(hour);
+                    return chance != null && chance.from().equals(hour);
+                });
     }
 
     private void put(String where, Quantity quantity, Instant hour, Told value) {

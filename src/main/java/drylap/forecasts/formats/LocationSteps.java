@@ -73,6 +73,8 @@ final class LocationSteps {
         if (details.maybe(name(Quantity.CHANCE)) != null) {
             Double chance = value(details, Quantity.CHANCE);
             if (chance != null) hours.put(where(details, Quantity.CHANCE), Quantity.CHANCE, time, chance);
+            SixHours both = six(six, time);
+            if (both != null) hours.together(details.path(), time, LONG_STEP_H, both.percent());
             return;
         }
         if (sixHours == null || !time.isBefore(sixHours.from().plus(Duration.ofHours(LONG_STEP_H))))

@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.PeriodChance;
 import drylap.forecasts.ReadForecast;
 import drylap.sites.Site;
 import drylap.weather.Forecast;
@@ -37,6 +38,7 @@ final class Normal {
     }
 
     private ForecastReading reading(@Nullable Instant issuedAt) {
+        List<PeriodChance> periods = hours.periods(); // what stands in for a chance tells nothing of how rain lasts
         StandIns standIns = new StandIns(hours, remarks);
         standIns.bridgeShortGaps();
         standIns.chancesFromAmounts();
@@ -46,8 +48,19 @@ final class Normal {
         if (whole.isEmpty()) return nothing();
         sayWhereItEnds(whole.getLast().start().plus(Hours.HOUR));
         Contradictions.remark(whole, remarks);
-        return new ForecastReading.Read(
-                new ReadForecast(new Forecast(site.id(), whole), issuedAt, remarks.sentences()));
+        return new ForecastReading.Read(new ReadForecast(
+                new Forecast(site.id(), whole), issuedAt, remarks.sentences(), within(whole, periods)));
+    }
+
+    private static List<PeriodChance> within(List<ForecastHour> whole, List<PeriodChance> periods) {
+        Instant first = whole.getFirst().start();
+        Instant end = whole.getLast().start().plus(Hours.HOUR);
+        return periods.stream()
+                .filter(period -> !period.from().isBefore(first)
+                        && !period.from()
+                                .plus(Hours.HOUR.multipliedBy(period.hours()))
+                                .isAfter(end))
+                .toList();
     }
 
     private List<ForecastHour> whole() {

@@ -27,6 +27,7 @@ final class Construction {
     private final boolean followPublished;
     private final boolean atOnce;
     private final int[] installBy;
+    private final int[] wrapBy;
     private final List<Timeline> lines;
     private final int[] notBefore;
 
@@ -34,6 +35,7 @@ final class Construction {
         this.problem = problem;
         this.followPublished = followPublished;
         this.installBy = installBy;
+        wrapBy = Deadlines.wrapBy(problem);
         atOnce = installBy.length == 0;
         scratch = new Schedule(problem);
         Finder finder = new Finder(problem.travel());
@@ -43,24 +45,29 @@ final class Construction {
         notBefore = new int[problem.units().size()];
     }
 
-    /** A plan at once: the better of one from nothing and, where there is one, the published plan decoded again. */
-    static CrewLists firstLists(Problem problem, Meter meter) {
-        CrewLists cold = new Construction(problem, false, new int[0]).build(meter);
-        if (problem.tasks().stream().noneMatch(WorkTask::published)) return cold;
-        CrewLists kept = kept(problem, Deadlines.installBy(problem), meter);
-        return tooMuchIsLost(kept, cold) ? better(kept, cold) : kept;
+    /** A plan at once: from nothing, or the published plan decoded again; the better one where the change costs it very much. */
+    static Decoded firstLists(Problem problem, Meter meter) {
+        if (problem.tasks().stream().noneMatch(WorkTask::published)) return cold(problem, meter);
+        Decoded kept = kept(problem, Deadlines.installBy(problem), meter);
+        if (!isMuch(kept.medium(), problem)) return kept;
+        Decoded cold = cold(problem, meter);
+        return isMuch(kept.medium() - cold.medium(), problem) ? kept.orBetter(cold) : kept;
+    }
+
+    private static Decoded cold(Problem problem, Meter meter) {
+        return new Construction(problem, false, new int[0]).build(meter);
     }
 
     /** The better of the plan at hand and one that waits for dry hours as long as the later trades keep days enough. */
-    static CrewLists drierLists(CrewLists first, BooleanSupplier stop) {
-        CrewLists best = first;
-        Problem problem = first.problem();
+    static Decoded drierLists(Decoded first, BooleanSupplier stop) {
+        Decoded best = first;
+        Problem problem = first.lists().problem();
         int[] installBy = Deadlines.installBy(problem);
         for (int round = 0; round < ROUNDS && !stop.getAsBoolean(); round++) {
-            CrewLists drier = first.fromPublished
-                    ? kept(problem, installBy, first.meter)
-                    : new Construction(problem, false, installBy).build(first.meter);
-            best = better(drier, best);
+            Decoded drier = first.lists().fromPublished
+                    ? kept(problem, installBy, first.lists().meter)
+                    : new Construction(problem, false, installBy).build(first.lists().meter);
+            best = drier.orBetter(best);
             if (!hurry(problem, drier.schedule(), installBy)) break;
         }
         return best;
@@ -79,26 +86,19 @@ final class Construction {
         return !behind.isEmpty();
     }
 
-    private static CrewLists kept(Problem problem, int[] installBy, Meter meter) {
-        CrewLists kept = new Construction(problem, true, installBy).build(meter);
-        kept.focus = Focus.of(kept);
-        kept.fromPublished = true;
+    private static Decoded kept(Problem problem, int[] installBy, Meter meter) {
+        Decoded kept = new Construction(problem, true, installBy).build(meter);
+        kept.lists().focus = Focus.of(kept);
+        kept.lists().fromPublished = true;
         return kept;
     }
 
-    /** A few tasks that the change threw out are soon put back; a plan that lost much is better made anew. */
-    private static boolean tooMuchIsLost(CrewLists kept, CrewLists cold) {
-        long lost = kept.schedule().tally.medium() - cold.schedule().tally.medium();
-        return lost * 100 > (long) LOST_PERCENT * 1000 * kept.problem().tasks().size();
+    /** A few tasks that a change threw out are soon put back; a plan that lost much is better made anew. */
+    private static boolean isMuch(long medium, Problem problem) {
+        return medium * 100 > (long) LOST_PERCENT * 1000 * problem.tasks().size();
     }
 
-    private static CrewLists better(CrewLists one, CrewLists other) {
-        return CrewLists.scoreOf(one.schedule().tally).compareTo(CrewLists.scoreOf(other.schedule().tally)) >= 0
-                ? one
-                : other;
-    }
-
-    private CrewLists build(Meter meter) {
+    private Decoded build(Meter meter) {
         for (Task kind : Task.values()) {
             List<Unit> units = inOrder(kind);
             if (followPublished)
@@ -108,7 +108,7 @@ final class Construction {
         }
         List<Route> routes = new ArrayList<>();
         for (Timeline line : lines) routes.add(new Route(line.crew, line.units));
-        return new CrewLists(problem, routes, notBefore, meter);
+        return Decoded.of(new CrewLists(problem, routes, notBefore, meter));
     }
 
     /** Courses are ready no earlier than those below them, so sorting by readiness keeps the order of laps. */
@@ -126,6 +126,9 @@ final class Construction {
                     .thenComparingInt(unit -> unit.course.course.level())
                     .thenComparingInt(unit -> unit.course.facade.due)
                     .thenComparingInt(unit -> unit.index);
+        if (kind != Task.INSTALL)
+            order = Comparator.comparingInt((Unit unit) -> wrapBy[unit.course.index])
+                    .thenComparing(order);
         if (followPublished)
             order = Comparator.comparingInt((Unit unit) ->
                             unit.firstPublished() == null ? TimeAxis.NEVER : unit.firstPublished().publishedStart)
@@ -169,6 +172,10 @@ final class Construction {
         return true;
     }
 
+    private @Nullable Place waiting(@Nullable Place best, Unit unit, Timeline line, int moment) {
+        return cheaper(best, unit, line, line.placeAt(moment), moment);
+    }
+
     private @Nullable Place cheaper(@Nullable Place best, Unit unit, Timeline line, int at, int wait) {
         long cost = line.cost(unit, at, wait, atOnce ? 0 : lateFrom(unit));
         if (cost == Timeline.NO_PLACE || best != null && best.cost <= cost) return best;
@@ -179,7 +186,7 @@ final class Construction {
         return unit.kind == Task.INSTALL ? installBy[unit.course.index] : TimeAxis.NEVER;
     }
 
-    /** The first gap, and for installs the starts and middles of later days, as far as delay alone does not cost more. */
+    /** The first gap, and for installs the starts, middles and driest moments of later days, as far as delay alone does not cost more. */
     private @Nullable Place dry(Unit unit, Timeline line, @Nullable Place best) {
         int earliest = Math.max(0, scratch.readiness.earliest(unit.tasks[0]));
         Place found = best;
@@ -192,9 +199,9 @@ final class Construction {
         for (int d = 0; d < crew.days(); d++) {
             if (crew.limit[d] < earliest) continue;
             if (found != null && Timeline.delay(crew.from[d], lateFrom(unit)) > found.cost) break;
-            found = cheaper(found, unit, line, line.placeAt(crew.from[d]), Math.max(0, crew.from[d]));
-            if (crew.breakUntil[d] > 0)
-                found = cheaper(found, unit, line, line.placeAt(crew.breakUntil[d]), crew.breakUntil[d]);
+            found = waiting(found, unit, line, Math.max(0, crew.from[d]));
+            if (crew.breakUntil[d] > 0) found = waiting(found, unit, line, crew.breakUntil[d]);
+            found = waiting(found, unit, line, DryStart.of(unit, crew, d));
         }
         return found;
     }

@@ -3,9 +3,8 @@ package drylap.planning.solver;
 import drylap.kernel.Course;
 import drylap.kernel.Task;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What there is to do on one course, and which lower courses it laps over. */
@@ -23,17 +22,18 @@ final class CourseWork {
     int firstInstalledEnd = TimeAxis.NEVER;
 
     int lastInstalledEnd = -TimeAxis.NEVER;
-    private final Map<Task, List<WorkTask>> tasks = new EnumMap<>(Task.class);
+    private final List<List<WorkTask>> tasks = Stream.generate(() -> (List<WorkTask>) new ArrayList<WorkTask>())
+            .limit(Task.values().length)
+            .toList();
 
     CourseWork(int index, Course course, FacadeWork facade) {
         this.index = index;
         this.course = course;
         this.facade = facade;
-        for (Task kind : Task.values()) tasks.put(kind, new ArrayList<>());
     }
 
     List<WorkTask> tasks(Task kind) {
-        return java.util.Objects.requireNonNull(tasks.get(kind));
+        return tasks.get(kind.ordinal());
     }
 
     /** An opening whose install was complete at {@code minute}. */

@@ -1,9 +1,14 @@
 package drylap.planning.solver;
 
+import drylap.kernel.CrewId;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.NullUnmarked;
+import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.domain.constraintweight.ConstraintConfigurationProvider;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
 import org.optaplanner.core.api.domain.solution.PlanningScore;
@@ -32,8 +37,7 @@ public class CrewLists {
     boolean takingBack;
 
     Meter meter;
-    /** Units with which moves mostly begin. */
-    List<Unit> focus;
+    Focus focus;
     /** Whether these lists began as a plan that people have, which is not to be made anew. */
     boolean fromPublished;
 
@@ -46,7 +50,7 @@ public class CrewLists {
     CrewLists(Problem problem, List<Route> routes, int[] notBefore, Meter meter) {
         this.problem = problem;
         this.units = problem.units();
-        this.focus = units;
+        this.focus = Focus.everything(units);
         this.routes = routes;
         this.notBefore = notBefore;
         this.meter = meter;
@@ -104,6 +108,42 @@ public class CrewLists {
         schedule.bind(routes, notBefore);
         schedule.settle();
         return schedule;
+    }
+
+    /**
+     * The same lists over the same work with more crews or shifts, or without idle ones. A crew that gains days does
+     * at first what it did. Null where the work is cut into other units there, or a crew with work is missing.
+     */
+    @Nullable
+    CrewLists over(Problem other) {
+        if (!sameWork(other.units())) return null;
+        Map<CrewId, Route> byCrew = routes.stream()
+                .collect(Collectors.toMap(route -> route.crew().crew.id(), Function.identity()));
+        int[] waits = notBefore.clone();
+        Schedule schedule = schedule();
+        List<Route> moved = new ArrayList<>();
+        for (CrewCalendar crew : other.crews()) {
+            Route route = byCrew.remove(crew.crew.id());
+            List<Unit> list = route == null ? List.of() : route.getUnits();
+            if (route != null && route.crew().days() < crew.days())
+                for (Unit unit : list) waits[unit.index] = Math.max(waits[unit.index], asNow(unit, schedule));
+            List<Unit> theirs =
+                    list.stream().map(unit -> other.units().get(unit.index)).toList();
+            moved.add(new Route(crew, new ArrayList<>(theirs)));
+        }
+        boolean lost =
+                byCrew.values().stream().anyMatch(route -> !route.getUnits().isEmpty());
+        return lost ? null : new CrewLists(other, moved, waits, meter);
+    }
+
+    private boolean sameWork(List<Unit> theirs) {
+        return theirs.size() == units.size() && units.stream().allMatch(unit -> unit.sameWork(theirs.get(unit.index)));
+    }
+
+    /** What is out stays out until the search lets it in: coming late, it would hold up whoever waits for it. */
+    private int asNow(Unit unit, Schedule schedule) {
+        int start = schedule.start[unit.tasks[0].index];
+        return start == TimeAxis.NEVER ? problem.horizonEnd() : start;
     }
 
     /** Copies what the search changes; units and the problem are shared. */

@@ -78,16 +78,16 @@ final class CrewShares {
     }
 
     /** The shifts of each region; nothing where some region would lack a crew for its work that the whole job has. */
-    static Optional<List<Set<Shift>>> of(JobFolder folder, List<List<Site>> sites, List<Set<CrewDate>> published) {
+    static Optional<List<List<Shift>>> of(JobFolder folder, List<List<Site>> sites, List<Set<CrewDate>> published) {
         CrewShares shares = new CrewShares(folder, sites, published);
         for (Trade trade : Trade.values()) shares.share(trade);
         return shares.complete() ? Optional.of(shares.shifts()) : Optional.empty();
     }
 
     /** A crew of several regions is in turn with each, but where a published plan has it. */
-    private List<Set<Shift>> shifts() {
-        List<Set<Shift>> all = new ArrayList<>();
-        for (int region = 0; region < regions; region++) all.add(new HashSet<>());
+    private List<List<Shift>> shifts() {
+        List<List<Shift>> all = new ArrayList<>();
+        for (int region = 0; region < regions; region++) all.add(new ArrayList<>());
         Map<CrewId, Integer> turns = new HashMap<>();
         for (Shift shift : folder.shifts().stream()
                 .sorted(Comparator.comparing(Shift::date))

@@ -8,7 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 
-/** Does the same for many, as many at a time as there are processors; results come in the order of what they are of. */
+/** Does the same for many, as many at a time as it is given processors; results come in the order of what they are of. */
 final class Crowd implements AutoCloseable {
     private final ExecutorService threads;
     private final int width;
@@ -19,8 +19,8 @@ final class Crowd implements AutoCloseable {
                 width, Thread.ofPlatform().daemon().name("plan-", 1).factory());
     }
 
-    static Crowd of(int members) {
-        return new Crowd(Math.clamp(members, 1, Runtime.getRuntime().availableProcessors()));
+    static Crowd of(int members, int processors) {
+        return new Crowd(Math.clamp(members, 1, Math.max(1, processors)));
     }
 
     int width() {

@@ -15,9 +15,11 @@ final class Deadlines {
 
     private final Problem problem;
     private final int[] installBy;
+    private final int[] wrapBy;
 
     private Deadlines(Problem problem) {
         this.problem = problem;
+        wrapBy = wrapBy(problem);
         installBy = new int[problem.courses().size()];
     }
 
@@ -44,25 +46,38 @@ final class Deadlines {
             left -= clads / clad;
             wrapLeft = Math.min(wrapLeft, left) - wraps / wrap;
             double chain = (wraps + clads) * DAY / shiftMinutes();
-            double latest = Math.min(Math.min(left, wrapLeft), problem.horizonEnd() - chain - testing(facade));
+            double latest = Math.min(Math.min(left, wrapLeft), problem.horizonEnd() - chain - testing(facade.courses));
             limit(facade, (int) Math.max(0, latest));
         }
     }
 
     /** What is bare or has its apron already must be wrapped in time, and so must all courses below. */
     private void limit(FacadeWork facade, int latest) {
-        int limit = latest;
-        for (CourseWork course : facade.courses.reversed()) {
-            for (WorkTask wrap : course.tasks(Task.WRAP))
-                limit = Math.min(limit, Math.min(wrap.latestEnd, problem.wrapBy(wrap)) - DAY);
-            installBy[course.index] = Math.max(0, limit);
-        }
+        for (CourseWork course : facade.courses)
+            installBy[course.index] =
+                    Math.max(0, Math.min(latest, wrapBy[course.index] - DAY - testing(List.of(course))));
     }
 
-    private int testing(FacadeWork facade) {
-        boolean tested = facade.courses.stream()
-                .anyMatch(course -> !course.tasks(Task.TEST).isEmpty());
-        return tested ? problem.limitsOfSites().get(facade.site).cure() + DAY : 0;
+    /** By course, the minute by which it must be wrapped for its own sake or that of one above; NEVER where nothing waits so. */
+    static int[] wrapBy(Problem problem) {
+        int[] wrapBy = new int[problem.courses().size()];
+        for (FacadeWork facade : problem.facades()) {
+            int limit = TimeAxis.NEVER;
+            for (CourseWork course : facade.courses.reversed()) {
+                for (WorkTask wrap : course.tasks(Task.WRAP))
+                    limit = Math.min(limit, Math.min(wrap.latestEnd, problem.wrapBy(wrap)));
+                wrapBy[course.index] = limit;
+            }
+        }
+        return wrapBy;
+    }
+
+    private int testing(List<CourseWork> courses) {
+        boolean tested =
+                courses.stream().anyMatch(course -> !course.tasks(Task.TEST).isEmpty());
+        return tested
+                ? problem.limitsOfSites().get(courses.getFirst().facade.site).cure() + DAY
+                : 0;
     }
 
     private double minutes(FacadeWork facade, Task kind) {

@@ -4,14 +4,14 @@ import drylap.kernel.Task;
 import java.util.List;
 
 /**
- * Draws a move of installs that stand in rain to a drier half day of some crew: one unit, or what follows it that day as well,
+ * Draws a move of installs that stand in rain to the driest hours of a drier day of some crew: one unit, or what follows it that day as well,
  * since weather that is bad for one is bad for its neighbours.
  */
 final class DrierRun {
-    /** Of so many units the one with the greatest chance of rain is moved, of so many half days to the driest. */
-    private static final int UNITS = 6;
+    /** Of so many units the one with the greatest chance of rain is moved, of so many days to the driest. */
+    private static final int UNITS = 12;
 
-    private static final int HALF_DAYS = 4;
+    private static final int DAYS = 4;
     private static final int RUNS_PERCENT = 60;
     private static final int LONGEST_RUN = 8;
     private static final int DAY = 1440;
@@ -54,12 +54,10 @@ final class DrierRun {
         return wettest;
     }
 
-    /** Sum of chances in thousandths; below 0 what rain does not harm. */
+    /** In thousandths; below 0 what rain does not harm. */
     private int risk(Unit unit) {
         if (unit.kind != Task.INSTALL) return -1;
-        int sum = 0;
-        for (WorkTask task : unit.tasks) sum += schedule.tally.risk(task);
-        return sum;
+        return schedule.tally.risk(unit.tasks[0]);
     }
 
     private int sameDay(List<Unit> units, int at, CrewCalendar crew) {
@@ -71,28 +69,22 @@ final class DrierRun {
     }
 
     private boolean movesAlong(Unit unit, int day, CrewCalendar crew) {
-        return unit.fits(crew) && schedule.day[unit.tasks[0].index] == day;
+        return lots.lists.focus.has(unit) && unit.fits(crew) && schedule.day[unit.tasks[0].index] == day;
     }
 
     private int driest(Unit unit, int length, CrewCalendar crew) {
-        int minutes = unit.minutes() * length;
         int now = Math.max(0, schedule.start[unit.tasks[0].index]);
         int best = 0;
-        int least = Integer.MAX_VALUE;
-        for (int i = 0; i < HALF_DAYS; i++) {
-            int moment = halfDay(crew);
-            int odds = unit.tasks[0].odds.thousandths(moment, moment + minutes);
-            int cost = odds + Math.abs(moment - now) / DAY * NEARER;
-            if (cost >= least) continue;
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < DAYS; i++) {
+            int day = lots.random.nextInt(crew.days());
+            int moment = DryStart.of(unit, crew, day, lots.random);
+            int risk = DryStart.risk(unit.tasks[0], crew, day, moment);
+            long cost = (long) risk * length + Math.abs(moment - now) / DAY * NEARER;
+            if (risk == DryStart.NO_PLACE || cost >= least) continue;
             least = cost;
             best = moment;
         }
         return best;
-    }
-
-    private int halfDay(CrewCalendar crew) {
-        int day = lots.random.nextInt(crew.days());
-        boolean morning = lots.random.nextBoolean() || crew.breakUntil[day] <= 0;
-        return Math.max(0, morning ? crew.from[day] : crew.breakUntil[day]);
     }
 }

@@ -12,6 +12,12 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMediumSoftLongScore> {
     private CrewLists lists;
     private Schedule schedule;
+    private boolean hurried;
+
+    /** Whether a plan is not reckoned to its end that leaves out more than the one before; set by the search's configuration. */
+    public void setHurried(boolean hurried) {
+        this.hurried = hurried;
+    }
 
     @Override
     public void resetWorkingSolution(CrewLists workingSolution) {
@@ -31,9 +37,14 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
-        if (schedule.listsChanged()) schedule.settle();
+        if (schedule.listsChanged()) settle();
         lists.meter.count();
         return CrewLists.scoreOf(schedule.tally);
+    }
+
+    private void settle() {
+        if (hurried) schedule.settleUnlessWorse();
+        else schedule.settle();
     }
 
     @Override

@@ -1,26 +1,54 @@
 package drylap.planning.solver;
 
-import java.util.HashSet;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
 
 /**
- * What a search of a plan that people have already should turn to: the courses on which something is no longer where it was
- * published, or is new. The rest is left alone for the most part, so that a change of weather moves what it touches.
+ * What a search may give other crews and days. Of a plan that people have already, that is what is no longer where it was
+ * published, or is new; the rest stays with its crew, so that a change of weather moves what it touches.
  */
 final class Focus {
-    private Focus() {}
+    private final List<Unit> units;
+    private final boolean everything;
+    private final BitSet members = new BitSet();
 
-    /** Units to begin moves with: none where nothing has changed, all where most of it has. */
-    static List<Unit> of(CrewLists kept) {
-        Schedule schedule = kept.schedule();
-        Set<CourseWork> courses = new HashSet<>();
-        for (Unit unit : kept.getUnits())
-            for (WorkTask task : unit.tasks) if (elsewhere(task, schedule)) courses.add(unit.course);
-        List<Unit> near = kept.getUnits().stream()
-                .filter(unit -> courses.contains(unit.course))
+    private Focus(List<Unit> units, boolean everything) {
+        this.units = units;
+        this.everything = everything;
+        for (Unit unit : units) members.set(unit.index);
+    }
+
+    static Focus everything(List<Unit> units) {
+        return new Focus(units, true);
+    }
+
+    /** Everything where nothing is elsewhere or most of it. */
+    static Focus of(Decoded kept) {
+        List<Unit> units = kept.lists().getUnits();
+        List<Unit> elsewhere = units.stream()
+                .filter(unit -> Arrays.stream(unit.tasks).anyMatch(task -> elsewhere(task, kept.schedule())))
                 .toList();
-        return near.size() * 2 > kept.getUnits().size() ? kept.getUnits() : near;
+        boolean most = elsewhere.size() * 2 > units.size();
+        return most ? everything(units) : new Focus(elsewhere, elsewhere.isEmpty());
+    }
+
+    /** Nothing has changed. */
+    boolean isEmpty() {
+        return units.isEmpty();
+    }
+
+    boolean isEverything() {
+        return everything;
+    }
+
+    boolean has(Unit unit) {
+        return everything || members.get(unit.index);
+    }
+
+    /** Units to begin moves with; none where nothing has changed. */
+    List<Unit> units() {
+        return units;
     }
 
     private static boolean elsewhere(WorkTask task, Schedule schedule) {

@@ -12,18 +12,25 @@ import java.util.function.Function;
 
 /**
  * A legal plan at once by construction, then better ones by local search until time, moves or patience end; a large job region
- * by region, as many at a time as the machine has processors, a small one by two searches side by side.
+ * by region, as many at a time as the request has processors, a small one by two searches side by side.
  */
 public final class LocalSearchPlanner implements Planner {
     /** Searches of a job that is not cut, whatever the machine has: the same moves give the same plan everywhere. */
     private static final int LANES = 2;
+
+    /** How often regions lend each other days, and what part of its time a region may use up at first to find places with them. */
+    private static final int ROUNDS = 6;
+
+    private static final double FIRST_PART = 0.3;
+    /** From the second round on a day with so few tasks is lent, too, and these have to find another. */
+    private static final int FEW_TASKS = 3;
 
     @Override
     public Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
         Span span = Span.of(folder, request.now());
         List<JobFolder> regions = Regions.of(folder);
-        try (Crowd crowd = Crowd.of(regions.size())) {
+        try (Crowd crowd = Crowd.of(regions.size(), request.processors())) {
             List<RegionSearch> searches = crowd.each(regions, region -> RegionSearch.begin(region, span));
             Report report = new Report(began, watcher, searches);
             report.tell();
@@ -46,11 +53,27 @@ public final class LocalSearchPlanner implements Planner {
         Thread teller = Thread.ofVirtual().start(report::tellFromTimeToTime);
         try {
             crowd.each(searches, done(search -> search.improveFirst(stop)));
-            Shares shares = new Shares(request, report.elapsed(), searches, crowd.width());
+            findPlaces(crowd, searches, request, report, stop);
+            Shares shares = new Shares(request, report, searches, crowd.width());
             int lanes = searches.size() == 1 ? LANES : 1;
             crowd.each(searches, done(search -> search.search(shares.of(search), stop, lanes)));
         } finally {
             teller.interrupt();
+        }
+    }
+
+    /** Where something has no place, regions lend each other days and search for a while, from round to round for longer. */
+    private static void findPlaces(
+            Crowd crowd, List<RegionSearch> all, PlanRequest request, Report report, BooleanSupplier stop) {
+        double part = FIRST_PART;
+        for (int round = 0;
+                round < ROUNDS && Lending.among(all, round == 0 ? 0 : FEW_TASKS) && !stop.getAsBoolean();
+                round++) {
+            Shares shares = new Shares(request, report, all, crowd.width()).ofRound(round, part);
+            List<RegionSearch> lacking =
+                    all.stream().filter(search -> search.medium() > 0).toList();
+            crowd.each(lacking, done(search -> search.search(shares.of(search), stop, 1)));
+            part *= 2;
         }
     }
 

@@ -1,5 +1,6 @@
 package drylap.planning.solver;
 
+import drylap.kernel.Task;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
@@ -8,6 +9,7 @@ import java.util.Random;
 final class Lots {
     private static final int MINUTES_AROUND = 1440;
     private static final int DAYS_EARLIER = 3;
+    private static final int COMPARED = 3;
 
     final CrewLists lists;
     final Random random;
@@ -23,8 +25,22 @@ final class Lots {
 
     /** Any unit, or, where people have the plan already, one of those near what has changed. */
     Unit unit() {
-        List<Unit> from = lists.focus.isEmpty() ? units : lists.focus;
+        List<Unit> from = lists.focus.isEmpty() ? units : lists.focus.units();
         return from.get(random.nextInt(from.size()));
+    }
+
+    /** The one of a few units that costs most by itself: a better place saves most there. */
+    Unit costly() {
+        Unit costly = unit();
+        long most = lists.working.tally.costOf(costly);
+        for (int i = 1; i < COMPARED; i++) {
+            Unit other = unit();
+            long cost = lists.working.tally.costOf(other);
+            if (cost <= most) continue;
+            costly = other;
+            most = cost;
+        }
+        return costly;
     }
 
     /** A unit of the same kind on the same facade; mostly there is one. */
@@ -72,21 +88,23 @@ final class Lots {
         return lists.getRoutes().get(crew);
     }
 
-    /** The start or the middle of the day on which a crew comes to a place of its list, or of one just after. */
-    int momentAt(Route route, int place) {
+    /** The start, the middle or, for installs, the driest moment of the day on which a crew comes to a place of its list, or just after. */
+    int momentAt(Route route, int place, Unit unit) {
         CrewCalendar crew = route.crew();
         if (crew.days() == 0) return 0;
         int now =
                 place == 0 ? 0 : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
         int day = Math.min(crew.days() - 1, now + (random.nextInt(3) == 0 ? 1 : 0));
+        if (unit.kind == Task.INSTALL) return DryStart.of(unit, crew, day, random);
         return Math.max(0, random.nextBoolean() ? crew.from[day] : crew.breakUntil[day]);
     }
 
-    /** The start of the day on which it is done now or of one soon after, or some hour of that day. */
+    /** The start of the day on which it is done now or of one soon after, or some hour or the driest of that day. */
     int laterMoment(CrewCalendar crew, Unit unit) {
         if (crew.days() == 0) return 0;
         int now = Math.max(0, lists.working.day[unit.tasks[0].index]);
         int day = Math.min(crew.days() - 1, now + random.nextInt(4));
+        if (unit.kind == Task.INSTALL && random.nextBoolean()) return DryStart.of(unit, crew, day, random);
         int hours = random.nextInt(2) == 0 ? 0 : random.nextInt(10);
         return Math.max(0, crew.from[day] + hours * 60);
     }

@@ -1,5 +1,6 @@
 package drylap.planning.solver;
 
+import drylap.planning.LedgerTerm;
 import java.util.Iterator;
 import java.util.Random;
 import org.optaplanner.core.api.score.director.ScoreDirector;
@@ -26,18 +27,18 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
 
     static final class Draw implements Iterator<Move<CrewLists>> {
         /** Of a thousand draws. */
-        private static final int REBUILDS = 5;
+        private static final int REBUILDS = 2;
 
-        private static final int DRIER = 60;
+        private static final int DRIER = 280;
         private static final int LEFT_OUT = 50;
         /** Of a hundred others, up to these. */
-        private static final int NEAR = 28;
+        private static final int NEAR = 44;
 
-        private static final int IN_TIME = 44;
-        private static final int ANYWHERE = 52;
-        private static final int SWAP = 66;
-        private static final int RUN = 76;
-        private static final int TAILS = 80;
+        private static final int IN_TIME = 48;
+        private static final int ANYWHERE = 50;
+        private static final int SWAP = 72;
+        private static final int RUN = 82;
+        private static final int TAILS = 88;
         private static final int LONGEST_RUN = 8;
         private static final int TRIES = 8;
 
@@ -68,10 +69,15 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
                 if (move != null) return move;
             }
             if (dice < REBUILDS) return Rebuilding.draw(lots, this::elsewhere);
-            ListMove move = dice < REBUILDS + DRIER ? DrierRun.draw(lots) : draw();
+            ListMove move = dice < REBUILDS + DRIER && itMayRain() ? DrierRun.draw(lots) : draw();
             for (int tries = 1; tries < TRIES && (move.idle(lists) || move.closesRing(schedule.rings)); tries++)
                 move = draw();
             return move;
+        }
+
+        /** Else nothing that is to be planned stands in rain. */
+        private boolean itMayRain() {
+            return lists.working.tally.amount(LedgerTerm.RAIN_RISK) > 0;
         }
 
         private ListMove elsewhere(Unit unit) {
@@ -79,7 +85,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         }
 
         private ListMove draw() {
-            Unit unit = lots.unit();
+            Unit unit = random.nextBoolean() ? lots.costly() : lots.unit();
             int dice = random.nextInt(100);
             if (dice < NEAR) return nextTo(unit, lots.relative(unit));
             if (dice < IN_TIME) return inTime(unit, 1, lots.someRoute(unit));
@@ -108,10 +114,11 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private ListMove move(Unit unit, int length, Route to, int before) {
             MoveRun move = lots.run(unit, length, to, before);
             int dice = random.nextInt(4);
-            return dice == 0 ? move : move.waitingUntil(dice == 1 ? 0 : lots.momentAt(to, before));
+            return dice == 0 ? move : move.waitingUntil(dice == 1 ? 0 : lots.momentAt(to, before, unit));
         }
 
         private ListMove swap(Unit unit, Unit other) {
+            if (!lists.focus.has(other)) return inTime(unit, 1, lots.someRoute(unit));
             Route left = lists.working.positions.route(unit);
             Route right = lists.working.positions.route(other);
             if (!unit.fits(right.crew()) || !other.fits(left.crew())) return inTime(unit, 1, lots.someRoute(unit));
@@ -125,8 +132,12 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             Route to = lots.someRoute(unit);
             int length = 1;
             int most = Math.min(from.getUnits().size() - at, 2 + random.nextInt(LONGEST_RUN - 1));
-            while (length < most && from.getUnits().get(at + length).fits(to.crew())) length++;
+            while (length < most && mayGo(from.getUnits().get(at + length), to)) length++;
             return inTime(unit, length, to);
+        }
+
+        private boolean mayGo(Unit unit, Route to) {
+            return lists.focus.has(unit) && unit.fits(to.crew());
         }
 
         /** What two crews do from about the same time on changes hands. */
@@ -134,7 +145,9 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             Route left = lists.working.positions.route(unit);
             Route right = lots.someRoute(unit);
             int at = lists.working.positions.place(unit);
-            return left == right ? run(unit) : new SwapTails(left, at, right, lots.placeInTime(unit, right));
+            return left == right || !lists.focus.isEverything()
+                    ? run(unit)
+                    : new SwapTails(left, at, right, lots.placeInTime(unit, right));
         }
 
         private ListMove waiting(Unit unit) {

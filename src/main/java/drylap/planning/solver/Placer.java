@@ -17,6 +17,7 @@ final class Placer {
     private final RoadCount road;
     private final boolean[][] courseChanged;
     private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
+    private int mostOut = Integer.MAX_VALUE;
 
     final UnitMemo memo;
     final CourseEnds ends;
@@ -45,6 +46,28 @@ final class Placer {
             for (WorkTask task : unit.tasks) if (start[task.index] == TimeAxis.NEVER) unplanned[unit.kind.ordinal()]++;
     }
 
+    /** @param mayLeaveOff whether what follows is not wanted once a task has lost its place */
+    void begin(boolean mayLeaveOff) {
+        mostOut = mayLeaveOff ? out() : Integer.MAX_VALUE;
+    }
+
+    /** Whether more is out than at the beginning, and that matters. */
+    boolean hopeless() {
+        return mostOut != Integer.MAX_VALUE && out() > mostOut;
+    }
+
+    private int out() {
+        int out = 0;
+        for (int of : unplanned) out += of;
+        return out;
+    }
+
+    /** Forgets which courses are still to be looked at. */
+    void abandon() {
+        for (CourseWork course = changedCourses.poll(); course != null; course = changedCourses.poll())
+            for (boolean[] changed : courseChanged) changed[course.index] = false;
+    }
+
     /**
      * Decides on a unit as the next of a crew, and brings the crew's state past it.
      *
@@ -52,8 +75,10 @@ final class Placer {
      */
     boolean decide(CrewState state, Unit unit, int wait) {
         boolean same = memo.sameStart(unit, state, wait);
+        boolean ofCourse = unit.kind.compareTo(Task.WRAP) >= 0;
+        int ready = ofCourse ? readiness.earliest(unit.tasks[0]) : 0;
         for (WorkTask task : unit.tasks)
-            same &= memo.sameLimits(task, readiness.earliest(task), readiness.latestEnd(task));
+            same &= memo.sameLimits(task, ofCourse ? ready : readiness.earliest(task), readiness.latestEnd(task));
         if (!same) return place(state, unit, wait);
         memo.recall(unit, state, problem);
         return false;

@@ -1,6 +1,5 @@
 package drylap.planning.solver;
 
-import drylap.crews.TravelTimes;
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
 import drylap.kernel.Task;
@@ -125,17 +124,5 @@ record Problem(
         return Arrays.stream(LedgerTerm.values())
                 .mapToLong(term -> folder.rules().everywhere().whole(term.weight()))
                 .toArray();
-    }
-
-    static int[][] roads(List<Site> sites, TravelTimes travel) {
-        int[][] minutes = new int[sites.size()][sites.size()];
-        for (int a = 0; a < sites.size(); a++)
-            for (int b = 0; b < sites.size(); b++)
-                minutes[a][b] = travel.minutes(
-                        sites.get(a).id().value(),
-                        sites.get(a).place(),
-                        sites.get(b).id().value(),
-                        sites.get(b).place());
-        return minutes;
     }
 }

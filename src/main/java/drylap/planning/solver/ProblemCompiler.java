@@ -47,7 +47,7 @@ final class ProblemCompiler {
     }
 
     private Problem compile() {
-        int[][] roads = Problem.roads(folder.sites(), folder.travel());
+        int[][] roads = folder.roads();
         for (Facade facade : folder.facades()) addFacade(facade);
         for (Opening opening : folder.openings()) courseOf(opening);
         linkCourses();
@@ -156,20 +156,8 @@ final class ProblemCompiler {
                     crew,
                     shifts.getOrDefault(crew.id(), List.of()),
                     axis,
-                    legs(crew, true),
-                    legs(crew, false)));
-    }
-
-    private int[] legs(Crew crew, boolean out) {
-        String base = crew.id().value();
-        return folder.sites().stream()
-                .mapToInt(site -> {
-                    String id = site.id().value();
-                    return out
-                            ? folder.travel().minutes(base, crew.base(), id, site.place())
-                            : folder.travel().minutes(id, site.place(), base, crew.base());
-                })
-                .toArray();
+                    folder.wayOut(crew),
+                    folder.wayBack(crew)));
     }
 
     private List<List<CrewCalendar>> crewsByKind() {

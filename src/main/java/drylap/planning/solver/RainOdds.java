@@ -38,6 +38,11 @@ final class RainOdds {
         return known[hours];
     }
 
+    /** The first minute from {@code minute} on at which an hour begins. */
+    int hourFrom(int minute) {
+        return gridStart + Math.ceilDiv(minute - gridStart, HOUR) * HOUR;
+    }
+
     private int compute(int start, int end) {
         return (int) Math.round(1000 * weather.chanceOfRain(axis.at(start), axis.at(end)));
     }

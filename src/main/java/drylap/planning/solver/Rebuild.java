@@ -3,6 +3,7 @@ package drylap.planning.solver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToLongFunction;
 
 /**
  * Takes related units out one by one and puts each where it costs least among places that are tried on the working schedule:
@@ -14,11 +15,13 @@ final class Rebuild {
     private final CrewLists lists;
     private final Schedule schedule;
     private final Trial trial;
+    private final ToLongFunction<Unit> lateness;
     private final List<ListMove> forth = new ArrayList<>();
     private final List<ListMove> back = new ArrayList<>();
 
-    private Rebuild(CrewLists lists) {
+    private Rebuild(CrewLists lists, ToLongFunction<Unit> lateness) {
         this.lists = lists;
+        this.lateness = lateness;
         schedule = lists.working;
         trial = new Trial(lists);
     }
@@ -30,22 +33,45 @@ final class Rebuild {
      * @param place draws a move that takes a unit elsewhere
      */
     static Chain of(CrewLists lists, List<Unit> units, int forced, Function<Unit, ListMove> place) {
-        Rebuild rebuild = new Rebuild(lists);
+        return of(lists, units, forced, place, unit -> 0);
+    }
+
+    /** @param lateness by how much a unit misses its aim as the schedule stands; weighs more than costs, less than what is out */
+    static Chain of(
+            CrewLists lists,
+            List<Unit> units,
+            int forced,
+            Function<Unit, ListMove> place,
+            ToLongFunction<Unit> lateness) {
+        Rebuild rebuild = new Rebuild(lists, lateness);
         for (int i = 0; i < units.size(); i++) rebuild.replace(units.get(i), i < forced, place);
         rebuild.trial.makeAll(rebuild.back);
         return new Chain(rebuild.forth, rebuild.back);
     }
 
+    private record Cost(long medium, long lateness, long soft) implements Comparable<Cost> {
+        static final Cost ANY = new Cost(Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE);
+
+        @Override
+        public int compareTo(Cost other) {
+            int byMedium = Long.compare(medium, other.medium);
+            int byLateness = byMedium != 0 ? byMedium : Long.compare(lateness, other.lateness);
+            return byLateness != 0 ? byLateness : Long.compare(soft, other.soft);
+        }
+    }
+
     private void replace(Unit unit, boolean forced, Function<Unit, ListMove> place) {
         ListMove best = null;
-        long medium = forced ? Long.MAX_VALUE : schedule.tally.medium();
-        long soft = forced ? Long.MAX_VALUE : schedule.tally.soft();
+        Cost least = forced
+                ? Cost.ANY
+                : new Cost(schedule.tally.medium(), lateness.applyAsLong(unit), schedule.tally.soft());
         for (int i = 0; i < PLACES; i++) {
             ListMove move = place.apply(unit);
-            if (!trial.of(move) || trial.medium > medium || trial.medium == medium && trial.soft >= soft) continue;
+            if (!trial.of(move, () -> lateness.applyAsLong(unit))) continue;
+            Cost cost = new Cost(trial.medium, trial.aim, trial.soft);
+            if (cost.compareTo(least) >= 0) continue;
             best = move;
-            medium = trial.medium;
-            soft = trial.soft;
+            least = cost;
         }
         if (best == null) return;
         back.addFirst(best.opposite(lists));

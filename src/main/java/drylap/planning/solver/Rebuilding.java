@@ -16,14 +16,14 @@ final class Rebuilding {
     static ListMove draw(Lots lots, Function<Unit, ListMove> place) {
         Unit seed = lots.unit();
         boolean wholeDay = lots.random.nextBoolean();
-        List<Unit> units = wholeDay ? dayOf(seed, lots.lists.working) : neighbours(seed, lots);
+        List<Unit> units = wholeDay ? dayOf(seed, lots.lists.working, lots.lists.focus) : neighbours(seed, lots);
         return Rebuild.of(lots.lists, units, wholeDay ? units.size() : 1, place);
     }
 
-    private static List<Unit> dayOf(Unit seed, Schedule schedule) {
+    private static List<Unit> dayOf(Unit seed, Schedule schedule, Focus focus) {
         int day = schedule.day[seed.tasks[0].index];
         return schedule.positions.route(seed).getUnits().stream()
-                .filter(unit -> schedule.day[unit.tasks[0].index] == day)
+                .filter(unit -> focus.has(unit) && schedule.day[unit.tasks[0].index] == day)
                 .limit(MOST_REBUILT)
                 .toList();
     }
@@ -33,6 +33,7 @@ final class Rebuilding {
         int more = 2 + lots.random.nextInt(MOST_REBUILT - 2);
         for (int i = 0; i < more; i++)
             units.add(lots.random.nextInt(3) == 0 ? lots.contemporary(seed) : lots.relative(seed));
+        units.removeIf(unit -> !lots.lists.focus.has(unit));
         return units;
     }
 
@@ -40,13 +41,30 @@ final class Rebuilding {
     static @Nullable ListMove ofWhatStaysOut(Lots lots, Function<Unit, ListMove> place) {
         Unit out = leftOut(lots);
         if (out == null) return null;
-        List<Unit> units = out.kind == Task.INSTALL
-                ? new ArrayList<>()
-                : new ArrayList<>(List.of(lots.lists.working.laps.on(out.course, Task.INSTALL)));
+        boolean hasten = out.kind != Task.INSTALL && lots.random.nextBoolean();
+        ListMove hastened = hasten ? Hastening.of(lots, out) : null;
+        if (hastened != null) return hastened;
+        List<Unit> units = waitedFor(out, lots);
         Collections.shuffle(units, lots.random);
         List<Unit> some = new ArrayList<>(units.subList(0, Math.min(units.size(), MOST_REBUILT)));
         some.add(out);
         return Rebuild.of(lots.lists, some, some.size(), unit -> unit == out ? place.apply(unit) : lots.earlier(unit));
+    }
+
+    /** What comes before it on its course or on one of those below, drawn at random. */
+    private static List<Unit> waitedFor(Unit out, Lots lots) {
+        Problem problem = lots.lists.problem();
+        CourseWork course = out.course;
+        for (CourseWork below = problem.below(course, out.kind);
+                below != null && lots.random.nextBoolean();
+                below = problem.below(course, out.kind)) course = below;
+        Laps laps = lots.lists.working.laps;
+        List<Unit> units = new ArrayList<>();
+        for (Task kind : Task.values()) {
+            boolean before = kind.compareTo(out.kind) < 0 || kind == out.kind && course != out.course;
+            if (before) units.addAll(List.of(laps.on(course, kind)));
+        }
+        return units;
     }
 
     private static @Nullable Unit leftOut(Lots lots) {

@@ -1,10 +1,15 @@
 package drylap.planning.solver;
 
+import drylap.crews.Shift;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
+import drylap.planning.solver.CrewShares.CrewDate;
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -22,9 +27,9 @@ final class RegionSearch {
     private volatile HardMediumSoftLongScore score;
     private volatile int unplanned;
 
-    RegionSearch(CrewLists first) {
-        lists = first;
-        tasks = first.problem().tasks().size();
+    RegionSearch(Decoded first) {
+        lists = first.lists();
+        tasks = lists.problem().tasks().size();
         score = HardMediumSoftLongScore.ZERO;
         note(first);
     }
@@ -34,13 +39,12 @@ final class RegionSearch {
         return new RegionSearch(Construction.firstLists(ProblemCompiler.compile(region, span), new Meter()));
     }
 
-    private synchronized void note(CrewLists now) {
-        Schedule schedule = now.schedule();
+    private synchronized void note(Decoded now) {
         int out = 0;
-        for (int start : schedule.start) if (start == TimeAxis.NEVER) out++;
-        lists = now;
+        for (int start : now.schedule().start) if (start == TimeAxis.NEVER) out++;
+        lists = now.lists();
         unplanned = out;
-        score = CrewLists.scoreOf(schedule.tally);
+        score = now.score();
     }
 
     long moves() {
@@ -72,9 +76,46 @@ final class RegionSearch {
         return lists.problem().units().size();
     }
 
+    JobFolder folder() {
+        return lists.problem().folder();
+    }
+
+    Span span() {
+        return new Span(lists.problem().axis(), lists.problem().horizonEnd());
+    }
+
+    /** What has no place, by when it might begin. */
+    List<Lack> lacks() {
+        return medium() == 0 ? List.of() : Lack.of(lists);
+    }
+
+    /** Shifts with few tasks, and how many; a shift on which nothing is to be done has 0. */
+    Map<Shift, Integer> light(int mostTasks) {
+        Problem problem = lists.problem();
+        Schedule schedule = lists.schedule();
+        Map<CrewDate, Integer> load = new HashMap<>();
+        for (WorkTask task : problem.tasks()) {
+            if (schedule.start[task.index] == TimeAxis.NEVER) continue;
+            CrewCalendar crew = problem.crews().get(schedule.crew[task.index]);
+            load.merge(new CrewDate(crew.crew.id(), crew.dates[schedule.day[task.index]]), 1, Integer::sum);
+        }
+        Map<Shift, Integer> light = new LinkedHashMap<>();
+        for (Shift shift : folder().shifts()) {
+            int tasks = load.getOrDefault(new CrewDate(shift.crew(), shift.date()), 0);
+            if (tasks <= mostTasks) light.put(shift, tasks);
+        }
+        return light;
+    }
+
+    /** Goes on with the same lists over more days of crews, and without some that were idle. */
+    void change(JobFolder changed) {
+        CrewLists same = lists.over(ProblemCompiler.compile(changed, span()));
+        if (same != null) note(Decoded.of(same));
+    }
+
     /** Better first plans than the one at once. */
     void improveFirst(BooleanSupplier stop) {
-        note(Construction.drierLists(lists, stop));
+        note(Construction.drierLists(Decoded.of(lists), stop));
     }
 
     /**
@@ -87,13 +128,13 @@ final class RegionSearch {
         if (units() == 0) return;
         List<Meter> own = Stream.generate(Meter::new).limit(lanes).toList();
         meters.addAll(own);
-        try (Crowd crowd = Crowd.of(lanes)) {
+        try (Crowd crowd = Crowd.of(lanes, request.processors())) {
             for (Cooling cooling = Cooling.first(request, lists, own, crowd.width());
                     cooling != null && !stop.getAsBoolean();
                     cooling = cooling.next(lists)) {
                 Cooling now = cooling;
                 for (CrewLists found : crowd.each(own, meter -> solve(now, meter, stop)))
-                    if (found.getScore().compareTo(score) >= 0) note(found);
+                    if (found.getScore().compareTo(score) >= 0) note(Decoded.of(found));
             }
         }
     }
@@ -115,7 +156,7 @@ final class RegionSearch {
     /** Costs are told at once; tasks are counted anew only when the medium cost has changed. */
     private synchronized void better(CrewLists now) {
         if (now.getScore().compareTo(score) <= 0) return; // another lane may have found better
-        if (now.getScore().mediumScore() != score.mediumScore()) note(now);
+        if (now.getScore().mediumScore() != score.mediumScore()) note(Decoded.of(now));
         else score = now.getScore();
     }
 

@@ -152,7 +152,7 @@ final class Regions {
         clusters.add(new Cluster(sites, days, count));
     }
 
-    private List<JobFolder> folders(List<List<Site>> sites, List<Set<Shift>> shifts) {
+    private List<JobFolder> folders(List<List<Site>> sites, List<List<Shift>> shifts) {
         List<JobFolder> folders = new ArrayList<>();
         for (int region = 0; region < sites.size(); region++)
             folders.add(
@@ -160,7 +160,7 @@ final class Regions {
         return folders;
     }
 
-    private JobFolder folder(Set<SiteId> sites, Set<Shift> shifts) {
+    private JobFolder folder(Set<SiteId> sites, List<Shift> shifts) {
         Set<CrewId> crews = shifts.stream().map(Shift::crew).collect(Collectors.toSet());
         return new JobFolder(
                 folder.sites().stream()
@@ -175,7 +175,7 @@ final class Regions {
                 folder.crews().stream()
                         .filter(crew -> crews.contains(crew.id()))
                         .toList(),
-                folder.shifts().stream().filter(shifts::contains).toList(),
+                shifts,
                 folder.travel(),
                 folder.forecasts().stream()
                         .filter(forecast -> sites.contains(forecast.site()))

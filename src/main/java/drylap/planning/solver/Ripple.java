@@ -64,11 +64,12 @@ final class Ripple {
 
     /** Units from one place to another, and the one after them, may have to be decided anew. */
     void listChanged(CrewCalendar crew, Task kind, int from, int until) {
+        boolean again = last[crew.index] >= 0;
         activate(crew, kind);
         var units = states[crew.index].units;
         for (int place = from; place <= until && place < units.size(); place++) dirty[units.get(place).index] = true;
         first[crew.index] = Math.min(first[crew.index], from);
-        last[crew.index] = NOWHERE; // places have moved, so the rest of the list is looked through
+        last[crew.index] = again ? NOWHERE : until; // what was marked before may have moved, anywhere
     }
 
     private void activate(CrewCalendar crew, Task kind) {
@@ -103,7 +104,9 @@ final class Ripple {
         int enough = OFTEN;
         for (CrewState state = earliest(kind); state != null; state = earliest(kind)) {
             do {
-                if (decide(state, kind) <= enough) continue;
+                int times = decide(state, kind);
+                if (placer.hopeless()) return true;
+                if (times <= enough) continue;
                 if (enough == TOO_OFTEN || ringed.getAsBoolean()) return false;
                 enough = TOO_OFTEN;
             } while (nextDirty(state) >= 0 && timeOf(state) <= secondTime);
@@ -180,6 +183,19 @@ final class Ripple {
         }
         activeCrews[k] = 0;
         return met;
+    }
+
+    /** Forgets all that is still to be decided. */
+    void abandon() {
+        for (Task kind : Task.values()) {
+            for (int i = 0; i < activeCrews[kind.ordinal()]; i++) clean(states[active[kind.ordinal()][i].index]);
+            settled(kind);
+        }
+    }
+
+    private void clean(CrewState state) {
+        int end = Math.min(last[state.crew.index], state.units.size() - 1);
+        for (int place = first[state.crew.index]; place <= end; place++) dirty[state.units.get(place).index] = false;
     }
 
     void forget(Task kind) {

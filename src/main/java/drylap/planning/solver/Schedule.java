@@ -110,10 +110,32 @@ final class Schedule {
 
     /** Brings the schedule and its tally up to date with the lists, and keeps how it was before. */
     void settle() {
-        journal.start();
-        tally.keepSums();
+        begin(false);
         for (Task kind : KINDS) if (fresh || ripple.pending(kind)) pass(kind);
         fresh = false;
+    }
+
+    /**
+     * As {@link #settle}, but leaves off when a task has lost its place, since half of all moves push something off the end and
+     * these reach furthest. The tally then says what is out so far, and all that is left to do is to {@link #rollBack}.
+     */
+    void settleUnlessWorse() {
+        begin(!fresh);
+        for (Task kind : KINDS) {
+            if (fresh || ripple.pending(kind)) pass(kind);
+            if (placer.hopeless()) {
+                ripple.abandon();
+                placer.abandon();
+                return;
+            }
+        }
+        fresh = false;
+    }
+
+    private void begin(boolean mayLeaveOff) {
+        journal.start();
+        tally.keepSums();
+        placer.begin(mayLeaveOff);
     }
 
     /** Takes the last {@link #settle} back; the lists must be again what they were before it. */
@@ -129,10 +151,11 @@ final class Schedule {
     }
 
     private void pass(Task kind) {
-        boolean rippled =
-                !fresh && ringed[kind.ordinal()] == 0 && ripple.run(kind, () -> sweep.ring(kind)) && !mayRing(kind);
-        if (rippled) tails(ripple.settled(kind));
+        boolean rippled = !fresh && ringed[kind.ordinal()] == 0 && ripple.run(kind, () -> sweep.ring(kind));
+        if (placer.hopeless()) return;
+        if (rippled && !mayRing(kind)) tails(ripple.settled(kind));
         else decodeAll(kind);
+        if (placer.hopeless()) return;
         for (CourseWork course = placer.nextChanged(kind); course != null; course = placer.nextChanged(kind))
             if (!fresh) ripple.courseMoved(course, kind);
     }

@@ -1,6 +1,7 @@
 package drylap.planning.solver;
 
 import drylap.planning.PlanRequest;
+import java.util.Map;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
@@ -27,10 +28,17 @@ final class Search {
                 .withEntityClasses(Route.class)
                 .withEnvironmentMode(mode)
                 .withRandomSeed(request.seed())
-                .withScoreDirectorFactory(
-                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(FastScore.class))
+                .withScoreDirectorFactory(fast(mode))
                 .withTerminationConfig(termination)
                 .withPhases(phase(heat));
+    }
+
+    /** What asserts needs every plan's whole cost. */
+    private static ScoreDirectorFactoryConfig fast(EnvironmentMode mode) {
+        boolean hurried = !mode.isAsserted();
+        return new ScoreDirectorFactoryConfig()
+                .withIncrementalScoreCalculatorClass(FastScore.class)
+                .withIncrementalScoreCalculatorCustomProperties(Map.of("hurried", Boolean.toString(hurried)));
     }
 
     private static LocalSearchPhaseConfig phase(long heat) {

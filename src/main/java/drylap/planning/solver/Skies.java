@@ -11,6 +11,7 @@ import drylap.sites.Site;
 import drylap.weather.Forecast;
 import drylap.weather.OpenHours;
 import drylap.weather.SiteWeather;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -40,10 +41,10 @@ final class Skies {
             Forecast forecast = forecasts.getOrDefault(site.id(), Forecast.none(site.id()));
             SiteWeather sky = SiteWeather.of(site, forecast, folder.rules().at(site.id()), span);
             weather.put(site.id(), sky);
-            int grid = forecast.hours().isEmpty()
-                    ? 0
-                    : RainOdds.gridStart(axis, forecast.hours().getFirst().start());
-            odds.put(site.id(), new RainOdds(sky, axis, grid, horizonEnd));
+            Instant anHour = forecast.hours().isEmpty()
+                    ? Instant.EPOCH
+                    : forecast.hours().getFirst().start();
+            odds.put(site.id(), new RainOdds(sky, axis, RainOdds.gridStart(axis, anHour), horizonEnd));
         }
         for (Facade facade : folder.facades()) addFacade(facade);
     }

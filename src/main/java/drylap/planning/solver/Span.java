@@ -1,9 +1,7 @@
 package drylap.planning.solver;
 
-import drylap.crews.Shift;
 import drylap.planning.JobFolder;
 import java.time.Instant;
-import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /** From when until when is planned: the regions of a job share theirs. */
@@ -19,9 +17,7 @@ record Span(TimeAxis axis, int horizonEnd) {
     }
 
     private static Instant firstShift(JobFolder folder) {
-        return folder.shifts().stream()
-                .map(Shift::startsAt)
-                .min(Comparator.naturalOrder())
+        return folder.firstStart()
                 .orElseThrow(() ->
                         new IllegalArgumentException("the job folder has no shifts, so there is nothing to plan from"));
     }

@@ -81,6 +81,16 @@ final class Tally {
         return risk[task.index];
     }
 
+    /** What a unit costs by itself: rain, road, set-up, and a crew-day where it is the first of one. */
+    long costOf(Unit unit) {
+        long rain = 0;
+        for (WorkTask task : unit.tasks) rain += risk[task.index];
+        long cost = rain * problem.weight(LedgerTerm.RAIN_RISK);
+        for (int term = 0; term < CREW_TERMS.size(); term++)
+            cost += ofUnits[term][unit.index] * problem.weight(CREW_TERMS.get(term));
+        return cost;
+    }
+
     void taskChanged(WorkTask task) {
         int i = task.index;
         int start = schedule.start[i];

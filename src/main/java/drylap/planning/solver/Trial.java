@@ -1,5 +1,7 @@
 package drylap.planning.solver;
 
+import java.util.function.LongSupplier;
+
 /** Tries moves on the working schedule, without the solver knowing. */
 final class Trial {
     private final CrewLists lists;
@@ -8,6 +10,7 @@ final class Trial {
     long medium;
 
     long soft;
+    long aim;
 
     private final ListMove.Announcer announcer = new ListMove.Announcer() {
         @Override
@@ -26,12 +29,18 @@ final class Trial {
 
     /** Makes a move, looks what the plan costs, and takes it back; false for one that changes nothing or is not allowed. */
     boolean of(ListMove move) {
+        return of(move, () -> 0);
+    }
+
+    /** @param look is asked while the move is made; what it says is in {@link #aim} */
+    boolean of(ListMove move, LongSupplier look) {
         if (move.idle(lists) || move.closesRing(schedule.rings)) return false;
         ListMove undo = move.opposite(lists);
         make(move);
         lists.meter.count();
         medium = schedule.tally.medium();
         soft = schedule.tally.soft();
+        aim = look.getAsLong();
         lists.takingBack = true;
         undo.change(announcer, lists);
         lists.takingBack = false;

@@ -39,6 +39,14 @@ public final class Unit {
         return minutes;
     }
 
+    /** Whether a unit of another problem over the same openings is of the same tasks. */
+    boolean sameWork(Unit other) {
+        if (kind != other.kind || tasks.length != other.tasks.length) return false;
+        for (int i = 0; i < tasks.length; i++)
+            if (!tasks[i].opening.id().equals(other.tasks[i].opening.id())) return false;
+        return true;
+    }
+
     BitSet crews() {
         return crews;
     }

@@ -7,9 +7,12 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 
-/** Cuts each course's work into units that one crew does in a row: neighbours that the same crews may do. */
+/**
+ * Cuts each course's work into units that one crew does in a row: neighbours that the same crews may do. An install is a unit of
+ * its own, since each has driest hours of its own; rain does not harm the rest, and larger grains are searched faster.
+ */
 final class UnitCutter {
-    /** Up to this many tasks, every one is a unit of its own: a small search wants fine grains, a large one few. */
+    /** Up to this many tasks, every one is a unit of its own. */
     private static final int FINE = 60;
 
     private static final int MIDDLING = 400;
@@ -53,7 +56,7 @@ final class UnitCutter {
     }
 
     private void share(List<WorkTask> run, BitSet able, List<Unit> units) {
-        int parts = Math.ceilDiv(run.size(), size);
+        int parts = !run.isEmpty() && run.getFirst().kind == Task.INSTALL ? run.size() : Math.ceilDiv(run.size(), size);
         for (int part = 0; part < parts; part++) {
             int from = part * run.size() / parts;
             int until = (part + 1) * run.size() / parts;

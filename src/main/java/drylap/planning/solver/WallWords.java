@@ -26,10 +26,7 @@ final class WallWords {
     private Set<ShutCause> causes(WorkTask task, TimeWindow stretch) {
         JobFolder folder = problem.folder();
         var site = problem.sites().get(task.site);
-        Forecast forecast = folder.forecasts().stream()
-                .filter(one -> one.site().equals(site.id()))
-                .findFirst()
-                .orElseGet(() -> Forecast.none(site.id()));
+        Forecast forecast = folder.forecast(site.id());
         var rules = folder.rules().at(site.id());
         return ShutCauses.of(site, task.course.facade.facade, forecast, rules, stretch)
                 .within(task.kind, stretch);

@@ -100,10 +100,7 @@ public final class FolderShown {
     }
 
     private SiteWeather weatherOf(Site site) {
-        Forecast forecast = folder.forecasts().stream()
-                .filter(f -> f.site().equals(site.id()))
-                .findFirst()
-                .orElseGet(() -> Forecast.none(site.id()));
+        Forecast forecast = folder.forecast(site.id());
         // a day more on either side: crews may live by another clock than the site
         TimeWindow span = new TimeWindow(
                 firstDay().minusDays(1).atStartOfDay(site.zone()).toInstant(),

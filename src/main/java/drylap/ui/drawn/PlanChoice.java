@@ -1,6 +1,7 @@
 package drylap.ui.drawn;
 
 import drylap.planning.Plan;
+import drylap.planning.PlanId;
 import drylap.planning.Publication;
 import drylap.planning.StoredPlan;
 import java.util.Optional;
@@ -21,6 +22,12 @@ public record PlanChoice(
     public Optional<Plan> shown() {
         if (lookAtPublished && published != null) return Optional.of(published);
         return Optional.ofNullable(newest).map(StoredPlan::plan);
+    }
+
+    public Optional<PlanId> shownId() {
+        if (lookAtPublished && published != null)
+            return Optional.ofNullable(publication).map(Publication::plan);
+        return Optional.ofNullable(newest).map(StoredPlan::id);
     }
 
     /** The newest plan, where people do not work by it yet. */

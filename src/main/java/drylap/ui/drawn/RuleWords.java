@@ -17,6 +17,8 @@ final class RuleWords {
         return switch (rule) {
             case RAIN_P -> "Rain counts from this chance on";
             case RAIN_MM -> "Rain counts from this amount on";
+            case BEYOND_RAIN_P -> "Chance of rain in an hour that is not forecast";
+            case RAIN_PERSISTENCE -> "How rain lasts: one hour's rain goes with the next by";
             case WETTING -> "A wall counts as wetted from this driving rain on";
             case DRYING_H -> "A wetted wall dries for";
             case INSTALL_MIN_C -> "Coldest to install";
@@ -32,6 +34,28 @@ final class RuleWords {
             case COVER_MIN -> "A temporary cover takes";
             case COVER_LETS_IN -> "Rain that gets in behind a cover over open laps";
             case LEE_SHARE -> "Rain on a wall in the lee";
+            case RAIN_WARNING_MIN -> "A crew sees rain coming ahead by";
+            case DURATION_BEST -> "A task takes at best";
+            case DURATION_WORST -> "A task takes at worst";
+            case DELIVERY_WORST_DAYS -> "A delivery comes late at most";
+            case WEATHER_CELL_KM -> "Sites share their weather up to";
+            case APRON_WIDTH_MM -> "Apron strips are wide";
+            case JAMB_FLASHING_MM -> "Jamb flashing is wide";
+            case HEAD_FLASHING_MM -> "Head flashing is wide";
+            case HEAD_PAST_JAMBS_MM -> "Head flashing goes past the jamb flashing by";
+            case PAN_WIDTH_MM -> "Sill pan strips are wide";
+            case PAN_TURN_UP_MM -> "A sill pan turns up by";
+            case STRIP_ROLL_M -> "A roll of strip is long";
+            case BEAD_MM -> "A sealant bead is thick";
+            case CARTRIDGE_ML -> "A cartridge of sealant holds";
+            case FASTENER_SPACING_MM -> "Flange fasteners are apart";
+            case TAKE_OFF_WASTE -> "Sealant that is wasted";
+            case STOREY_M -> "A storey is high";
+            case UPWIND_SLOPE -> "The ground upwind rises by";
+            case OBSTACLE_M -> "Nearest obstacle as high as the wall";
+            case WALL_FACTOR -> "What the wall's shape lets through (W of ISO 15927-3)";
+            case RAIN_DEPOSITION -> "What comes on to the wall (deposition factor of ASHRAE 160)";
+            case RAIN_ADMITTANCE -> "What comes on to the wall (Straube's rain admittance)";
             default -> throw new IllegalArgumentException("no words for " + rule);
         };
     }

@@ -4,6 +4,8 @@ import drylap.forecasts.FetchState;
 import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastSource;
 import drylap.forecasts.KeptForecast;
+import drylap.forecasts.LastingRain;
+import drylap.kernel.Rule;
 import drylap.sites.Site;
 import drylap.weather.Forecast;
 import java.time.Instant;
@@ -20,20 +22,36 @@ import org.jspecify.annotations.Nullable;
  * @param remarks what to know of the forecast in use
  * @param source chosen; null where it is the job folder's own
  * @param waits whether the source asked not to be asked yet
+ * @param lasting how rain lasts by what the source tells, and by what the plan counts with
  */
 public record SiteForecast(
         String planned,
         String fetched,
         List<String> remarks,
         @Nullable ForecastSource source,
-        boolean waits) {
-    /** What is known at one site. */
+        boolean waits,
+        Lasting lasting) {
+    /**
+     * How rain lasts here.
+     *
+     * @param offered what the plan could count with instead; null where there is nothing to take over
+     * @param whence from what that was solved
+     */
+    public record Lasting(String words, @Nullable Double offered, String whence) {}
+
+    /**
+     * What is known at one site.
+     *
+     * @param persistence what the plan counts with
+     */
     public record Facts(
             Site site,
             ForecastChoice choice,
             Optional<KeptForecast> inUse,
             Optional<FetchState> state,
-            Forecast forecast) {}
+            Forecast forecast,
+            LastingRain lasting,
+            double persistence) {}
 
     public static SiteForecast of(Facts facts, Instant now) {
         ZoneId zone = facts.site().zone();
@@ -44,13 +62,34 @@ public record SiteForecast(
                         : facts.state().map(state -> fetched(state, zone, now)).orElse(""),
                 facts.inUse().map(used -> used.read().remarks()).orElse(List.of()),
                 facts.choice().source(),
-                facts.state().map(FetchState::notBefore).filter(now::isBefore).isPresent());
+                facts.state().map(FetchState::notBefore).filter(now::isBefore).isPresent(),
+                lasting(facts.lasting(), facts.persistence()));
+    }
+
+    private static Lasting lasting(LastingRain lasting, double persistence) {
+        String counted = "the plan counts with %s".formatted(RuleSheet.plain(persistence));
+        return switch (lasting) {
+            case LastingRain.Unsolved(var why) ->
+                new Lasting("How rain lasts here is not known (%s); %s.".formatted(why, counted), null, "");
+            case LastingRain.Solved solved -> {
+                double rounded = solved.rounded(Rule.RAIN_PERSISTENCE.most());
+                yield new Lasting(
+                        "Rain lasts here: one hour's rain goes with the next by %s; %s."
+                                .formatted(solved.words(), counted),
+                        Math.abs(rounded - persistence) < 0.005 ? null : rounded,
+                        solved.whence());
+            }
+        };
     }
 
     private static String planned(Facts facts, ZoneId zone, Instant now) {
         String by = facts.inUse()
-                .map(used -> "%s, %s, fetched %s"
-                        .formatted(used.source().words(), made(used, zone), Words.moment(used.fetchedAt(), zone)))
+                .map(used -> "%s, %s, %s %s"
+                        .formatted(
+                                used.source().words(),
+                                made(used, zone),
+                                used.source().fetched() ? "fetched" : "on",
+                                Words.moment(used.fetchedAt(), zone)))
                 .orElse("the job folder's own");
         Instant end = facts.forecast().end();
         if (!end.isAfter(now))

@@ -1,15 +1,19 @@
 package drylap.ui.drawn;
 
 import drylap.kernel.FacadeId;
+import drylap.kernel.Rule;
+import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.kernel.TimeWindow;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.ui.drawn.Strip.Limits;
 import drylap.ui.drawn.Strip.Midnight;
-import drylap.ui.drawn.Strip.RainHour;
+import drylap.ui.drawn.Strip.Sky;
 import drylap.ui.drawn.Strip.Stretch;
 import drylap.ui.drawn.Strip.TaskHours;
+import drylap.weather.DrivingRain;
 import drylap.weather.ForecastHour;
 import drylap.weather.SiteWeather;
 import java.time.Duration;
@@ -17,19 +21,20 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.function.ToDoubleFunction;
 
 /** Draws a facade's open hours over the first days of a folder. */
 public final class StripPresenter {
     /** More days than this cannot be told apart on a strip. */
     private static final int LONGEST_DAYS = 8;
 
+    private static final int PERCENT = 100;
+
     private final FolderShown shown;
     private final Facade facade;
     private final Site site;
     private final SiteWeather weather;
+    private final Rules rules;
     private final TimeWindow span;
 
     private StripPresenter(FolderShown shown, FacadeId id) {
@@ -37,6 +42,7 @@ public final class StripPresenter {
         facade = shown.facade(id);
         site = shown.site(id.site());
         weather = shown.weather(id.site());
+        rules = shown.folder().rules().at(id.site());
         LocalDate end = shown.firstDay().plusDays(LONGEST_DAYS);
         LocalDate last = shown.lastDay().plusDays(1);
         span = new TimeWindow(midnight(shown.firstDay()), midnight(last.isBefore(end) ? last : end));
@@ -54,7 +60,11 @@ public final class StripPresenter {
                 dates().stream()
                         .map(date -> new Midnight(minute(midnight(date)), Words.weekday(date) + " " + Words.date(date)))
                         .toList(),
-                hours(site.id()).stream().map(this::rain).toList(),
+                sky(hours(site.id())),
+                new Limits(
+                        (int) Math.round(rules.value(Rule.RAIN_P) * PERCENT),
+                        rules.value(Rule.INSTALL_GUST),
+                        rules.value(Rule.INSTALL_MIN_C)),
                 stretches(weather.dark()),
                 minute(weather.forecastEnd()),
                 Arrays.stream(Task.values()).map(this::open).toList());
@@ -71,42 +81,46 @@ public final class StripPresenter {
     }
 
     private List<ForecastHour> hours(SiteId id) {
-        return shown.folder().forecasts().stream()
-                .filter(forecast -> forecast.site().equals(id))
-                .flatMap(forecast -> forecast.hours().stream())
+        return shown.folder().forecast(id).hours().stream()
                 .filter(hour -> span.contains(hour.start()))
                 .toList();
     }
 
-    private RainHour rain(ForecastHour hour) {
-        return new RainHour(
-                minute(hour.start()),
-                hour.rainMm(),
-                hour.rainProbability(),
-                weather.raining().stream().anyMatch(window -> window.contains(hour.start())));
+    private Sky sky(List<ForecastHour> hours) {
+        return new Sky(
+                hours.isEmpty() ? 0 : minute(hours.getFirst().start()),
+                each(hours, ForecastHour::rainMm, 10),
+                hours.stream()
+                        .map(hour -> (int) Math.round(hour.rainProbability() * PERCENT))
+                        .toList(),
+                hours.stream().map(this::raining).toList(),
+                each(hours, this::onTheWall, PERCENT),
+                hours.stream()
+                        .map(hour -> raining(hour) && onTheWall(hour) >= rules.value(Rule.WETTING))
+                        .toList(),
+                each(hours, ForecastHour::gustMs, 10),
+                each(hours, ForecastHour::temperatureC, 10));
+    }
+
+    private static List<Double> each(List<ForecastHour> hours, ToDoubleFunction<ForecastHour> value, int parts) {
+        return hours.stream()
+                .map(hour -> (double) Math.round(value.applyAsDouble(hour) * parts) / parts)
+                .toList();
+    }
+
+    private double onTheWall(ForecastHour hour) {
+        return DrivingRain.hourly(hour, facade.azimuthDeg());
+    }
+
+    private boolean raining(ForecastHour hour) {
+        return weather.raining().stream().anyMatch(window -> window.contains(hour.start()));
     }
 
     private TaskHours open(Task task) {
         List<TimeWindow> windows = weather.openHours(facade).windows(task).stream()
                 .filter(span::overlaps)
                 .toList();
-        return new TaskHours(task.code(), stretches(windows), words(windows));
-    }
-
-    private List<String> words(List<TimeWindow> windows) {
-        Map<LocalDate, List<TimeWindow>> byDate = windows.stream()
-                .collect(Collectors.groupingBy(
-                        window -> window.from().atZone(site.zone()).toLocalDate(), TreeMap::new, Collectors.toList()));
-        return byDate.entrySet().stream()
-                .map(day -> "%s %s %s"
-                        .formatted(
-                                Words.weekday(day.getKey()),
-                                Words.date(day.getKey()),
-                                day.getValue().stream()
-                                        .map(window -> Words.clock(window.from(), site.zone()) + " to "
-                                                + Words.clock(window.until(), site.zone()))
-                                        .collect(Collectors.joining(", "))))
-                .toList();
+        return new TaskHours(task.code(), stretches(windows), DayWords.days(windows, site.zone()));
     }
 
     private List<Stretch> stretches(List<TimeWindow> windows) {

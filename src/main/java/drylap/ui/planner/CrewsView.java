@@ -13,6 +13,7 @@ import com.vaadin.flow.router.Route;
 import drylap.crews.AbsenceResult;
 import drylap.crews.Absences;
 import drylap.kernel.FolderId;
+import drylap.pace.Paces;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
@@ -29,11 +30,13 @@ import drylap.ui.shell.Needs;
 @Menu(title = "Crews", order = 5)
 class CrewsView extends Div implements FolderView {
     private final transient Absences absences;
+    private final transient Paces paces;
     private final transient Person who;
     private final transient Desk desk;
 
-    CrewsView(Absences absences, SignedIn signedIn, Desk desk) {
+    CrewsView(Absences absences, Paces paces, SignedIn signedIn, Desk desk) {
         this.absences = absences;
+        this.paces = paces;
         this.desk = desk;
         this.who = signedIn.person();
         addClassName("crews-view");
@@ -49,6 +52,7 @@ class CrewsView extends Div implements FolderView {
         add(hint);
         var folder = shown.stored().id();
         for (var crew : CrewsSheet.of(shown, absences.of(who, folder)).crews()) add(panel(folder, crew));
+        add(new PacePanel(paces, who, desk).of(shown));
     }
 
     private Section panel(FolderId folder, CrewsSheet.OneCrew crew) {

@@ -48,7 +48,9 @@ final class ForecastDialog extends Dialog {
         source.setItemLabelGenerator(Way::name);
         source.setItems(Stream.concat(
                         Stream.of(Way.of(null)),
-                        Arrays.stream(ForecastSource.values()).map(Way::of))
+                        Arrays.stream(ForecastSource.values())
+                                .filter(one -> one.fetched() || one == seen.source())
+                                .map(Way::of))
                 .toList());
         source.addValueChangeListener(event ->
                 cell.setVisible(event.getValue().source().equals(Optional.of(ForecastSource.US_WEATHER_SERVICE))));

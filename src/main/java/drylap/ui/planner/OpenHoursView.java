@@ -2,9 +2,11 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
@@ -44,14 +46,18 @@ class OpenHoursView extends Div implements FolderView {
         removeAll();
         var hint = new Paragraph(ForecastStrip.HINT);
         hint.addClassName("hint");
-        add(hint);
+        var key =
+                new UnorderedList(ForecastStrip.KEY.stream().map(ListItem::new).toArray(ListItem[]::new));
+        key.addClassName("strip-key");
+        add(hint, key);
         var told = forecasts.forecasts(who, shown);
         shown.folder().sites().forEach(site -> add(site(shown, site, told.get(site.id()))));
     }
 
-    private static Section site(FolderShown shown, Site site, @Nullable SiteForecast forecast) {
+    private Section site(FolderShown shown, Site site, @Nullable SiteForecast forecast) {
         Section panel = Panels.panel("site", site.name());
         if (forecast != null) panel.add(new Paragraph(forecast.planned()));
+        panel.add(new ExposurePanel(site.name(), forecasts.exposure(who, shown, site.id())));
         shown.folder().facades().stream()
                 .filter(facade -> facade.id().site().equals(site.id()))
                 .forEach(facade -> panel.add(heading(facade), strip(shown, facade)));

@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
@@ -10,7 +11,9 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.RouterLink;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** The few shapes that the panels are made of. */
@@ -47,6 +50,18 @@ public final class Panels {
         var span = new Span(text);
         span.addClassNames(classes);
         return span;
+    }
+
+    /** Says in {@code outcome} whether a file was taken in, or all that is wrong with it. */
+    static void tell(Div outcome, String file, List<String> wrong) {
+        outcome.removeAll();
+        if (wrong.isEmpty()) {
+            outcome.add(new Paragraph("%s was taken in.".formatted(file)));
+            return;
+        }
+        var said = new Paragraph("%s was not taken in; nothing was changed.".formatted(file));
+        said.addClassName("trouble");
+        outcome.add(said, new UnorderedList(wrong.stream().map(ListItem::new).toArray(ListItem[]::new)));
     }
 
     /** The letter of a task on its colour, as on the sheet. */

@@ -3,9 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import drylap.ui.drawn.FolderShown;
@@ -48,15 +46,8 @@ final class ScenarioFile extends Div {
     void read(String name, byte[] bytes) {
         FolderShown now = shown;
         if (now == null) return;
-        outcome.removeAll();
         List<String> wrong = desk.read(now, name, bytes);
-        if (wrong.isEmpty()) {
-            outcome.add(new Paragraph("%s was taken in.".formatted(name)));
-            after.run();
-            return;
-        }
-        var said = new Paragraph("%s was not taken in; nothing was changed.".formatted(name));
-        said.addClassName("trouble");
-        outcome.add(said, new UnorderedList(wrong.stream().map(ListItem::new).toArray(ListItem[]::new)));
+        Panels.tell(outcome, name, wrong);
+        if (wrong.isEmpty()) after.run();
     }
 }

@@ -67,14 +67,13 @@ class SitesView extends Div implements FolderView {
         add(new OpeningKey());
         long walls =
                 sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
-        sheet.sites().forEach(site -> add(site(site, now.forecasts().get(site.id()), walls <= DRAWN_AT_ONCE)));
+        sheet.sites().forEach(site -> add(site(shown, site, now.forecasts().get(site.id()), walls <= DRAWN_AT_ONCE)));
     }
 
-    private Section site(OneSite site, @Nullable SiteForecast forecast, boolean open) {
+    private Section site(FolderShown shown, OneSite site, @Nullable SiteForecast forecast, boolean open) {
         Section panel = Panels.panel("site", site.name());
         panel.add(new Paragraph("%s; %s.".formatted(site.counts(), site.rain())));
-        if (forecast != null)
-            panel.add(new ForecastPanel(forecasts, who, site.id(), site.name(), forecast, table::refresh));
+        if (forecast != null) panel.add(new ForecastPanel(forecasts, who, shown, site.id(), forecast, table::refresh));
         var walls = new Div();
         walls.addClassName("faces");
         site.faces().forEach(face -> walls.add(face(face, open)));

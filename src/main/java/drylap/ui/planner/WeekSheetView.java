@@ -40,6 +40,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final CoverNowPanel cover = new CoverNowPanel();
     private final PlanBar bar;
     private final PublishPanel publish;
+    private final PlannedWithPanel plannedWith;
     private final BrokenPanel broken;
     private final BookedPanel booked;
     private final WeekSheet sheet = new WeekSheet();
@@ -47,7 +48,8 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
 
-    WeekSheetView(Desk desk, BrokenPanel broken, BookedPanel booked, VisitDesk visits) {
+    WeekSheetView(Desk desk, PlannedWithPanel plannedWith, BrokenPanel broken, BookedPanel booked, VisitDesk visits) {
+        this.plannedWith = plannedWith;
         this.broken = broken;
         this.booked = booked;
         this.visits = visits;
@@ -74,9 +76,10 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         this.shown = shown;
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, broken, filter, sheet, booked, foot);
+            add(cover, bar, publish, plannedWith, broken, filter, sheet, booked, foot);
         }
         publish.show(shown);
+        plannedWith.show(shown);
         broken.show(shown);
         booked.show(shown);
         cover.show(CoverNowList.of(shown));

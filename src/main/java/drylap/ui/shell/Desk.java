@@ -42,6 +42,7 @@ public class Desk {
     private final SignedIn signedIn;
     private boolean lookAtPublished;
     private @Nullable FolderShown shown;
+    private @Nullable Person shownTo;
     private Runnable turned = () -> {};
 
     Desk(
@@ -68,10 +69,10 @@ public class Desk {
         return folders.list(signedIn.person());
     }
 
-    /** Nothing where no folder was ever imported. */
+    /** What lies there for whoever asks; nothing where no folder was ever imported. */
     public Optional<FolderShown> shown() {
         if (!isTheirs()) return Optional.empty();
-        if (shown == null) reload();
+        if (shown == null || !signedIn.person().equals(shownTo)) reload();
         return Optional.ofNullable(shown);
     }
 
@@ -123,6 +124,7 @@ public class Desk {
 
     /** Fetches the folder on the table as it stands by now, and its plans. */
     void reload() {
+        shownTo = signedIn.person();
         List<StoredFolder> all = folders();
         Object chosen = VaadinSession.getCurrent().getAttribute(CHOSEN);
         shown = all.stream()

@@ -34,7 +34,9 @@ import org.jspecify.annotations.Nullable;
 @CssImport("./planner.css")
 @CssImport("./admin.css")
 @CssImport("./follow.css")
+@CssImport("./forecasts.css")
 @CssImport("./rules.css")
+@CssImport("./season.css")
 public class Shell extends Div implements RouterLayout {
     private static final String CAUTION = "A dry hour is never a statement that work at height is safe. "
             + "The competent person on site decides; local codes and the manufacturer's instructions come first.";
@@ -150,6 +152,7 @@ public class Shell extends Div implements RouterLayout {
     }
 
     private void follow(RunState state) {
+        if (!desk.isTheirs()) return; // whoever watched has been signed out since
         Seen now = Seen.of(state);
         boolean first = seen.equals(Seen.NOTHING);
         if (!now.equals(seen)) {

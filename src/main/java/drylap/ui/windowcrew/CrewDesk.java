@@ -8,6 +8,8 @@ import drylap.planning.Publications;
 import drylap.planning.StoredFolder;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.takeoff.TakeOff;
+import drylap.takeoff.VanList;
 import drylap.ui.drawn.CrewDay;
 import drylap.ui.drawn.CrewDayPresenter;
 import drylap.ui.drawn.FolderShown;
@@ -58,6 +60,13 @@ class CrewDesk {
 
     CrewDay day(FolderShown shown, CrewId crew, LocalDate date) {
         return CrewDayPresenter.day(shown, crew, date, clock.instant());
+    }
+
+    /** What the crew loads for its installs of a day that are left to do; nothing where there is none. */
+    Optional<VanList> load(FolderShown shown, CrewId crew, LocalDate date) {
+        return shown.plan()
+                .flatMap(plan -> TakeOff.ofDay(shown.folder(), plan, crew, date))
+                .filter(load -> load.fasteners() + load.lengthsMm().size() + load.cartridges() > 0);
     }
 
     private FolderShown shown(Person who, Publication published) {

@@ -41,6 +41,7 @@ class MyDayView extends Div {
     private final Paragraph nothing = new Paragraph();
     private final RouterLink rain = new RouterLink("Rain coming? What to close or cover first", RainCallView.class);
     private final OrderedList stops = new OrderedList();
+    private final Div load = new Div();
     private final Notice notice = new Notice(this::refresh);
     private long ahead;
 
@@ -56,7 +57,7 @@ class MyDayView extends Div {
         var days = new Div(go("Day before", -1), new Button("Today", _ -> turn(-ahead)), go("Day after", 1));
         days.addClassName("days");
         rain.addClassName("way-on");
-        add(crews, title, days, rain, notice, nothing, stops);
+        add(crews, title, days, rain, notice, nothing, stops, load);
         Live.follow(this, news, TOPICS, this::refresh);
         refresh();
     }
@@ -73,6 +74,7 @@ class MyDayView extends Div {
     /** Asks for everything anew, the person's rights too. */
     private void refresh() {
         stops.removeAll();
+        load.removeAll();
         var who = signedIn.find().filter(one -> one.may(Operation.SEE_CREW_DAY));
         rain.setVisible(who.filter(one -> one.may(Operation.CALL_RAIN)).isPresent());
         var shown = who.flatMap(desk::shown);
@@ -104,6 +106,7 @@ class MyDayView extends Div {
         title.setText(day.title());
         nothing.setText(day.nothing());
         nothing.setVisible(!day.nothing().isEmpty());
+        carry(shown, crew, date);
         boolean mayTest = signedIn.person().may(Operation.RECORD_WATER_TEST);
         day.stops().forEach(stop -> {
             var card = new StopCard(shown.stored().id(), stop);
@@ -111,6 +114,14 @@ class MyDayView extends Div {
                 card.record(() -> ask(shown.stored().id(), new OpeningId(stop.opening())));
             stops.add(card);
         });
+    }
+
+    private void carry(FolderShown shown, CrewId crew, LocalDate date) {
+        try {
+            desk.load(shown, crew, date).map(LoadList::new).ifPresent(load::add);
+        } catch (IllegalArgumentException tooLong) {
+            load.add(new Paragraph("What to load cannot be said: " + tooLong.getMessage()));
+        }
     }
 
     private void ask(FolderId folder, OpeningId opening) {

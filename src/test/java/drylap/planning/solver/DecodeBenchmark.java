@@ -32,7 +32,8 @@ public class DecodeBenchmark {
     @Setup
     public void plan() {
         Problem problem = Problem.of(GeneratedFolder.of(openings, GeneratedFolder.usualSites(openings), 1), null);
-        lists = Construction.drierLists(Construction.firstLists(problem, new Meter()), () -> false);
+        lists = Construction.drierLists(Construction.firstLists(problem, new Meter()), () -> false)
+                .lists();
         lists.working = lists.schedule();
     }
 

@@ -35,7 +35,7 @@ class DecoderTests {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void any_order_of_the_lists_decodes_to_a_legal_schedule(long seed) {
         Problem problem = Problem.of(JobFixture.job(60, seed), null);
-        CrewLists lists = Construction.firstLists(problem, new Meter());
+        CrewLists lists = Construction.firstLists(problem, new Meter()).lists();
         Random random = new Random(seed);
         for (Route route : lists.getRoutes()) Collections.shuffle(route.getUnits(), random);
 
@@ -46,7 +46,7 @@ class DecoderTests {
     @Test
     void crews_that_wait_for_each_other_in_a_ring_leave_one_unit_out_and_go_on() {
         Problem problem = Problem.of(JobFixture.twoWallsOfTwoLevels(), null);
-        CrewLists lists = Construction.firstLists(problem, new Meter());
+        CrewLists lists = Construction.firstLists(problem, new Meter()).lists();
         List<Unit> wraps = problem.units(Task.WRAP);
         List<Unit> one = wraps.stream().filter(unit -> onWall(unit, "N")).toList();
         List<Unit> other = wraps.stream().filter(unit -> onWall(unit, "S")).toList();
@@ -89,7 +89,7 @@ class DecoderTests {
     @Test
     void decoding_again_after_changes_equals_decoding_from_nothing() {
         Problem problem = Problem.of(JobFixture.job(90, 7), null);
-        CrewLists lists = Construction.firstLists(problem, new Meter());
+        CrewLists lists = Construction.firstLists(problem, new Meter()).lists();
         FastScore score = new FastScore();
         score.resetWorkingSolution(lists);
         score.calculateScore();

@@ -2,9 +2,11 @@ package drylap.planning.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drylap.kernel.Rule;
 import drylap.planning.JobFixture;
 import drylap.planning.JobFolder;
 import drylap.planning.PlanRequest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -16,9 +18,19 @@ class FastScoreTests {
     @ParameterizedTest
     @CsvSource({"8, 1, 400", "30, 2, 300", "120, 3, 120", "300, 4, 30"})
     void fast_score_equals_the_constraint_streams_after_every_move(int openings, long seed, long moves) {
-        JobFolder folder = JobFixture.job(openings, seed);
+        assertAgree(JobFixture.job(openings, seed), moves, seed);
+    }
+
+    @Test
+    void they_agree_where_rain_lasts_otherwise() {
+        JobFolder folder = JobFixture.job(30, 2);
+        assertAgree(folder.withRules(folder.rules().with(null, Rule.RAIN_PERSISTENCE, 0.9)), 300, 2);
+    }
+
+    private static void assertAgree(JobFolder folder, long moves, long seed) {
         PlanRequest request = new PlanRequest(null, null, moves, seed);
-        CrewLists first = Construction.firstLists(Problem.of(folder, null), new Meter());
+        CrewLists first =
+                Construction.firstLists(Problem.of(folder, null), new Meter()).lists();
         SolverConfig config = Search.config(request, 50, EnvironmentMode.FULL_ASSERT);
         config.getScoreDirectorFactoryConfig().withAssertionScoreDirectorFactory(Search.streams());
 

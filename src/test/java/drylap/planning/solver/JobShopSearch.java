@@ -16,8 +16,7 @@ final class JobShopSearch {
     /** Searches until time or moves of the request are used up, or the end of the last operation is as early as is enough. */
     static Result search(JobShop shop, PlanRequest request, int enough) {
         long began = System.nanoTime();
-        CrewLists first = Construction.firstLists(JobShopProblem.of(shop), new Meter());
-        RegionSearch search = new RegionSearch(first);
+        RegionSearch search = new RegionSearch(Construction.firstLists(JobShopProblem.of(shop), new Meter()));
         BooleanSupplier stop = () -> search.medium() == 0 && search.soft() < (enough + 1L) * JobShopProblem.END_WEIGHT;
         search.improveFirst(stop);
         search.search(request, stop, 1);

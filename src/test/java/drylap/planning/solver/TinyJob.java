@@ -62,7 +62,7 @@ final class TinyJob {
                 new TravelTimes(Map.of()),
                 List.of(),
                 new LabourTable(List.of(row(Task.INSTALL, 70, 20), row(Task.CLAD, 30, 40))),
-                Rules.STANDARD.with(Rule.WEIGHT_OVERTIME, 0),
+                Rules.STANDARD.with(Rule.WEIGHT_OVERTIME, 0).with(Rule.BEYOND_RAIN_P, 0),
                 List.of());
     }
 

@@ -79,7 +79,11 @@ final class QuayPlan {
     }
 
     static FolderShown unplannedFolder() {
-        return new FolderShown(stored(), new QuayFolder().folder(), PlanChoice.NONE);
+        return unplannedFolder(new QuayFolder());
+    }
+
+    static FolderShown unplannedFolder(QuayFolder quay) {
+        return new FolderShown(stored(), quay.folder(), PlanChoice.NONE);
     }
 
     static FacadeId west() {

@@ -7,6 +7,7 @@ import drylap.forecasts.FetchState;
 import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastSource;
 import drylap.forecasts.KeptForecast;
+import drylap.forecasts.LastingRain;
 import drylap.forecasts.Payload;
 import drylap.forecasts.ReadForecast;
 import drylap.weather.Forecast;
@@ -32,8 +33,47 @@ class SiteForecastTests {
         var choice = new ForecastChoice(Payload.QUAY.id(), source, null, 2, 1, "P", NOON);
         return SiteForecast.of(
                 new SiteForecast.Facts(
-                        Payload.QUAY, choice, Optional.ofNullable(used), Optional.ofNullable(state), forecast),
+                        Payload.QUAY,
+                        choice,
+                        Optional.ofNullable(used),
+                        Optional.ofNullable(state),
+                        forecast,
+                        new LastingRain.Unsolved("nothing kept"),
+                        0.6),
                 NOON);
+    }
+
+    private static SiteForecast.Lasting lasting(LastingRain lasting, double persistence) {
+        var choice = new ForecastChoice(Payload.QUAY.id(), null, null, 2, 1, "P", NOON);
+        return SiteForecast.of(
+                        new SiteForecast.Facts(
+                                Payload.QUAY, choice, Optional.empty(), Optional.empty(), HOUR, lasting, persistence),
+                        NOON)
+                .lasting();
+    }
+
+    @Test
+    void how_rain_lasts_stands_beside_what_the_plan_counts_with() {
+        var solved = new LastingRain.Solved(0.7231, 0.041, 84, 6, 21, 2, ForecastSource.MET_NORWAY);
+
+        assertThat(lasting(solved, 0.6))
+                .isEqualTo(new SiteForecast.Lasting(
+                        "Rain lasts here: one hour's rain goes with the next by 0.72 ± 0.04 from 84 tellings of 6 hours by "
+                                + "MET Norway, Locationforecast; 2 left out that no model can give; the plan counts with 0.6.",
+                        0.72,
+                        "84 tellings of 6 hours by MET Norway, Locationforecast"));
+        assertThat(lasting(solved, 0.72).offered()).as("taken already").isNull();
+        var stubborn = new LastingRain.Solved(0.991, 0.01, 84, 6, 21, 0, ForecastSource.MET_NORWAY);
+        assertThat(lasting(stubborn, 0.6).offered())
+                .as("the most that the rule accepts")
+                .isEqualTo(0.95);
+    }
+
+    @Test
+    void a_site_whose_source_does_not_tell_says_so() {
+        assertThat(lasting(new LastingRain.Unsolved("nothing kept"), 0.55))
+                .isEqualTo(new SiteForecast.Lasting(
+                        "How rain lasts here is not known (nothing kept); the plan counts with 0.55.", null, ""));
     }
 
     private static KeptForecast kept(@Nullable Instant issued) {

@@ -2,7 +2,9 @@ package drylap.ui.drawn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import drylap.ui.drawn.Strip.RainHour;
+import drylap.kernel.Rule;
+import drylap.kernel.Rules;
+import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Strip.Stretch;
 import drylap.ui.drawn.Strip.TaskHours;
 import org.junit.jupiter.api.Test;
@@ -17,11 +19,33 @@ class StripPresenterTests {
         assertThat(strip.days()).extracting(Strip.Midnight::from).containsExactly(0L, 1440L);
     }
 
+    /** A gust limit of 10 m/s, 4 °C and a chance of 30 % are the standard rules. */
     @Test
-    void tells_which_hours_count_as_rain() {
-        assertThat(strip.rain().stream().filter(RainHour::raining))
-                .extracting(RainHour::from)
-                .containsExactly(720L, 780L);
+    void tells_the_sky_hour_by_hour_and_from_where_on_it_counts() {
+        var sky = strip.sky();
+        assertThat(sky.from()).isZero();
+        assertThat(sky.rain()).hasSize(36);
+        assertThat(sky.rain().subList(11, 15)).containsExactly(0.0, 1.0, 1.0, 0.0);
+        assertThat(sky.chance().subList(11, 15)).containsExactly(5, 80, 80, 5);
+        assertThat(sky.raining().subList(11, 15)).containsExactly(false, true, true, false);
+        assertThat(sky.gust()).containsOnly(4.0);
+        assertThat(sky.temperature()).containsOnly(12.0);
+        assertThat(strip.limits().chance()).isEqualTo((int) (Rules.STANDARD.value(Rule.RAIN_P) * 100));
+        assertThat(strip.limits().gust()).isEqualTo(Rules.STANDARD.value(Rule.INSTALL_GUST));
+    }
+
+    /** The wind comes from 80 degrees, behind the west wall, until it turns to 262 and blows straight at it: 2/9 x 2 x 1. */
+    @Test
+    void rain_is_on_the_wall_only_where_the_wind_drives_it_there() {
+        assertThat(strip.sky().wall()).containsOnly(0.0);
+        assertThat(strip.sky().wetting()).containsOnly(false);
+
+        var turned = StripPresenter.strip(
+                QuayPlan.unplannedFolder(new QuayFolder().with("forecast.csv", ",2,4,80,", ",2,4,262,")),
+                QuayPlan.west());
+        assertThat(turned.sky().wall().get(12)).isEqualTo(0.44);
+        assertThat(turned.sky().wetting().get(12)).isTrue();
+        assertThat(turned.sky().wetting().get(11)).isFalse();
     }
 
     @Test

@@ -24,7 +24,6 @@ import drylap.ui.QuayFolder;
 import java.time.Duration;
 import java.time.LocalDate;
 import org.awaitility.Awaitility;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -54,11 +53,6 @@ class BrokenAndBookedViewTests extends SpringBrowserlessTest {
         var quay = new QuayFolder().folder();
         folder = folders.save("quay", quay);
         plans.save(folder, Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
-    }
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     @Test

@@ -29,7 +29,6 @@ import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import java.time.LocalDate;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -63,12 +62,6 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
     void a_scheduler_looks_at_a_folder() {
         people.signIn(people.scheduler());
         folder = folders.save("quay", new QuayFolder().folder());
-    }
-
-    /** Else the next test's page would open for this person, before its folder is there. */
-    @AfterEach
-    void the_scheduler_leaves() {
-        TestPeople.signOut();
     }
 
     @Test

@@ -14,7 +14,6 @@ import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import java.time.Duration;
 import org.awaitility.Awaitility;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
@@ -29,11 +28,6 @@ class NotPlannedViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private TestPeople people;
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
-    }
 
     @Test
     void what_is_left_out_says_on_request_what_would_plan_it_and_nothing_is_saved() {

@@ -54,9 +54,12 @@ class PlannerViewTests extends SpringBrowserlessTest {
                 .extracting(RouterLink::getText)
                 .containsExactly(
                         "Week sheet",
+                        "Odds",
                         "Walls",
                         "Sites",
                         "Open hours",
+                        "Forecast change",
+                        "Season",
                         "What if",
                         "Job folders",
                         "Crews",
@@ -119,6 +122,10 @@ class PlannerViewTests extends SpringBrowserlessTest {
         var view = navigate(OpenHoursView.class);
         assertThat(headings()).contains("Quay Nine", "Mill Row");
         assertThat(text(view)).contains("faces west, 262°").contains("faces south, 180°");
+        assertThat(text(view))
+                .contains("For ranking walls and hours, not a promise of litres")
+                .contains("Taken: terrain II")
+                .contains("Driving rain on the walls of Quay Nine");
     }
 
     @Test

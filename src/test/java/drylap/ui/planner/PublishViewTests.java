@@ -23,7 +23,6 @@ import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import java.time.LocalDate;
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -55,12 +54,6 @@ class PublishViewTests extends SpringBrowserlessTest {
         people.signIn(people.scheduler());
         folder = folders.save("quay", new QuayFolder().folder());
         plans.save(folder, plan(200));
-    }
-
-    /** The next test's page begins before its folder is there; nobody is to lay another one on the table. */
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     @Test
@@ -114,6 +107,7 @@ class PublishViewTests extends SpringBrowserlessTest {
     void a_scheduler_of_one_site_sees_nothing_of_the_others() {
         var quay = new QuayFolder().folder();
         var one = quay.sites().getFirst();
+        assertThat(text(navigate(WeekSheetView.class))).contains("No plan of this folder is published");
         people.signIn(people.add(Role.SCHEDULER, Reach.of(Set.of(one.id())), null));
 
         var view = navigate(WallsView.class);

@@ -31,7 +31,6 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import org.awaitility.Awaitility;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -58,11 +57,6 @@ class VisitPanelViewTests extends SpringBrowserlessTest {
         people.signIn(people.scheduler());
         folder = folders.save("quay", new QuayFolder().folder());
         plans.save(folder, planned());
-    }
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     @Test
@@ -243,6 +237,6 @@ class VisitPanelViewTests extends SpringBrowserlessTest {
 
     private static Plan planned() {
         return Planner.standard()
-                .plan(new QuayFolder().folder(), new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false);
+                .plan(new QuayFolder().folder(), new PlanRequest(null, null, 0L, 1), _ -> {}, () -> false);
     }
 }

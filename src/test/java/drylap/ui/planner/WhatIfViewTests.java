@@ -23,7 +23,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import org.awaitility.Awaitility;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -45,11 +44,6 @@ class WhatIfViewTests extends SpringBrowserlessTest {
     void a_folder_lies_on_the_schedulers_table() {
         people.signIn(people.scheduler());
         folder = folders.save("quay", new QuayFolder().folder());
-    }
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     @Test

@@ -6,8 +6,6 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.RouterLink;
-import drylap.DbTest;
-import drylap.Drylap;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.kernel.Reach;
@@ -23,26 +21,19 @@ import drylap.planning.Visit;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
+import drylap.ui.planner.ViewTest;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.test.annotation.DirtiesContext;
-import org.springframework.test.context.ContextConfiguration;
 
 /** Two crews and a visit of each today, at two sites. */
-@SpringBootTest(
-        classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo="})
-@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
-@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+@ViewTest
 class MyDayViewTests extends SpringBrowserlessTest {
     private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
 
@@ -84,12 +75,6 @@ class MyDayViewTests extends SpringBrowserlessTest {
         publications.publishSample(folder, plans.save(folder, plan));
     }
 
-    /** The next test's page begins before its person signs in; nobody is to open a screen on it. */
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
-    }
-
     private Visit visit(String crew, LocalDate date, int sequence, String opening, Task task) {
         var at = job.openings().stream()
                 .filter(one -> one.id().value().equals(opening))
@@ -129,6 +114,28 @@ class MyDayViewTests extends SpringBrowserlessTest {
         people.signIn(people.add(Role.WINDOW_CREW, Reach.of(List.of(new SiteId("M"))), "W1"));
 
         assertThat(open()).contains("MS1-01").doesNotContain("QW2-01");
+    }
+
+    /**
+     * Both openings are 900 by 1200 mm: 4 fasteners along each side; beads 2 x 1200 + 900 and 2 x 1200 over the jamb flanges at
+     * QW2-01 (A, drained), 2 x 1200 + 2 x 900 at MS1-01 (B1, barrier), 9.9 m or 705 ml and 5 % of waste; aprons of 900 + 2 x 228.6.
+     */
+    @Test
+    void a_window_crew_sees_what_to_load_for_the_day() {
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"));
+
+        assertThat(open())
+                .contains("Load for this day: 2 windows, 32 fasteners, 3 cartridges of sealant, 2 pan corners")
+                .contains("apron strip 2.71 m", "flashing strip 229 mm (9 in) wide, from rolls of 22.9 m: 1;")
+                .contains("MS1-01 head flashing 1408 mm (55.4 in)")
+                .contains("the window maker's instructions come first");
+    }
+
+    @Test
+    void a_crew_without_installs_has_nothing_to_load() {
+        people.signIn(people.add(Role.TESTER, Reach.EVERYWHERE, "C1"));
+
+        assertThat(open()).contains("QW1-02").doesNotContain("Load for this day");
     }
 
     @Test

@@ -6,8 +6,6 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.select.Select;
-import drylap.DbTest;
-import drylap.Drylap;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
@@ -22,24 +20,17 @@ import drylap.progress.StepLog;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
+import drylap.ui.planner.ViewTest;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.test.annotation.DirtiesContext;
-import org.springframework.test.context.ContextConfiguration;
 
 /** One opening stands open at Quay Nine and one at Mill Row; no forecast reaches today. */
-@SpringBootTest(
-        classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo="})
-@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
-@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+@ViewTest
 class RainCallViewTests extends SpringBrowserlessTest {
     @Autowired
     private TestPeople people;
@@ -74,11 +65,6 @@ class RainCallViewTests extends SpringBrowserlessTest {
                 List.of(),
                 new Ledger(List.of(), 0, 0, 0));
         publications.publishSample(folder, plans.save(folder, plan));
-    }
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     private static String open() {

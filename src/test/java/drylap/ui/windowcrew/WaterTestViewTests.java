@@ -11,8 +11,6 @@ import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
-import drylap.DbTest;
-import drylap.Drylap;
 import drylap.assembly.Step;
 import drylap.assembly.WorkLine;
 import drylap.handoff.LeakDefinition;
@@ -35,6 +33,7 @@ import drylap.progress.StepLog;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
+import drylap.ui.planner.ViewTest;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -42,20 +41,12 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.test.annotation.DirtiesContext;
-import org.springframework.test.context.ContextConfiguration;
 
 /** A tester whose day has one opening to spray. */
-@SpringBootTest(
-        classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo="})
-@ContextConfiguration(initializers = DbTest.FreshDatabase.class)
-@DirtiesContext(classMode = DirtiesContext.ClassMode.AFTER_CLASS)
+@ViewTest
 class WaterTestViewTests extends SpringBrowserlessTest {
     private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
     private static final OpeningId ONE = new OpeningId("QW2-01");
@@ -113,11 +104,6 @@ class WaterTestViewTests extends SpringBrowserlessTest {
             log.mark(crew, MarkRequest.done(UUID.randomUUID(), folder, ONE, line.code(), clock.instant()));
         people.signIn(people.add(Role.TESTER, Reach.EVERYWHERE, "T1"));
         UI.getCurrent().navigate(MyDayView.class);
-    }
-
-    @AfterEach
-    void everybody_goes() {
-        TestPeople.signOut();
     }
 
     @Test

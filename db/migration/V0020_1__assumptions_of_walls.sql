@@ -1,0 +1,17 @@
+-- What is taken of walls and their surroundings to reckon the rain that is driven on to them may be set like any other rule.
+alter table rule_value drop constraint rule_value_rule;
+alter table rule_value add constraint rule_value_rule check (rule in (
+    'rain_p', 'rain_mm', 'beyond_rain_p', 'wetting_l_m2', 'drying_h', 'install_min_c', 'install_gust_m_s',
+    'wrap_gust_m_s', 'dusk_margin_min', 'skin_min', 'cure_before_test_h', 'apron_max_days', 'bare_max_days',
+    'apron_uv_days', 'barrier_uv_days', 'cover_min', 'cover_lets_in', 'lee_share', 'storey_m', 'upwind_slope',
+    'obstacle_m', 'wall_factor', 'rain_deposition', 'rain_admittance', 'rain_warning_min', 'duration_best',
+    'duration_worst', 'delivery_worst_days', 'weather_cell_km', 'weight_late_handover', 'weight_crew_days',
+    'weight_travel', 'weight_setup', 'weight_overtime', 'weight_open_course', 'weight_rain_risk', 'weight_changed'));
+alter table rule_change drop constraint rule_change_rule;
+alter table rule_change add constraint rule_change_rule check (rule in (
+    'rain_p', 'rain_mm', 'beyond_rain_p', 'wetting_l_m2', 'drying_h', 'install_min_c', 'install_gust_m_s',
+    'wrap_gust_m_s', 'dusk_margin_min', 'skin_min', 'cure_before_test_h', 'apron_max_days', 'bare_max_days',
+    'apron_uv_days', 'barrier_uv_days', 'cover_min', 'cover_lets_in', 'lee_share', 'storey_m', 'upwind_slope',
+    'obstacle_m', 'wall_factor', 'rain_deposition', 'rain_admittance', 'rain_warning_min', 'duration_best',
+    'duration_worst', 'delivery_worst_days', 'weather_cell_km', 'weight_late_handover', 'weight_crew_days',
+    'weight_travel', 'weight_setup', 'weight_overtime', 'weight_open_course', 'weight_rain_risk', 'weight_changed'));

@@ -1,0 +1,16 @@
+package drylap.intake;
+
+import drylap.climate.MonthlyNormals;
+import java.util.List;
+
+/** What came of reading monthly normals: all of them, or nothing and every problem together. */
+public sealed interface ClimateReading {
+    record Read(List<MonthlyNormals> normals) implements ClimateReading {
+        public Read {
+            normals = List.copyOf(normals);
+        }
+    }
+
+    /** @param text one problem a line */
+    record Refused(String text) implements ClimateReading {}
+}

@@ -1,0 +1,60 @@
+package drylap.takeoff;
+
+import drylap.assembly.Length;
+import drylap.kernel.Coded;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Rule;
+import drylap.kernel.Rules;
+import java.util.Locale;
+
+/**
+ * A piece of a roll that goes on at an opening.
+ *
+ * @param widthMm of the roll that it is cut from
+ * @param lengthMm to a tenth of a millimetre, so that sums are the same in any order
+ */
+public record Strip(OpeningId opening, Kind kind, double widthMm, double lengthMm) {
+    private static final double TENTHS = 10;
+
+    public enum Kind implements Coded {
+        APRON("apron", "apron strip", Rule.APRON_WIDTH_MM),
+        PAN("pan", "sill pan", Rule.PAN_WIDTH_MM),
+        JAMB("jamb", "jamb flashing", Rule.JAMB_FLASHING_MM),
+        HEAD("head", "head flashing", Rule.HEAD_FLASHING_MM);
+
+        private final String code;
+        private final String words;
+        private final Rule width;
+
+        Kind(String code, String words, Rule width) {
+            this.code = code;
+            this.words = words;
+            this.width = width;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        /** The trade's words for it. */
+        public String words() {
+            return words;
+        }
+
+        /** How wide the strip is, in mm. */
+        public double widthMm(Rules rules) {
+            return rules.value(width);
+        }
+    }
+
+    public Strip {
+        lengthMm = Math.rint(lengthMm * TENTHS) / TENTHS;
+    }
+
+    /** As it is written on a cut list. */
+    public String words() {
+        return String.format(
+                Locale.ROOT, "%s %s %.0f mm (%.1f in)", opening, kind.words(), lengthMm, new Length(lengthMm).inches());
+    }
+}

@@ -1,0 +1,35 @@
+package drylap.ui;
+
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What axe-core finds on a page, by the rules of WCAG 2.1, levels A and AA. */
+final class Axe {
+    private static final Path SCRIPT = Path.of("node_modules/axe-core/axe.min.js");
+
+    private Axe() {}
+
+    /** Each broken rule with the elements that break it. */
+    static List<?> trouble(Page page) {
+        return run(page, List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa"));
+    }
+
+    /** The same of the rules among them that look at colours. */
+    static List<?> troubleWithColours(Page page) {
+        return run(page, List.of("color-contrast", "link-in-text-block"));
+    }
+
+    private static List<?> run(Page page, List<String> only) {
+        if (!(Boolean) page.evaluate("'axe' in window"))
+            page.addScriptTag(new Page.AddScriptTagOptions().setPath(SCRIPT));
+        return (List<?>) page.evaluate("""
+                async only => (await axe.run(document, {runOnly: only, resultTypes: ['violations']}))
+                    .violations.map(rule => rule.id + ': ' + rule.nodes.map(node => node.target.flat().join(' ')).join(', '))""", only);
+    }
+
+    /** How many pixels of a page must be scrolled to sideways. */
+    static int sideways(Page page) {
+        return (Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    }
+}

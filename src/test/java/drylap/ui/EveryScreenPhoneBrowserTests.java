@@ -1,9 +1,0 @@
-package drylap.ui;
-
-/** Each width in a class of its own, since they take minutes and two may run at once. */
-@PageTest
-class EveryScreenPhoneBrowserTests extends EveryScreen {
-    EveryScreenPhoneBrowserTests() {
-        super(360);
-    }
-}
