@@ -24,6 +24,11 @@ class Memory implements StepStore {
     this.rows = this.rows.filter((row) => row.seq !== seq);
     return Promise.resolve();
   }
+  revise<T>(name: string, how: (known: T | undefined) => T | undefined): Promise<void> {
+    const next = how(this.known.get(name) as T | undefined);
+    if (next !== undefined) this.known.set(name, next);
+    return Promise.resolve();
+  }
   recall<T>(name: string): Promise<T | undefined> {
     return Promise.resolve(this.known.get(name) as T | undefined);
   }

@@ -86,15 +86,15 @@ export class StepOutbox {
   }
 
   /** What is sent no longer waits, and still shows on a phone that loses the line before it could ask again. */
-  private async noteDown(mark: WaitingMark, version?: number): Promise<void> {
-    const name = openingName(mark.folder, mark.opening);
-    const known = await this.store.recall<OpeningNow>(name);
-    if (!known) return;
+  private noteDown(mark: WaitingMark, version?: number): Promise<void> {
     const { line: code, kind, markedAt: at, personName: by } = mark;
-    const lines = known.lines.map((line) =>
-      line.code !== code ? line : kind === 'done' ? { ...line, done: true, at, by } : { ...line, done: false },
-    );
-    await this.store.remember(name, { ...known, lines, version: version ?? known.version });
+    return this.store.revise<OpeningNow>(openingName(mark.folder, mark.opening), (known) => {
+      if (!known) return undefined;
+      const lines = known.lines.map((line) =>
+        line.code !== code ? line : kind === 'done' ? { ...line, done: true, at, by } : { ...line, done: false },
+      );
+      return { ...known, lines, version: version ?? known.version };
+    });
   }
 
   private async sendPhoto(me: Me, photo: WaitingPhoto): Promise<void> {
@@ -127,10 +127,10 @@ export function openingName(folder: number, opening: string): string {
 }
 
 /** What the server said of an opening; an answer that was on its way while a newer mark was taken is left aside. */
-export async function rememberOpening(store: StepStore, now: OpeningNow): Promise<void> {
-  const name = openingName(now.folder, now.opening);
-  const known = await store.recall<OpeningNow>(name);
-  if (!known || now.version >= known.version) await store.remember(name, now);
+export function rememberOpening(store: StepStore, now: OpeningNow): Promise<void> {
+  return store.revise<OpeningNow>(openingName(now.folder, now.opening), (known) =>
+    !known || now.version >= known.version ? now : undefined,
+  );
 }
 
 function upToPhoto(entries: Entry[]): WaitingMark[] {

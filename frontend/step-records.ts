@@ -117,5 +117,7 @@ export interface StepStore {
   remove(seq: number): Promise<void>;
   recall<T>(name: string): Promise<T | undefined>;
   remember(name: string, what: unknown): Promise<void>;
+  /** Nothing else is written between what is read and what `how` makes of it; `undefined` leaves it as it is. */
+  revise<T>(name: string, how: (known: T | undefined) => T | undefined): Promise<void>;
   forget(prefix: string): Promise<void>;
 }

@@ -54,6 +54,15 @@ export class PhoneStore implements StepStore {
     return this.change('known', (store) => store.put(what, name));
   }
 
+  async revise<T>(name: string, how: (known: T | undefined) => T | undefined): Promise<void> {
+    const transaction = this.db.transaction('known', 'readwrite', { durability: 'strict' });
+    const store = transaction.objectStore('known');
+    const done = kept(transaction);
+    const next = how(await asked(store.get(name) as IDBRequest<T | undefined>));
+    if (next !== undefined) store.put(next, name);
+    await done;
+  }
+
   forget(prefix: string): Promise<void> {
     return this.change('known', (store) => store.delete(IDBKeyRange.bound(prefix, prefix + '\uffff')));
   }

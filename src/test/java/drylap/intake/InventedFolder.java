@@ -264,8 +264,9 @@ final class InventedFolder {
         return LocalDate.of(2000 + random.nextInt(99), 1 + random.nextInt(12), 1 + random.nextInt(28));
     }
 
+    /** From the second day of 2000, so that the year is within what is accepted at every offset. */
     private Instant instant() {
-        long whole = date().toEpochDay() * 86_400 + 60L * random.nextInt(1440);
+        long whole = (date().toEpochDay() + 1) * 86_400 + 60L * random.nextInt(1440);
         return switch (random.nextInt(4)) {
             case 0 -> Instant.ofEpochSecond(whole, random.nextInt(1_000_000_000));
             case 1 -> Instant.ofEpochSecond(whole + random.nextInt(60));
