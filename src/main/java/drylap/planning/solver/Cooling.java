@@ -26,13 +26,15 @@ record Cooling(
     private static final int LEAST_MOVES = 5_000;
 
     private static final int COOLER = 2;
+    private static final int PART = 6;
+    private static final int PART_OF_REGION = 4;
     private static final int FEW = 60;
     /** A search without an end cools down in so long, again and again. */
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
-        return new Cooling(
-                request, shares(request, lists), 0, Heat.of(lists, request.seed()), System.nanoTime(), meters, width);
+        long heat = Heat.of(lists, request.seed(), part(lists, meters));
+        return new Cooling(request, shares(request, lists), 0, heat, System.nanoTime(), meters, width);
     }
 
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
@@ -47,8 +49,15 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long less = last ? Heat.of(lists, request.seed() + number) : Math.max(1, heat / cooler(lists));
+        long less =
+                last ? Heat.of(lists, request.seed() + number, part(lists, meters)) : Math.max(1, heat / cooler(lists));
         return new Cooling(request, shares, number + 1, less, began, meters, width);
+    }
+
+    /** What part of a move's cost it begins with: a few units cool in no time, and a region has the time for few moves a unit. */
+    private static int part(CrewLists lists, List<Meter> lanes) {
+        if (isFew(lists)) return 1;
+        return lanes.size() == 1 ? PART_OF_REGION : PART;
     }
 
     /** A few units take no time to cool down, and are better heated up again than looked at twice. */

@@ -10,11 +10,14 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
  */
 @NullUnmarked
 public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMediumSoftLongScore> {
+    /** What was not reckoned to its end is taken by nobody. */
+    private static final HardMediumSoftLongScore LEFT_OFF = HardMediumSoftLongScore.ofHard(-1);
+
     private CrewLists lists;
     private Schedule schedule;
     private boolean hurried;
 
-    /** Whether a plan is not reckoned to its end that leaves out more than the one before; set by the search's configuration. */
+    /** Whether a plan is not reckoned to its end that leaves out more than the one before, or is much dearer; set by the search's configuration. */
     public void setHurried(boolean hurried) {
         this.hurried = hurried;
     }
@@ -37,14 +40,15 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
-        if (schedule.listsChanged()) settle();
+        boolean whole = !schedule.listsChanged() || settle();
         lists.meter.count();
-        return CrewLists.scoreOf(schedule.tally);
+        return whole ? CrewLists.scoreOf(schedule.tally) : LEFT_OFF;
     }
 
-    private void settle() {
-        if (hurried) schedule.settleUnlessWorse();
-        else schedule.settle();
+    private boolean settle() {
+        if (hurried) return schedule.settleUnlessWorse();
+        schedule.settle();
+        return true;
     }
 
     @Override

@@ -12,20 +12,19 @@ import java.util.Random;
 final class Heat {
     private static final int SAMPLES = 400;
     private static final int QUARTER = 4;
-    private static final int PART = 6;
     private static final long LEAST = 1;
 
     private Heat() {}
 
-    /** The lower quartile of what moves from these lists cost, drawn with this seed; a sixth of it where there is much to cool. */
-    static long of(CrewLists lists, long seed) {
+    /** A part, one of so many, of the lower quartile of what moves from these lists cost, drawn with this seed. */
+    static long of(CrewLists lists, long seed, int part) {
         CrewLists own = new CrewLists.Cloner().cloneSolution(lists);
         own.meter = new Meter();
         own.working = own.schedule();
-        return ofWorking(own, new Random(seed));
+        return Math.max(LEAST, lowerQuartile(own, new Random(seed)) / part);
     }
 
-    private static long ofWorking(CrewLists lists, Random random) {
+    private static long lowerQuartile(CrewLists lists, Random random) {
         Tally tally = lists.working.tally;
         MoveMaker.Draw draw = new MoveMaker.Draw(lists, random);
         Trial trial = new Trial(lists);
@@ -37,7 +36,6 @@ final class Heat {
         }
         if (worse.isEmpty()) return LEAST;
         Collections.sort(worse);
-        int part = Cooling.isFew(lists) ? 1 : PART;
-        return Math.max(LEAST, worse.get(worse.size() / QUARTER) / part);
+        return worse.get(worse.size() / QUARTER);
     }
 }

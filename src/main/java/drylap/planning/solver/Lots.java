@@ -43,9 +43,9 @@ final class Lots {
         return costly;
     }
 
-    /** A unit of the same kind on the same facade; mostly there is one. */
+    /** A unit of the same kind on the same facade, often of the same course; mostly there is one. */
     Unit relative(Unit unit) {
-        List<Unit> near = problem.relatives(unit);
+        List<Unit> near = random.nextInt(5) < 2 ? problem.neighbours(unit) : problem.relatives(unit);
         return near.get(random.nextInt(near.size()));
     }
 

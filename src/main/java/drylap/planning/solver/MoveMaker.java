@@ -29,16 +29,16 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         /** Of a thousand draws. */
         private static final int REBUILDS = 2;
 
-        private static final int DRIER = 280;
+        private static final int DRIER = 220;
         private static final int LEFT_OUT = 50;
         /** Of a hundred others, up to these. */
-        private static final int NEAR = 44;
+        private static final int NEAR = 60;
 
-        private static final int IN_TIME = 48;
-        private static final int ANYWHERE = 50;
-        private static final int SWAP = 72;
-        private static final int RUN = 82;
-        private static final int TAILS = 88;
+        private static final int IN_TIME = 63;
+        private static final int ANYWHERE = 64;
+        private static final int SWAP = 78;
+        private static final int RUN = 88;
+        private static final int TAILS = 92;
         private static final int LONGEST_RUN = 8;
         private static final int TRIES = 8;
 
@@ -62,7 +62,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         @Override
         public ListMove next() {
             Schedule schedule = lists.working;
-            if (schedule.listsChanged()) schedule.settle();
+            if (schedule.listsChanged()) schedule.settleStep();
             int dice = random.nextInt(1000);
             if (dice >= 1000 - LEFT_OUT && schedule.tally.medium() > 0) {
                 ListMove move = Rebuilding.ofWhatStaysOut(lots, this::elsewhere);

@@ -9,10 +9,12 @@ import drylap.planning.OpenWindow;
 import drylap.planning.UnplannedReason;
 import drylap.sites.Site;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -57,26 +59,38 @@ record Problem(
         return kinship.onFacade().get(unit.index);
     }
 
+    /** Units of the same kind on the same course, itself included; those on the facade where it is the only one. */
+    List<Unit> neighbours(Unit unit) {
+        return kinship.onCourse().get(unit.index);
+    }
+
     List<Unit> units(Task kind) {
         return kinship.ofKind().get(kind.ordinal());
     }
 
-    /** Which units belong together: by unit those of its kind and facade, and all by kind. */
-    record Kinship(List<List<Unit>> onFacade, List<List<Unit>> ofKind) {
-        private record Key(FacadeWork facade, Task kind) {}
+    /** Which units belong together: by unit those of its kind and facade, and of its course, and all by kind. */
+    record Kinship(List<List<Unit>> onFacade, List<List<Unit>> onCourse, List<List<Unit>> ofKind) {
+        private record Key(int where, Task kind) {}
 
         static Kinship of(List<Unit> units) {
-            Map<Key, List<Unit>> near =
-                    units.stream().collect(Collectors.groupingBy(unit -> new Key(unit.course.facade, unit.kind)));
+            List<List<Unit>> onFacade = together(units, unit -> new Key(unit.course.facade.index, unit.kind));
+            List<List<Unit>> onCourse = new ArrayList<>(together(units, unit -> new Key(unit.course.index, unit.kind)));
+            for (int i = 0; i < units.size(); i++) if (onCourse.get(i).size() == 1) onCourse.set(i, onFacade.get(i));
             return new Kinship(
-                    units.stream()
-                            .map(unit -> Objects.requireNonNull(near.get(new Key(unit.course.facade, unit.kind))))
-                            .toList(),
+                    onFacade,
+                    onCourse,
                     Arrays.stream(Task.values())
                             .map(kind -> units.stream()
                                     .filter(unit -> unit.kind == kind)
                                     .toList())
                             .toList());
+        }
+
+        private static List<List<Unit>> together(List<Unit> units, Function<Unit, Key> by) {
+            Map<Key, List<Unit>> groups = units.stream().collect(Collectors.groupingBy(by));
+            return units.stream()
+                    .map(unit -> Objects.requireNonNull(groups.get(by.apply(unit))))
+                    .toList();
         }
     }
 

@@ -19,6 +19,7 @@ final class Schedule {
     private final Placer placer;
     private final Ripple ripple;
     private final Sweep sweep;
+    private final Patience patience = new Patience();
     /** By kind: 1 while crews wait for each other in a ring. */
     private final int[] ringed = new int[KINDS.length];
 
@@ -115,21 +116,39 @@ final class Schedule {
         fresh = false;
     }
 
+    /** Settles after a step that a search has taken, and learns from it what else it may take. */
+    void settleStep() {
+        long before = tally.soft();
+        settle();
+        patience.note(tally.soft() - before);
+    }
+
     /**
-     * As {@link #settle}, but leaves off when a task has lost its place, since half of all moves push something off the end and
-     * these reach furthest. The tally then says what is out so far, and all that is left to do is to {@link #rollBack}.
+     * As {@link #settle}, but leaves off when a task has lost its place, since many moves push something off the end and these
+     * reach furthest, or when the plan is much dearer already and nothing is out that could be put in. All that is left to do is
+     * then to {@link #rollBack}.
+     *
+     * @return false where it left off
      */
-    void settleUnlessWorse() {
+    boolean settleUnlessWorse() {
+        boolean complete = tally.medium() == 0;
+        long before = tally.soft();
         begin(!fresh);
         for (Task kind : KINDS) {
             if (fresh || ripple.pending(kind)) pass(kind);
-            if (placer.hopeless()) {
+            if (placer.hopeless() || complete && isTooDear(before)) {
                 ripple.abandon();
                 placer.abandon();
-                return;
+                return false;
             }
         }
         fresh = false;
+        return true;
+    }
+
+    /** Where nothing is pending it is cheaper to say what the plan costs. */
+    private boolean isTooDear(long before) {
+        return !fresh && listsChanged() && patience.isOver(tally.soft() - before);
     }
 
     private void begin(boolean mayLeaveOff) {

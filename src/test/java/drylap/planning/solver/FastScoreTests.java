@@ -27,6 +27,21 @@ class FastScoreTests {
         assertAgree(folder.withRules(folder.rules().with(null, Rule.RAIN_PERSISTENCE, 0.9)), 300, 2);
     }
 
+    /** A search that leaves off what is worse must put everything back that it had decided by then. */
+    @ParameterizedTest
+    @CsvSource({"30, 2", "120, 3"})
+    void a_search_in_a_hurry_claims_what_its_lists_decode_to(int openings, long seed) {
+        PlanRequest request = new PlanRequest(null, null, 20_000L, seed);
+        Problem problem = Problem.of(JobFixture.job(openings, seed), null);
+        CrewLists first = Construction.firstLists(problem, new Meter()).lists();
+        SolverConfig config = Search.config(request, 50, EnvironmentMode.REPRODUCIBLE);
+
+        CrewLists solved = SolverFactory.<CrewLists>create(config).buildSolver().solve(first);
+
+        assertThat(solved.getScore()).isEqualTo(CrewLists.scoreOf(solved.schedule().tally));
+        assertThat(solved.getScore()).isGreaterThan(CrewLists.scoreOf(first.schedule().tally));
+    }
+
     private static void assertAgree(JobFolder folder, long moves, long seed) {
         PlanRequest request = new PlanRequest(null, null, moves, seed);
         CrewLists first =

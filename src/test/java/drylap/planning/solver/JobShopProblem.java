@@ -123,7 +123,7 @@ final class JobShopProblem {
                 whole.openWindows(),
                 whole.unitsByKindAndCourse(),
                 whole.crewsByKind(),
-                new Problem.Kinship(related, Problem.Kinship.of(units).ofKind()),
+                new Problem.Kinship(related, related, Problem.Kinship.of(units).ofKind()),
                 whole.weights(),
                 whole.limitsOfSites());
     }

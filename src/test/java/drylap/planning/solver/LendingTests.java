@@ -61,7 +61,7 @@ class LendingTests {
 
     @Test
     void with_the_day_everything_has_a_place_in_a_plan_that_keeps_every_rule() {
-        var plan = Planner.standard().plan(job, new PlanRequest(null, null, 40_000L, 1), _ -> {}, () -> false);
+        var plan = Planner.standard().plan(job, new PlanRequest(null, null, 80_000L, 1), _ -> {}, () -> false);
 
         assertThat(plan.unplanned()).isEmpty();
         assertThat(Audit.of(job, ClaimedPlan.of(plan), null).breaches()).isEmpty();

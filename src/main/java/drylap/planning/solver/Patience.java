@@ -1,0 +1,29 @@
+package drylap.planning.solver;
+
+/**
+ * By how much a change may make a plan dearer in the trades that are decided so far, before the rest is not worth deciding. A search
+ * takes next to nothing that is several times as much dearer as what it took lately, whatever the later trades save.
+ */
+final class Patience {
+    /** Steps that it looks at before it says anything. */
+    private static final int STEPS = 200;
+
+    /** What the search took is forgotten by so much with each step, as it cools. */
+    private static final double KEPT = 0.998;
+
+    private static final int TIMES = 4;
+
+    private int steps;
+    private double most;
+
+    /** A step that was taken made the plan dearer by this, or cheaper where it is negative. */
+    void note(long dearer) {
+        steps++;
+        most = Math.max(dearer, most * KEPT);
+    }
+
+    /** Whether a change that is this much dearer so far is beyond it. */
+    boolean isOver(long dearer) {
+        return steps > STEPS && dearer > TIMES * most;
+    }
+}

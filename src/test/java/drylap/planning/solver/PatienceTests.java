@@ -1,0 +1,36 @@
+package drylap.planning.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class PatienceTests {
+    private final Patience patience = new Patience();
+
+    @Test
+    void it_has_no_end_before_two_hundred_steps_were_seen() {
+        steps(200, 10);
+        assertThat(patience.isOver(Long.MAX_VALUE)).isFalse();
+        steps(1, 10);
+        assertThat(patience.isOver(Long.MAX_VALUE)).isTrue();
+    }
+
+    @Test
+    void it_ends_at_four_times_the_dearest_step_of_late() {
+        steps(201, 10);
+        assertThat(patience.isOver(40)).isFalse();
+        assertThat(patience.isOver(41)).isTrue();
+    }
+
+    @Test
+    void it_shrinks_while_steps_make_the_plan_cheaper() {
+        steps(201, 1000);
+        steps(346, -5); // 0.998 to the power of 346 is a half
+        assertThat(patience.isOver(1980)).isFalse();
+        assertThat(patience.isOver(2010)).isTrue();
+    }
+
+    private void steps(int count, long dearer) {
+        for (int i = 0; i < count; i++) patience.note(dearer);
+    }
+}
