@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What the sky does at one site over a span: rain, darkness and the forecast's reach, all in whole minutes. */
 public final class SiteWeather {
@@ -50,6 +51,11 @@ public final class SiteWeather {
                         .and(raining, dark)
                         .unmarked());
         open.put(Task.CLAD, raining.and(dark).unmarked());
+    }
+
+    /** Reckons the days of sun that a site's weather of this span asks for, so that they are known when it does. */
+    public static void reckonSun(Site site, TimeWindow span) {
+        dates(site, span).forEach(date -> Daylight.of(site, date));
     }
 
     /** Refuses a forecast of another site. */
@@ -129,10 +135,15 @@ public final class SiteWeather {
 
     private MinuteMarks darkMinutes() {
         MinuteMarks marks = MinuteMarks.all(span);
-        LocalDate last = span.until().atZone(site.zone()).toLocalDate().plusDays(1);
-        LocalDate date = span.from().atZone(site.zone()).toLocalDate().minusDays(1);
-        for (; !date.isAfter(last); date = date.plusDays(1)) lighten(marks, date);
+        dates(site, span).forEach(date -> lighten(marks, date));
         return marks;
+    }
+
+    /** With a day before and one after, whose light may reach into the span. */
+    private static Stream<LocalDate> dates(Site site, TimeWindow span) {
+        LocalDate first = span.from().atZone(site.zone()).toLocalDate().minusDays(1);
+        LocalDate last = span.until().atZone(site.zone()).toLocalDate().plusDays(1);
+        return first.datesUntil(last.plusDays(1));
     }
 
     private void lighten(MinuteMarks marks, LocalDate date) {

@@ -40,7 +40,7 @@ record Cooling(
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
         if (brief) return List.of(100);
-        return isFew(lists) ? SHARES_OF_FEW : SHARES;
+        return isFew(lists.getUnits()) ? SHARES_OF_FEW : SHARES;
     }
 
     /** The round after this one; null where none is left. */
@@ -56,17 +56,17 @@ record Cooling(
 
     /** What part of a move's cost it begins with: a few units cool in no time, and a region has the time for few moves a unit. */
     private static int part(CrewLists lists, List<Meter> lanes) {
-        if (isFew(lists)) return 1;
+        if (isFew(lists.getUnits())) return 1;
         return lanes.size() == 1 ? PART_OF_REGION : PART;
     }
 
     /** A few units take no time to cool down, and are better heated up again than looked at twice. */
     private static int cooler(CrewLists lists) {
-        return isFew(lists) ? 1 : COOLER;
+        return isFew(lists.getUnits()) ? 1 : COOLER;
     }
 
-    static boolean isFew(CrewLists lists) {
-        return lists.getUnits().size() <= FEW;
+    static boolean isFew(List<Unit> units) {
+        return units.size() <= FEW;
     }
 
     /** What one lane's solver is told. */

@@ -1,10 +1,12 @@
 package drylap.planning.solver;
 
+import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
+import drylap.weather.SiteWeather;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -29,6 +31,7 @@ public final class LocalSearchPlanner implements Planner {
     public Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
         Span span = Span.of(folder, request.now());
+        if (Regions.mayCut(folder) && request.processors() > 1) reckonSunsMeanwhile(folder, span);
         List<JobFolder> regions = Regions.of(folder);
         try (Crowd crowd = Crowd.of(regions.size(), request.processors())) {
             List<RegionSearch> searches = crowd.each(regions, region -> RegionSearch.begin(region, span));
@@ -38,6 +41,13 @@ public final class LocalSearchPlanner implements Planner {
             report.tell();
             return PlanMerge.of(folder, crowd.each(searches, RegionSearch::plan));
         }
+    }
+
+    /** A job is cut by one processor: the other one has something to do that all regions ask for. */
+    private static void reckonSunsMeanwhile(JobFolder folder, Span span) {
+        TimeWindow window = span.window();
+        Thread.ofPlatform().daemon().name("plan-suns").start(() -> folder.sites()
+                .forEach(site -> SiteWeather.reckonSun(site, window)));
     }
 
     private static boolean worthSearching(List<RegionSearch> searches, PlanRequest request, BooleanSupplier stop) {

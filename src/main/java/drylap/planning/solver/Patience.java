@@ -13,8 +13,14 @@ final class Patience {
 
     private static final int TIMES = 4;
 
+    private final boolean endless;
     private int steps;
     private double most;
+
+    /** @param endless where there is so little to decide that every change is looked at to its end */
+    Patience(boolean endless) {
+        this.endless = endless;
+    }
 
     /** A step that was taken made the plan dearer by this, or cheaper where it is negative. */
     void note(long dearer) {
@@ -24,6 +30,6 @@ final class Patience {
 
     /** Whether a change that is this much dearer so far is beyond it. */
     boolean isOver(long dearer) {
-        return steps > STEPS && dearer > TIMES * most;
+        return !endless && steps > STEPS && dearer > TIMES * most;
     }
 }

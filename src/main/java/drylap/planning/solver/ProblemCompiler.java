@@ -39,7 +39,7 @@ final class ProblemCompiler {
         axis = span.axis();
         horizonEnd = span.horizonEnd();
         for (Site site : folder.sites()) siteIndex.put(site.id(), siteIndex.size());
-        skies = new Skies(folder, axis, horizonEnd);
+        skies = new Skies(folder, span);
     }
 
     static Problem compile(JobFolder folder, Span span) {

@@ -58,10 +58,15 @@ final class Regions {
                 .collect(Collectors.groupingBy(opening -> opening.facade().site()));
     }
 
+    /** Whether a job is so large that it is cut if it can be. */
+    static boolean mayCut(JobFolder folder) {
+        return folder.openings().size() > WHOLE_UP_TO;
+    }
+
     /** The job itself where it is small or cannot be cut. */
     static List<JobFolder> of(JobFolder folder) {
+        if (!mayCut(folder)) return List.of(folder);
         int all = folder.openings().size();
-        if (all <= WHOLE_UP_TO) return List.of(folder);
         Regions regions = new Regions(folder);
         List<Cluster> clusters = regions.clusters();
         for (int parts = Math.min(clusters.size(), all / OPENINGS); parts > 1; parts -= Math.max(1, parts / 8)) {

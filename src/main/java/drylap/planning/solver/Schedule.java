@@ -19,7 +19,7 @@ final class Schedule {
     private final Placer placer;
     private final Ripple ripple;
     private final Sweep sweep;
-    private final Patience patience = new Patience();
+    private final Patience patience;
     /** By kind: 1 while crews wait for each other in a ring. */
     private final int[] ringed = new int[KINDS.length];
 
@@ -40,6 +40,7 @@ final class Schedule {
 
     Schedule(Problem problem) {
         this.problem = problem;
+        patience = new Patience(Cooling.isFew(problem.units()));
         states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
         int tasks = problem.tasks().size();
         start = new int[tasks];

@@ -32,19 +32,18 @@ final class Skies {
     /** Facades often share their windows; so do they here. */
     private final Map<List<TimeWindow>, OpenTimes> shared = new IdentityHashMap<>();
 
-    Skies(JobFolder folder, TimeAxis axis, int horizonEnd) {
-        this.axis = axis;
-        TimeWindow span = new TimeWindow(axis.zero(), axis.at(Math.max(horizonEnd, 1)));
+    Skies(JobFolder folder, Span span) {
+        axis = span.axis();
         Map<SiteId, Forecast> forecasts =
                 folder.forecasts().stream().collect(Collectors.toMap(Forecast::site, Function.identity()));
         for (Site site : folder.sites()) {
             Forecast forecast = forecasts.getOrDefault(site.id(), Forecast.none(site.id()));
-            SiteWeather sky = SiteWeather.of(site, forecast, folder.rules().at(site.id()), span);
+            SiteWeather sky = SiteWeather.of(site, forecast, folder.rules().at(site.id()), span.window());
             weather.put(site.id(), sky);
             Instant anHour = forecast.hours().isEmpty()
                     ? Instant.EPOCH
                     : forecast.hours().getFirst().start();
-            odds.put(site.id(), new RainOdds(sky, axis, RainOdds.gridStart(axis, anHour), horizonEnd));
+            odds.put(site.id(), new RainOdds(sky, axis, RainOdds.gridStart(axis, anHour), span.horizonEnd()));
         }
         for (Facade facade : folder.facades()) addFacade(facade);
     }

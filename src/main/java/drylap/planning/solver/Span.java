@@ -1,5 +1,6 @@
 package drylap.planning.solver;
 
+import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,11 @@ record Span(TimeAxis axis, int horizonEnd) {
                 .max()
                 .orElse(0);
         return new Span(axis, end);
+    }
+
+    /** Something, though there be no shift. */
+    TimeWindow window() {
+        return new TimeWindow(axis.zero(), axis.at(Math.max(horizonEnd, 1)));
     }
 
     private static Instant firstShift(JobFolder folder) {

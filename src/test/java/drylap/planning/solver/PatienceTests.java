@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 class PatienceTests {
-    private final Patience patience = new Patience();
+    private final Patience patience = new Patience(false);
 
     @Test
     void it_has_no_end_before_two_hundred_steps_were_seen() {
@@ -28,6 +28,13 @@ class PatienceTests {
         steps(346, -5); // 0.998 to the power of 346 is a half
         assertThat(patience.isOver(1980)).isFalse();
         assertThat(patience.isOver(2010)).isTrue();
+    }
+
+    @Test
+    void where_little_is_to_be_decided_it_has_no_end() {
+        Patience endless = new Patience(true);
+        for (int i = 0; i < 500; i++) endless.note(10);
+        assertThat(endless.isOver(Long.MAX_VALUE)).isFalse();
     }
 
     private void steps(int count, long dearer) {
