@@ -43,7 +43,43 @@ public record Choices(
             @Nullable SecondLayer secondLayer,
             @Nullable LocalDate deliveredOn,
             boolean waterTest,
-            int priority) {}
+            int priority) {
+        public StandIns withWall(@Nullable String now) {
+            return new StandIns(now, level, frame, method, approach, secondLayer, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withLevel(@Nullable Integer now) {
+            return new StandIns(wall, now, frame, method, approach, secondLayer, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withFrame(@Nullable Frame now) {
+            return new StandIns(wall, level, now, method, approach, secondLayer, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withMethod(@Nullable Method now) {
+            return new StandIns(wall, level, frame, now, approach, secondLayer, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withApproach(@Nullable Approach now) {
+            return new StandIns(wall, level, frame, method, now, secondLayer, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withSecondLayer(@Nullable SecondLayer now) {
+            return new StandIns(wall, level, frame, method, approach, now, deliveredOn, waterTest, priority);
+        }
+
+        public StandIns withDeliveredOn(@Nullable LocalDate now) {
+            return new StandIns(wall, level, frame, method, approach, secondLayer, now, waterTest, priority);
+        }
+
+        public StandIns withWaterTest(boolean now) {
+            return new StandIns(wall, level, frame, method, approach, secondLayer, deliveredOn, now, priority);
+        }
+
+        public StandIns withPriority(int now) {
+            return new StandIns(wall, level, frame, method, approach, secondLayer, deliveredOn, waterTest, now);
+        }
+    }
 
     public Choices withUnit(@Nullable LengthUnit now) {
         return new Choices(site, now, letters, walls, standIns, prefix);
