@@ -73,7 +73,7 @@ public record Header(int first, int depth, List<String> titles) {
     }
 
     private static boolean named(String title) {
-        return Field.all().anyMatch(field -> new Title(title).rank(field).isPresent());
+        return !new Title(title).ranks().isEmpty();
     }
 
     private static String title(List<Sheet.Row> rows, int column, boolean shared) {
@@ -102,16 +102,15 @@ public record Header(int first, int depth, List<String> titles) {
     /** The column of each field that a title names; where several name it, the surest, and of those the first. */
     public Map<Field, Integer> columns() {
         Map<Field, Integer> columns = new EnumMap<>(Field.class);
-        Field.all().forEach(field -> {
-            int best = Integer.MAX_VALUE;
-            for (int column = 0; column < titles.size(); column++) {
-                int rank = new Title(titles.get(column)).rank(field).orElse(Integer.MAX_VALUE);
-                if (rank < best) {
-                    best = rank;
-                    columns.put(field, column);
-                }
-            }
-        });
+        Map<Field, Integer> best = new EnumMap<>(Field.class);
+        for (int at = 0; at < titles.size(); at++) {
+            int column = at;
+            new Title(titles.get(at)).ranks().forEach((field, rank) -> {
+                if (rank >= best.getOrDefault(field, Integer.MAX_VALUE)) return;
+                best.put(field, rank);
+                columns.put(field, column);
+            });
+        }
         return columns;
     }
 }

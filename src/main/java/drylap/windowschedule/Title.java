@@ -1,7 +1,9 @@
 package drylap.windowschedule;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -29,12 +31,22 @@ record Title(String text) {
                 : Optional.empty();
     }
 
-    /** How far down its list of titles a field has this one; none where it is none of them. */
-    OptionalInt rank(Field field) {
-        Set<String> own = words(text);
-        for (int rank = 0; rank < field.titles().size(); rank++)
-            if (own.equals(words(field.titles().get(rank)))) return OptionalInt.of(rank);
-        return OptionalInt.empty();
+    /** How far down its list of titles each field has this one; fields that do not have it are left out. */
+    Map<Field, Integer> ranks() {
+        return Known.RANKS.getOrDefault(words(text), Map.of());
+    }
+
+    /** The titles of all fields as sets of words, worked out once. */
+    private static final class Known {
+        static final Map<Set<String>, Map<Field, Integer>> RANKS = new HashMap<>();
+
+        static {
+            Field.all().forEach(field -> {
+                for (int rank = 0; rank < field.titles().size(); rank++)
+                    RANKS.computeIfAbsent(words(field.titles().get(rank)), _ -> new EnumMap<>(Field.class))
+                            .putIfAbsent(field, rank);
+            });
+        }
     }
 
     /** Whether a title of both sides names the height first. */

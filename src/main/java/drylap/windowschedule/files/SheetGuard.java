@@ -1,7 +1,9 @@
 package drylap.windowschedule.files;
 
 import java.io.ByteArrayInputStream;
+import java.io.FilterInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
@@ -32,13 +34,23 @@ final class SheetGuard {
     private void check(byte[] bytes) throws RefusedFile {
         try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
             for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry())
-                if (part.getName().endsWith(".xml")) walk(part.getName(), zip);
+                if (part.getName().endsWith(".xml")) walk(part.getName(), new OnePart(zip));
         } catch (IOException broken) {
             throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
         }
     }
 
-    private void walk(String part, ZipInputStream zip) throws RefusedFile {
+    /** A reader of XML closes what it has read to its end; the parts after it are read too. */
+    private static final class OnePart extends FilterInputStream {
+        OnePart(ZipInputStream zip) {
+            super(zip);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private void walk(String part, InputStream zip) throws RefusedFile {
         try {
             XMLStreamReader reader = xml.createXMLStreamReader(zip);
             while (reader.hasNext()) {
