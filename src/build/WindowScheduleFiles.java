@@ -62,11 +62,32 @@ public final class WindowScheduleFiles {
         List<String> rows = new ArrayList<>();
         rows.add(merged("WINDOW SCHEDULE - HARBOUR BLOCK, PHASE 2", 15, 1));
         rows.add(cell(""));
-        rows.add(merged("MARK", 1, 2) + merged("QTY", 1, 2) + merged("UNIT SIZE", 2, 1) + merged("ROUGH OPENING (in)", 2, 1)
-                + merged("SILL HT. (mm)", 1, 2) + merged("FLOOR", 1, 2) + merged("ELEVATION", 1, 2) + merged("MATERIAL", 1, 2)
-                + merged("METHOD", 1, 2) + merged("DETAILS", 3, 1) + merged("REMARKS", 1, 2));
-        rows.add(COVERED + COVERED + cell("W") + cell("H") + cell("W") + cell("H") + COVERED + COVERED + COVERED + COVERED + COVERED
-                + cell("HEAD") + cell("JAMB") + cell("SILL") + COVERED);
+        rows.add(merged("MARK", 1, 2)
+                + merged("QTY", 1, 2)
+                + merged("UNIT SIZE", 2, 1)
+                + merged("ROUGH OPENING (in)", 2, 1)
+                + merged("SILL HT. (mm)", 1, 2)
+                + merged("FLOOR", 1, 2)
+                + merged("ELEVATION", 1, 2)
+                + merged("MATERIAL", 1, 2)
+                + merged("METHOD", 1, 2)
+                + merged("DETAILS", 3, 1)
+                + merged("REMARKS", 1, 2));
+        rows.add(COVERED
+                + COVERED
+                + cell("W")
+                + cell("H")
+                + cell("W")
+                + cell("H")
+                + COVERED
+                + COVERED
+                + COVERED
+                + COVERED
+                + COVERED
+                + cell("HEAD")
+                + cell("JAMB")
+                + cell("SILL")
+                + COVERED);
         for (int i = 1; i <= 600; i++) {
             rows.add(row(i));
             if (i % 200 == 0) rows.add(cell(""));
@@ -113,7 +134,8 @@ public final class WindowScheduleFiles {
             return "<table:table-cell table:formula=\"of:%s\" office:value-type=\"float\"/>".formatted(text);
         if (text.matches("\\d+(\\.\\d+)?"))
             return "<table:table-cell office:value-type=\"float\" office:value=\"%s\"/>".formatted(text);
-        return "<table:table-cell office:value-type=\"string\"><text:p>%s</text:p></table:table-cell>".formatted(escaped(text));
+        return "<table:table-cell office:value-type=\"string\"><text:p>%s</text:p></table:table-cell>"
+                .formatted(escaped(text));
     }
 
     private static String escaped(String text) {
@@ -130,7 +152,8 @@ public final class WindowScheduleFiles {
                 <office:body><office:spreadsheet><table:table table:name="%s">
                 """.formatted(name));
         for (String row : rows) text.append("<table:table-row>").append(row).append("</table:table-row>\n");
-        return text.append("</table:table></office:spreadsheet></office:body></office:document>\n").toString();
+        return text.append("</table:table></office:spreadsheet></office:body></office:document>\n")
+                .toString();
     }
 
     private static void convert(String sheet, String target) throws IOException, InterruptedException {

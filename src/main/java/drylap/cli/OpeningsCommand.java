@@ -39,7 +39,10 @@ import picocli.CommandLine.Spec;
             "All of it is taken in, or nothing: what is wrong is listed by row and column."
         },
         exitCodeListHeading = "%nThe command ends with:%n",
-        exitCodeList = {"0:taken in", "2:bad input, nothing was written: the message says where, what, and what is accepted"})
+        exitCodeList = {
+            "0:taken in",
+            "2:bad input, nothing was written: the message says where, what, and what is accepted"
+        })
 final class OpeningsCommand implements Callable<Integer> {
     @Spec
     @Nullable
@@ -53,7 +56,11 @@ final class OpeningsCommand implements Callable<Integer> {
     @Nullable
     Path in;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where the job folder with the openings is written.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "Where the job folder with the openings is written.")
     @Nullable
     Path out;
 

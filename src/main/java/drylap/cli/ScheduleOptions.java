@@ -27,7 +27,10 @@ import picocli.CommandLine.Option;
 
 /** What is said once for a whole window schedule. */
 final class ScheduleOptions {
-    @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet (default: the first with titles of a schedule).")
+    @Option(
+            names = "--sheet",
+            paramLabel = "NAME",
+            description = "The sheet (default: the first with titles of a schedule).")
     @Nullable
     String sheet;
 
@@ -42,10 +45,16 @@ final class ScheduleOptions {
     @Nullable
     LetterMeaning letters;
 
-    @Option(names = "--column", paramLabel = "FIELD=LETTERS", description = "A column of another title, such as mark=C; several may be given.")
+    @Option(
+            names = "--column",
+            paramLabel = "FIELD=LETTERS",
+            description = "A column of another title, such as mark=C; several may be given.")
     Map<String, String> columns = new LinkedHashMap<>();
 
-    @Option(names = "--elevation", paramLabel = "NAME=FACADE", description = "The facade of an elevation; several may be given.")
+    @Option(
+            names = "--elevation",
+            paramLabel = "NAME=FACADE",
+            description = "The facade of an elevation; several may be given.")
     Map<String, String> walls = new LinkedHashMap<>();
 
     @Option(names = "--facade", paramLabel = "FACADE", description = "Of rows without an elevation.")
@@ -72,7 +81,10 @@ final class ScheduleOptions {
     @Nullable
     SecondLayer secondLayer;
 
-    @Option(names = "--delivered-on", paramLabel = "DATE", description = "From when on the windows of new openings may be set.")
+    @Option(
+            names = "--delivered-on",
+            paramLabel = "DATE",
+            description = "From when on the windows of new openings may be set.")
     @Nullable
     LocalDate deliveredOn;
 
@@ -82,21 +94,26 @@ final class ScheduleOptions {
     @Option(names = "--priority", paramLabel = "N", description = "Of new openings, 0 to 100 (default: 0).")
     int priority;
 
-    @Option(names = "--prefix", paramLabel = "TEXT", description = "Before each mark, to name its openings (default: none).")
+    @Option(
+            names = "--prefix",
+            paramLabel = "TEXT",
+            description = "Before each mark, to name its openings (default: none).")
     String prefix = "";
 
     @Option(
             names = "--change-begun",
             paramLabel = "OPENING",
-            description = "Change this opening although work has begun there, but for its method; several may be given.")
+            description =
+                    "Change this opening although work has begun there, but for its method; several may be given.")
     List<String> agreed = List.of();
 
     /** @throws IllegalArgumentException where an option names what is not there: it says which, and what would be accepted */
     Draft draft(JobFolder folder, SiteId site, FileReading.Read file) {
         Sheet chosen = sheet(file.sheets());
-        Header header = Header.find(chosen).orElseThrow(() -> new IllegalArgumentException(
-                "%s: no row of titles was found in sheet %s; accepted: a row with at least the titles Mark and a size"
-                        .formatted(file.file(), chosen.name())));
+        Header header = Header.find(chosen)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "%s: no row of titles was found in sheet %s; accepted: a row with at least the titles Mark and a size"
+                                .formatted(file.file(), chosen.name())));
         Draft draft = Draft.of(file.file(), chosen, header, choices(folder, site));
         for (var column : columns.entrySet())
             draft = draft.withColumn(field(column.getKey()), column(chosen, column.getValue()));
@@ -132,12 +149,17 @@ final class ScheduleOptions {
                 .filter(one -> one.name().equals(sheet))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("--sheet: there is no sheet %s; accepted: %s"
-                        .formatted(sheet, String.join(", ", sheets.stream().map(Sheet::name).toList()))));
+                        .formatted(
+                                sheet,
+                                String.join(
+                                        ", ", sheets.stream().map(Sheet::name).toList()))));
     }
 
     private static Field field(String code) {
-        return Field.all().filter(one -> one.code().equals(code)).findFirst().orElseThrow(() ->
-                new IllegalArgumentException("--column: %s is no field; accepted: %s"
+        return Field.all()
+                .filter(one -> one.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("--column: %s is no field; accepted: %s"
                         .formatted(code, drylap.kernel.Coded.codes(Field.class))));
     }
 

@@ -127,8 +127,7 @@ public final class CurrentFolders {
     /** A window schedule may have moved an opening to another wall or level: its visits there are planned anew. */
     private static boolean stillThere(Visit visit, Map<OpeningId, OpeningState> now) {
         OpeningState state = now.get(visit.opening());
-        return state != null
-                && state.opening().course().equals(new Course(visit.facade(), visit.level()));
+        return state != null && state.opening().course().equals(new Course(visit.facade(), visit.level()));
     }
 
     private static Set<CrewDay> crewDays(JobFolder folder) {

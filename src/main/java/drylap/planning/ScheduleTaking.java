@@ -40,7 +40,7 @@ public record ScheduleTaking(
                 .flatMap(List::stream)
                 .filter(opening -> !opening.facade().site().equals(site))
                 .findFirst()
-                .map(opening -> "opening %s is not of site %s; accepted: openings of that site"
-                        .formatted(opening.id(), site));
+                .map(opening ->
+                        "opening %s is not of site %s; accepted: openings of that site".formatted(opening.id(), site));
     }
 }

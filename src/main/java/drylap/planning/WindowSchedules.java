@@ -122,8 +122,8 @@ public final class WindowSchedules {
         return java.util.stream.Stream.concat(asked.added().stream(), asked.changed().stream())
                 .filter(opening -> !walls.contains(opening.facade()))
                 .findFirst()
-                .map(opening -> new Refused("the job folder has no facade %s; accepted: one of facades.csv"
-                        .formatted(opening.facade())));
+                .map(opening -> new Refused(
+                        "the job folder has no facade %s; accepted: one of facades.csv".formatted(opening.facade())));
     }
 
     private ScheduleResult store(Person who, FolderId folder, ScheduleTaking asked) {
@@ -136,7 +136,8 @@ public final class WindowSchedules {
                 .note(
                         who,
                         asked.site(),
-                        "took in window schedule \"%s\": %d openings new, %d changed".formatted(asked.file(), added, changed));
+                        "took in window schedule \"%s\": %d openings new, %d changed"
+                                .formatted(asked.file(), added, changed));
         told.news().tell(new NewsItem(TOPIC, folder.value(), asked.site().value(), asked.file()));
         return new Taken(added, changed);
     }

@@ -39,8 +39,8 @@ final class LogBook {
         return transaction.execute(_ -> {
             var request = entry.request();
             if (!marks.lock(request.folder(), entry.opening()))
-                return Refused.because("opening %s has another method since you looked; open it again"
-                        .formatted(request.opening()));
+                return Refused.because(
+                        "opening %s has another method since you looked; open it again".formatted(request.opening()));
             var before = marks.byKey(request);
             if (before.isPresent()) return already(before.get());
             var state = states.state(request.folder(), entry.opening());

@@ -39,7 +39,8 @@ final class Marks {
      * @return whether its method is still that of the opening as it was read
      */
     boolean lock(FolderId folder, Opening opening) {
-        return db.select(OPENING.METHOD)
+        return db
+                .select(OPENING.METHOD)
                 .from(OPENING)
                 .where(OPENING.FOLDER_ID.eq(folder.value()))
                 .and(OPENING.OPENING_.eq(opening.id().value()))

@@ -46,7 +46,9 @@ public final class ScheduledOpenings {
                                 .set(OPENING_CHANGE.OPENING, opening.id().value()))
                         .toList())
                 .execute();
-        db.batch(was.stream().map(opening -> before(id, taking.folder(), opening)).toList())
+        db.batch(was.stream()
+                        .map(opening -> before(id, taking.folder(), opening))
+                        .toList())
                 .execute();
         return id;
     }

@@ -84,7 +84,8 @@ public record Draft(
 
     /** Whether some row names its method by a letter alone. */
     public boolean hasBareLetters() {
-        return taken().anyMatch(row -> MethodText.bareLetter(text(row, Field.METHOD)).isPresent());
+        return taken().anyMatch(
+                        row -> MethodText.bareLetter(text(row, Field.METHOD)).isPresent());
     }
 
     /** The rows that are not left out. */

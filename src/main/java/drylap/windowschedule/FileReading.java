@@ -18,7 +18,8 @@ public sealed interface FileReading {
      */
     record Refused(String file, String where, String wrong, String accepted) implements FileReading {
         public String text() {
-            return "%s%s: %s \u2013 %s is accepted".formatted(file, where.isEmpty() ? "" : ", " + where, wrong, accepted);
+            return "%s%s: %s \u2013 %s is accepted"
+                    .formatted(file, where.isEmpty() ? "" : ", " + where, wrong, accepted);
         }
     }
 }

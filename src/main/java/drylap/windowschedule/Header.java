@@ -39,12 +39,13 @@ public record Header(int first, int depth, List<String> titles) {
     public static Optional<Header> find(Sheet sheet) {
         List<Header> found = new ArrayList<>();
         for (int first = 0; first < Math.min(SEARCHED_ROWS, sheet.rows().size()); first++)
-            for (int depth = 1; depth <= DEEPEST && first + depth <= sheet.rows().size(); depth++)
-                if (couldBe(sheet, first, depth)) found.add(at(sheet, first, depth));
+            for (int depth = 1;
+                    depth <= DEEPEST && first + depth <= sheet.rows().size();
+                    depth++) if (couldBe(sheet, first, depth)) found.add(at(sheet, first, depth));
         return found.stream()
-                .filter(header -> header.columns().keySet().stream()
-                                .anyMatch(field -> field == Field.MARK || field.size())
-                        && header.columns().size() > 1)
+                .filter(header ->
+                        header.columns().keySet().stream().anyMatch(field -> field == Field.MARK || field.size())
+                                && header.columns().size() > 1)
                 .max(Comparator.<Header>comparingInt(header -> header.columns().size())
                         .thenComparingInt(header -> -header.depth())
                         .thenComparingInt(header -> -header.first()));
@@ -62,7 +63,8 @@ public record Header(int first, int depth, List<String> titles) {
     private static boolean couldBe(Sheet sheet, int first, int depth) {
         return sheet.rows().subList(first, first + depth).stream()
                 .flatMap(row -> row.cells().stream())
-                .noneMatch(cell -> !cell.isBlank() && Character.isDigit(cell.strip().charAt(0)));
+                .noneMatch(cell ->
+                        !cell.isBlank() && Character.isDigit(cell.strip().charAt(0)));
     }
 
     /** A title above its left neighbour is this column's too, where it makes sense of what stands below it. */

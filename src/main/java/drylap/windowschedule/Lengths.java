@@ -38,9 +38,10 @@ public final class Lengths {
         Matcher feet = FEET_AND_INCHES.matcher(plain);
         if (feet.matches()) return feetAndInches(feet);
         Matcher with = WITH_UNIT.matcher(plain);
-        if (with.matches()) return LengthUnit.spelt(with.group("unit"))
-                .map(own -> amount(with, own))
-                .orElseGet(() -> new LengthReading.Wrong("has an unknown unit"));
+        if (with.matches())
+            return LengthUnit.spelt(with.group("unit"))
+                    .map(own -> amount(with, own))
+                    .orElseGet(() -> new LengthReading.Wrong("has an unknown unit"));
         Matcher bare = BARE.matcher(plain);
         if (!bare.matches()) return new LengthReading.Wrong(plain.isEmpty() ? "is blank" : "is not a length");
         return unit == null ? new LengthReading.NoUnit() : amount(bare, unit);
@@ -51,8 +52,9 @@ public final class Lengths {
         if (!(inches instanceof LengthReading.Read(BigDecimal rest))) return inches;
         if (rest.compareTo(LengthUnit.FOOT.millimetres()) >= 0)
             return new LengthReading.Wrong("has %d inches or more beside its feet".formatted(INCHES_IN_A_FOOT));
-        return new LengthReading.Read(
-                new BigDecimal(found.group("feet")).multiply(LengthUnit.FOOT.millimetres()).add(rest));
+        return new LengthReading.Read(new BigDecimal(found.group("feet"))
+                .multiply(LengthUnit.FOOT.millimetres())
+                .add(rest));
     }
 
     private static LengthReading amount(Matcher found, LengthUnit unit) {

@@ -13,7 +13,10 @@ public enum LetterMeaning implements Coded {
     BARRIER_OVER_FLANGE(
             "barrier-over", "A: barrier after the window, B: before it; flashing over the flange", Method.A, Method.A1),
     BARRIER_BEHIND_FLANGE(
-            "barrier-behind", "A: barrier after the window, B: before it; flashing behind the flange", Method.B, Method.B1);
+            "barrier-behind",
+            "A: barrier after the window, B: before it; flashing behind the flange",
+            Method.B,
+            Method.B1);
 
     private final String code;
     private final String words;

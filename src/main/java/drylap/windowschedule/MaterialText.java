@@ -10,9 +10,24 @@ final class MaterialText {
     static final String ACCEPTED = "one of wood, aluminum, vinyl, fiberglass";
 
     private static final Map<Frame, Set<String>> SPELLINGS = Map.of(
-            Frame.WOOD, Set.of("wood", "timber", "wd", "clad wood", "wood clad", "aluminum clad wood", "aluminium clad wood"),
+            Frame.WOOD,
+                    Set.of(
+                            "wood",
+                            "timber",
+                            "wd",
+                            "clad wood",
+                            "wood clad",
+                            "aluminum clad wood",
+                            "aluminium clad wood"),
             Frame.ALUMINUM,
-                    Set.of("aluminum", "aluminium", "alum", "alu", "al", "thermally broken aluminum", "thermally broken aluminium"),
+                    Set.of(
+                            "aluminum",
+                            "aluminium",
+                            "alum",
+                            "alu",
+                            "al",
+                            "thermally broken aluminum",
+                            "thermally broken aluminium"),
             Frame.VINYL, Set.of("vinyl", "pvc", "upvc", "pvc u", "vyl"),
             Frame.FIBERGLASS, Set.of("fiberglass", "fibreglass", "frp", "grp", "fg"));
 

@@ -33,7 +33,9 @@ final class Naming {
         this.ofSite = ofSite;
         Map<String, List<RowReader.Reading>> byMark = new LinkedHashMap<>();
         for (var reading : readings)
-            reading.row().ifPresent(row -> byMark.computeIfAbsent(row.mark(), _ -> new ArrayList<>()).add(reading));
+            reading.row()
+                    .ifPresent(row -> byMark.computeIfAbsent(row.mark(), _ -> new ArrayList<>())
+                            .add(reading));
         marks = Set.copyOf(byMark.keySet());
         byMark.forEach(this::name);
     }
@@ -49,7 +51,8 @@ final class Naming {
         Map<Integer, List<Named>> taken = new HashMap<>();
         for (boolean samePlace : new boolean[] {true, false})
             for (var reading : readings) takeOver(reading, free, samePlace, taken);
-        int wanted = readings.stream().mapToInt(reading -> row(reading).quantity()).sum();
+        int wanted =
+                readings.stream().mapToInt(reading -> row(reading).quantity()).sum();
         boolean alone = wanted == 1 && highest == 0;
         for (var reading : readings) {
             List<Named> named = taken.computeIfAbsent(row(reading).number(), _ -> new ArrayList<>());

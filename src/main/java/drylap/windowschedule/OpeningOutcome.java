@@ -14,11 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param differences between what stands and what the schedule says, those that are held included
  */
 public record OpeningOutcome(
-        Kind kind,
-        @Nullable Opening now,
-        Opening becomes,
-        List<Difference> differences,
-        OpeningNote note) {
+        Kind kind, @Nullable Opening now, Opening becomes, List<Difference> differences, OpeningNote note) {
     public OpeningOutcome {
         differences = List.copyOf(differences);
     }

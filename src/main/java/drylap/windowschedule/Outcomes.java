@@ -37,7 +37,8 @@ public final class Outcomes {
                 .toList();
         elsewhere = folder.openings().stream()
                 .filter(opening -> !opening.facade().site().equals(site))
-                .collect(Collectors.toMap(Opening::id, opening -> opening.facade().site()));
+                .collect(Collectors.toMap(
+                        Opening::id, opening -> opening.facade().site()));
     }
 
     /** @param begun openings at which anything was ever marked */
@@ -71,7 +72,8 @@ public final class Outcomes {
                 else faults.add(fault(read, Field.MARK, clash, "a mark or a prefix of its own"));
             }
             unserved(openings)
-                    .ifPresent(wrong -> faults.add(fault(read, Field.METHOD, wrong, "a method with minutes in labour.csv")));
+                    .ifPresent(wrong ->
+                            faults.add(fault(read, Field.METHOD, wrong, "a method with minutes in labour.csv")));
         });
         return new RowOutcome(row, false, faults, faults.isEmpty() ? openings : List.of());
     }
@@ -85,7 +87,8 @@ public final class Outcomes {
     private Optional<String> unserved(List<OpeningOutcome> openings) {
         return openings.stream()
                 .map(OpeningOutcome::becomes)
-                .flatMap(one -> one.tasks().stream().filter(task -> !folder.labour().serves(task, one.method())))
+                .flatMap(one ->
+                        one.tasks().stream().filter(task -> !folder.labour().serves(task, one.method())))
                 .findFirst()
                 .map(task -> "has no minutes for %s in the labour table".formatted(task.code()));
     }
@@ -131,7 +134,8 @@ public final class Outcomes {
         var standIns = draft.choices().standIns();
         if (standIns.approach() == null) lacking.add("Choose the approach of new openings: drainage or barrier.");
         if (standIns.secondLayer() == null) lacking.add("Choose the second layer of new openings.");
-        if (standIns.deliveredOn() == null) lacking.add("Choose the first date on which new openings have their windows.");
+        if (standIns.deliveredOn() == null)
+            lacking.add("Choose the first date on which new openings have their windows.");
         return lacking;
     }
 

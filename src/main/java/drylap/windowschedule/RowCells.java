@@ -65,7 +65,10 @@ final class RowCells {
             case LengthReading.Read(var millimetres) -> millimetres;
             case LengthReading.Wrong(var wrong) -> noLength(field, wrong, Lengths.ACCEPTED);
             case LengthReading.NoUnit _ ->
-                noLength(field, "has no unit", "a unit in the cell or in its title, or one said for the whole schedule,");
+                noLength(
+                        field,
+                        "has no unit",
+                        "a unit in the cell or in its title, or one said for the whole schedule,");
         };
     }
 
@@ -87,7 +90,8 @@ final class RowCells {
         List<String> pair = Lengths.pair(text(field));
         if (pair.isEmpty())
             return width
-                    ? noLength(field, "is no width and height", "a size such as 3'-0\" x 4'-6\" or 900 x 1500 mm") : null;
+                    ? noLength(field, "is no width and height", "a size such as 3'-0\" x 4'-6\" or 900 x 1500 mm")
+                    : null;
         return length(field, pair.get(width != heightFirst(field) ? 0 : 1));
     }
 

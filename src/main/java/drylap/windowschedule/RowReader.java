@@ -66,10 +66,16 @@ final class RowReader {
             Frame frame = frame();
             Method method = method();
             OpeningNote note = note(mark);
-            if (quantity == null || facade == null || level == null || width == null || height == null || frame == null
-                    || method == null || !cells.sound()) return new Reading(cells.faults(), Optional.empty(), stoodIn);
-            var read = new ReadRow(
-                    number, mark, quantity, facade, level, width, height, frame, method, note.xMm(), note);
+            if (quantity == null
+                    || facade == null
+                    || level == null
+                    || width == null
+                    || height == null
+                    || frame == null
+                    || method == null
+                    || !cells.sound()) return new Reading(cells.faults(), Optional.empty(), stoodIn);
+            var read =
+                    new ReadRow(number, mark, quantity, facade, level, width, height, frame, method, note.xMm(), note);
             return new Reading(List.of(), Optional.of(read), stoodIn);
         }
 
@@ -86,7 +92,8 @@ final class RowReader {
         private @Nullable FacadeId facade() {
             if (cells.blank(Field.ELEVATION))
                 return stoodIn(Field.ELEVATION, draft.choices().standIns().wall(), this::wall);
-            FacadeId wall = walls.of(cells.text(Field.ELEVATION), draft.choices().walls())
+            FacadeId wall = walls.of(
+                            cells.text(Field.ELEVATION), draft.choices().walls())
                     .map(Facade::id)
                     .orElse(null);
             if (wall == null)
@@ -126,9 +133,10 @@ final class RowReader {
             Optional<Method> method = MethodText.read(text, draft.choices().letters());
             if (method.isEmpty() && MethodText.bareLetter(text).isPresent())
                 cells.wrong(
-                        Field.METHOD, "is a letter that schedules use in two ways", "A1, B1, or a meaning said for the letters");
-            else if (method.isEmpty())
-                cells.wrong(Field.METHOD, "is unknown", "one of " + Coded.codes(Method.class));
+                        Field.METHOD,
+                        "is a letter that schedules use in two ways",
+                        "A1, B1, or a meaning said for the letters");
+            else if (method.isEmpty()) cells.wrong(Field.METHOD, "is unknown", "one of " + Coded.codes(Method.class));
             return method.orElse(null);
         }
 

@@ -26,7 +26,10 @@ public final class Starts {
                 most(there, Opening::method),
                 most(there, Opening::approach),
                 most(there, Opening::secondLayer),
-                there.stream().map(Opening::deliveredOn).max(Comparator.naturalOrder()).orElse(null),
+                there.stream()
+                        .map(Opening::deliveredOn)
+                        .max(Comparator.naturalOrder())
+                        .orElse(null),
                 false,
                 0);
         return new Choices(site, null, null, Map.of(), standIns, "");
@@ -35,7 +38,8 @@ public final class Starts {
     private static <T extends Comparable<T>> @Nullable T most(List<Opening> openings, Function<Opening, T> what) {
         Map<T, Long> counts = openings.stream().collect(Collectors.groupingBy(what, Collectors.counting()));
         return counts.entrySet().stream()
-                .max(Map.Entry.<T, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                .max(Map.Entry.<T, Long>comparingByValue()
+                        .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
                 .map(Map.Entry::getKey)
                 .orElse(null);
     }

@@ -47,7 +47,8 @@ public final class Takings {
     /** Wall by wall and level by level, along the wall where the schedule says where, else in its own order. */
     private static List<Opening> added(Outcome outcome) {
         return outcome.openings(Kind.NEW).stream()
-                .sorted(Comparator.comparing((OpeningOutcome one) -> one.becomes().course())
+                .sorted(Comparator.comparing(
+                                (OpeningOutcome one) -> one.becomes().course())
                         .thenComparing(one -> one.note().xMm(), Comparator.nullsLast(Comparator.naturalOrder())))
                 .map(OpeningOutcome::becomes)
                 .toList();

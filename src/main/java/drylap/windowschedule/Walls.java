@@ -36,7 +36,9 @@ public final class Walls {
         List<Facade> same = facades.stream()
                 .filter(one -> plain(one.id().facade()).equals(plain(elevation)))
                 .toList();
-        return exact.size() == 1 ? exact.stream().findFirst() : same.size() == 1 ? same.stream().findFirst() : Optional.empty();
+        return exact.size() == 1
+                ? exact.stream().findFirst()
+                : same.size() == 1 ? same.stream().findFirst() : Optional.empty();
     }
 
     /** As a person chose for this elevation, or else by name. */

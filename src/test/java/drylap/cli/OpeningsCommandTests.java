@@ -23,14 +23,24 @@ class OpeningsCommandTests extends CommandLineOverAJob {
     private int openings(String csv, String... more) throws IOException {
         Files.writeString(place.resolve("schedule.csv"), csv);
         return run(Stream.concat(
-                        Stream.of("openings", "--schedule", in("schedule.csv"), "--in", in("job"), "--out", in("with"), "--site", "Q"),
+                        Stream.of(
+                                "openings",
+                                "--schedule",
+                                in("schedule.csv"),
+                                "--in",
+                                in("job"),
+                                "--out",
+                                in("with"),
+                                "--site",
+                                "Q"),
                         Stream.of(more))
                 .toArray(String[]::new));
     }
 
     @Test
     void a_schedule_goes_into_a_folder_that_reads_back() throws IOException {
-        assertThat(openings("Mark,Qty,Width,Height,Floor,Elevation\nA,2,36,48,1,North\n", "--unit", "in", "--method", "A1"))
+        assertThat(openings(
+                        "Mark,Qty,Width,Height,Floor,Elevation\nA,2,36,48,1,North\n", "--unit", "in", "--method", "A1"))
                 .as(err.toString())
                 .isZero();
         var read = (FolderReading.Read) FolderReader.read(FolderSource.of(place.resolve("with")));
@@ -40,7 +50,8 @@ class OpeningsCommandTests extends CommandLineOverAJob {
 
     @Test
     void faults_are_listed_by_row_and_column_and_nothing_is_written() throws IOException {
-        assertThat(openings("Mark,Width (mm),Height (mm),Floor,Elevation\nA,wide,1500,1,Yard\n")).isEqualTo(2);
+        assertThat(openings("Mark,Width (mm),Height (mm),Floor,Elevation\nA,wide,1500,1,Yard\n"))
+                .isEqualTo(2);
         assertThat(List.of(err.toString().split("\n")))
                 .contains(
                         "schedule.csv:2 E elevation: is no facade of the site (Yard) \u2013 west, north, east, south, or a facade "
@@ -53,9 +64,19 @@ class OpeningsCommandTests extends CommandLineOverAJob {
 
     @Test
     void options_that_name_what_is_not_there_are_refused() throws IOException {
-        assertThat(openings("Mark,Width,Height\nA,3',4'\n", "--column", "size=A")).isEqualTo(2);
+        assertThat(openings("Mark,Width,Height\nA,3',4'\n", "--column", "size=A"))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("--column: size is no field; accepted: mark, quantity");
-        assertThat(run("openings", "--schedule", in("schedule.csv"), "--in", in("job"), "--out", in("with"), "--site", "X"))
+        assertThat(run(
+                        "openings",
+                        "--schedule",
+                        in("schedule.csv"),
+                        "--in",
+                        in("job"),
+                        "--out",
+                        in("with"),
+                        "--site",
+                        "X"))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("no site X");
     }

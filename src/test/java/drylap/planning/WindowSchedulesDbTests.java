@@ -43,8 +43,10 @@ import org.springframework.dao.DataAccessException;
 
 @DbTest
 class WindowSchedulesDbTests {
-    private static final String TITLES = "Mark,Qty,RO width (mm),RO height (mm),Floor,Elevation,Material,Method,Remarks\n";
-    private static final String FIRST = TITLES + "A,2,900,1500,1,North,vinyl,A1,tempered\nB,,1000,1500,2,North,vinyl,A1,\n";
+    private static final String TITLES =
+            "Mark,Qty,RO width (mm),RO height (mm),Floor,Elevation,Material,Method,Remarks\n";
+    private static final String FIRST =
+            TITLES + "A,2,900,1500,1,North,vinyl,A1,tempered\nB,,1000,1500,2,North,vinyl,A1,\n";
     private static final OpeningId A1 = new OpeningId("A-1");
     private static final Instant NOON = Instant.parse("2026-04-13T19:00:00Z");
 
@@ -65,12 +67,6 @@ class WindowSchedulesDbTests {
 
     @Autowired
     OpeningStates states;
-
-    @Autowired
-    Plans plans;
-
-    @Autowired
-    Publications publications;
 
     @Autowired
     TestPeople people;
@@ -117,14 +113,15 @@ class WindowSchedulesDbTests {
                 .extracting(one -> one.id().value())
                 .endsWith("A-1", "A-2", "B");
         assertThat(scheduled.note(folder, A1).orElseThrow().remarks()).isEqualTo("tempered");
-        assertThat(outcome(SiteWithWalls.draft(FIRST)).openings()).allSatisfy(one -> assertThat(one.kind())
-                .isEqualTo(Kind.SAME));
+        assertThat(outcome(SiteWithWalls.draft(FIRST)).openings())
+                .allSatisfy(one -> assertThat(one.kind()).isEqualTo(Kind.SAME));
     }
 
     @Test
     void a_second_schedule_changes_and_adds_takes_nothing_away_and_keeps_what_stood_before() {
         take(FIRST);
-        assertThat(take(TITLES + "A,2,950,1500,1,North,vinyl,B1,\nC,,900,900,1,South,wood,A1,\n")).isEqualTo(new Taken(1, 2));
+        assertThat(take(TITLES + "A,2,950,1500,1,North,vinyl,B1,\nC,,900,900,1,South,wood,A1,\n"))
+                .isEqualTo(new Taken(1, 2));
         assertThat(opening("A-1").widthMm()).isEqualTo(950);
         assertThat(opening("A-2").method()).isEqualTo(Method.B1);
         assertThat(opening("B").widthMm()).isEqualTo(1000);
@@ -147,11 +144,13 @@ class WindowSchedulesDbTests {
         assertThat(opening("A-2").widthMm()).isEqualTo(950);
 
         Draft agreed = SiteWithWalls.draft(second).agreeing(A1, true);
-        assertThat(schedules.take(who, folder, Takings.of(agreed, outcome(agreed)))).isEqualTo(new Taken(0, 1));
+        assertThat(schedules.take(who, folder, Takings.of(agreed, outcome(agreed))))
+                .isEqualTo(new Taken(0, 1));
         assertThat(opening("A-1").widthMm()).isEqualTo(950);
         assertThat(opening("A-1").method()).isEqualTo(Method.A1);
         assertThat(states.of(who, folder, A1).done()).isEqualTo(done);
-        assertThat(db.fetchCount(STEP_MARK, STEP_MARK.FOLDER_ID.eq(folder.value()))).isEqualTo(1);
+        assertThat(db.fetchCount(STEP_MARK, STEP_MARK.FOLDER_ID.eq(folder.value())))
+                .isEqualTo(1);
     }
 
     @Test
@@ -162,8 +161,10 @@ class WindowSchedulesDbTests {
         mark(A1);
         assertThat(schedules.take(who, folder, seen)).isEqualTo(new ChangedMeanwhile("A-1"));
         assertThat(opening("A-2").widthMm()).isEqualTo(900);
-        assertThat(current.load(folder).openings()).noneMatch(one -> one.id().value().equals("C"));
-        assertThat(db.fetchCount(WINDOW_SCHEDULE, WINDOW_SCHEDULE.FOLDER_ID.eq(folder.value()))).isEqualTo(1);
+        assertThat(current.load(folder).openings())
+                .noneMatch(one -> one.id().value().equals("C"));
+        assertThat(db.fetchCount(WINDOW_SCHEDULE, WINDOW_SCHEDULE.FOLDER_ID.eq(folder.value())))
+                .isEqualTo(1);
     }
 
     @Test
@@ -175,26 +176,15 @@ class WindowSchedulesDbTests {
     }
 
     @Test
-    void the_published_plan_stays_and_visits_at_a_wall_that_an_opening_left_are_planned_anew() {
-        take(FIRST);
-        JobFolder now = current.load(folder);
-        PlanId plan = plans.save(folder, Planner.standard().plan(now, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
-        publications.publish(who, folder, plan, null);
-        take(TITLES + "A,2,900,1500,1,South,vinyl,A1,\n");
-        assertThat(publications.latest(folder).orElseThrow().plan()).isEqualTo(plan);
-        assertThat(plans.load(plan, Reach.EVERYWHERE).plan().visits())
-                .anyMatch(visit -> visit.opening().equals(A1) && visit.facade().facade().equals("north"));
-        assertThat(current.load(folder).published()).noneMatch(one -> one.visit().opening().equals(A1));
-    }
-
-    @Test
     void only_who_may_bring_in_folders_with_the_site_may_and_what_was_changed_is_never_rewritten() {
         Draft draft = SiteWithWalls.draft(FIRST);
         var taking = Takings.of(draft, outcome(draft));
         Person elsewhere = people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("M"))), null);
         assertThatExceptionOfType(NotAllowed.class).isThrownBy(() -> schedules.take(elsewhere, folder, taking));
         schedules.take(who, folder, taking);
-        assertThatThrownBy(() -> db.update(WINDOW_SCHEDULE).set(WINDOW_SCHEDULE.FILE, "x").execute())
+        assertThatThrownBy(() -> db.update(WINDOW_SCHEDULE)
+                        .set(WINDOW_SCHEDULE.FILE, "x")
+                        .execute())
                 .isInstanceOf(DataAccessException.class)
                 .hasMessageContaining("only grows");
     }

@@ -13,9 +13,11 @@ class HeaderTests {
         return new Sheet(
                 "sheet",
                 IntStream.range(0, lines.length)
-                        .mapToObj(i -> new Sheet.Row(i + 1, Arrays.stream(lines[i].split("\\|", -1))
-                                .map(String::strip)
-                                .toList()))
+                        .mapToObj(i -> new Sheet.Row(
+                                i + 1,
+                                Arrays.stream(lines[i].split("\\|", -1))
+                                        .map(String::strip)
+                                        .toList()))
                         .toList());
     }
 
@@ -25,7 +27,8 @@ class HeaderTests {
 
     @Test
     void titles_of_the_sheet_above_the_header_are_passed_over() {
-        Header header = header("WINDOW SCHEDULE", "Block A, revision 3", "Tag | Count | R.O. W | R.O. H", "1 | 2 | 3' | 4'");
+        Header header =
+                header("WINDOW SCHEDULE", "Block A, revision 3", "Tag | Count | R.O. W | R.O. H", "1 | 2 | 3' | 4'");
         assertThat(header.first()).isEqualTo(2);
         assertThat(header.columns())
                 .isEqualTo(Map.of(Field.MARK, 0, Field.QUANTITY, 1, Field.ROUGH_WIDTH, 2, Field.ROUGH_HEIGHT, 3));
@@ -55,7 +58,9 @@ class HeaderTests {
 
     @Test
     void the_surest_title_wins_and_a_head_height_is_no_height() {
-        Header header = header("Type | Mark | Head height | Sill height | Size (W x H) | Fa\u00e7ade | Frame material", "x | A | | | | |");
+        Header header = header(
+                "Type | Mark | Head height | Sill height | Size (W x H) | Fa\u00e7ade | Frame material",
+                "x | A | | | | |");
         assertThat(header.columns())
                 .isEqualTo(Map.of(
                         Field.MARK, 1,
@@ -68,7 +73,10 @@ class HeaderTests {
     @Test
     void units_stand_in_brackets_or_at_the_end() {
         Header header = header("Mark | Width (in.) | Height, mm | Sill height [cm] | X (m)", "A | | | |");
-        assertThat(IntStream.range(1, 5).mapToObj(header::unit).map(unit -> unit.orElseThrow()).toList())
+        assertThat(IntStream.range(1, 5)
+                        .mapToObj(header::unit)
+                        .map(unit -> unit.orElseThrow())
+                        .toList())
                 .isEqualTo(List.of(LengthUnit.INCH, LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE, LengthUnit.METRE));
     }
 

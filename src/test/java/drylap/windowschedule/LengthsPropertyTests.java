@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
-import java.util.List;
 
 /** Lengths are written out and read back; the oracle is a fraction of whole numbers, 254/10 mm an inch, never a decimal. */
 class LengthsPropertyTests {
@@ -28,11 +28,14 @@ class LengthsPropertyTests {
                         sixtyFourths == 0 ? "" : (ways.get(1) ? " " : "-") + lowest(sixtyFourths),
                         ways.get(2) ? "\"" : " in");
         // feet * 12 + inches + n/64 inches, times 254/10 mm, over a common denominator of 640
-        BigInteger numerator = BigInteger.valueOf((feet * 12L + inches) * 64 + sixtyFourths).multiply(TENTHS_OF_AN_INCH);
+        BigInteger numerator =
+                BigInteger.valueOf((feet * 12L + inches) * 64 + sixtyFourths).multiply(TENTHS_OF_AN_INCH);
 
         assertThat(Lengths.read(text, null)).as(text).isInstanceOf(LengthReading.Read.class);
         BigDecimal read = ((LengthReading.Read) Lengths.read(text, null)).millimetres();
-        assertThat(read.multiply(BigDecimal.valueOf(640)).toBigIntegerExact()).as(text).isEqualTo(numerator);
+        assertThat(read.multiply(BigDecimal.valueOf(640)).toBigIntegerExact())
+                .as(text)
+                .isEqualTo(numerator);
     }
 
     @Property(tries = 300)
@@ -47,11 +50,15 @@ class LengthsPropertyTests {
     @Property(tries = 500)
     void any_text_has_an_answer(@ForAll String text) {
         assertThat(Lengths.read(text, LengthUnit.INCH)).isNotNull();
-        assertThat(Lengths.pair(text)).satisfiesAnyOf(pair -> assertThat(pair).isEmpty(), pair -> assertThat(pair).hasSize(2));
+        assertThat(Lengths.pair(text))
+                .satisfiesAnyOf(
+                        pair -> assertThat(pair).isEmpty(),
+                        pair -> assertThat(pair).hasSize(2));
     }
 
     private static String lowest(int sixtyFourths) {
-        int common = BigInteger.valueOf(sixtyFourths).gcd(BigInteger.valueOf(64)).intValue();
+        int common =
+                BigInteger.valueOf(sixtyFourths).gcd(BigInteger.valueOf(64)).intValue();
         return sixtyFourths / common + "/" + 64 / common;
     }
 }

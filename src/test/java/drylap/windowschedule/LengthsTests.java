@@ -11,10 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Values worked out by hand from 1 in = 25.4 mm and 1 ft = 304.8 mm exactly (NIST SP 811, appendix B). */
 class LengthsTests {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             3'-0 1/2"      | 927.1
             3'-0"          | 914.4
             3'             | 914.4
@@ -46,7 +43,14 @@ class LengthsTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"36,INCH,914.4", "36 1/2,INCH,927.1", "3.5,FOOT,1066.8", "900,MILLIMETRE,900", "90.5,CENTIMETRE,905", "0.9,METRE,900"})
+    @CsvSource({
+        "36,INCH,914.4",
+        "36 1/2,INCH,927.1",
+        "3.5,FOOT,1066.8",
+        "900,MILLIMETRE,900",
+        "90.5,CENTIMETRE,905",
+        "0.9,METRE,900"
+    })
     void a_bare_number_has_the_unit_of_its_column(String text, LengthUnit unit, BigDecimal millimetres) {
         assertThat(read(text, unit)).isEqualByComparingTo(millimetres);
     }
@@ -58,10 +62,7 @@ class LengthsTests {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             1,200 mm   | has a comma that may part thousands or decimals
             3'-14"     | has 12 inches or more beside its feet
             36 1/3"    | has a fraction that is none of halves to 64ths below one

@@ -40,7 +40,9 @@ class OutcomesTests {
     void the_same_schedule_again_changes_nothing() {
         JobFolder now = after(folder, NINE);
         Outcome again = Outcomes.of(SiteWithWalls.draft(NINE), now, Set.of());
-        assertThat(again.openings()).hasSize(4).allSatisfy(one -> assertThat(one.kind()).isEqualTo(Kind.SAME));
+        assertThat(again.openings())
+                .hasSize(4)
+                .allSatisfy(one -> assertThat(one.kind()).isEqualTo(Kind.SAME));
         assertThat(Takings.over(now, again)).isEqualTo(now);
     }
 
@@ -48,7 +50,9 @@ class OutcomesTests {
     void a_mark_of_which_there_are_more_keeps_its_first_and_one_of_which_there_are_fewer_keeps_all() {
         JobFolder now = after(folder, NINE);
         Outcome more = Outcomes.of(
-                SiteWithWalls.draft(TITLES + "A,1,900,1500,1,North,vinyl,A1\nB,2,1000,1500,2,North,vinyl,A1\n"), now, Set.of());
+                SiteWithWalls.draft(TITLES + "A,1,900,1500,1,North,vinyl,A1\nB,2,1000,1500,2,North,vinyl,A1\n"),
+                now,
+                Set.of());
         assertThat(more.openings())
                 .extracting(one -> one.id().value(), OpeningOutcome::kind)
                 .containsExactly(tuple("A-1", Kind.SAME), tuple("B", Kind.SAME), tuple("B-2", Kind.NEW));
@@ -62,7 +66,10 @@ class OutcomesTests {
         // one more on the north wall: those on the east wall keep their names
         Outcome more = Outcomes.of(SiteWithWalls.draft(two.replaceFirst("A,2", "A,3")), now, Set.of());
         assertThat(more.openings())
-                .extracting(one -> one.id().value(), OpeningOutcome::kind, one -> one.becomes().facade().facade())
+                .extracting(
+                        one -> one.id().value(),
+                        OpeningOutcome::kind,
+                        one -> one.becomes().facade().facade())
                 .containsExactly(
                         tuple("A-1", Kind.SAME, "north"),
                         tuple("A-2", Kind.SAME, "north"),
@@ -76,12 +83,17 @@ class OutcomesTests {
         JobFolder now = after(folder, NINE);
         Outcome changed = Outcomes.of(
                 SiteWithWalls.draft("Mark,RO width (mm),RO height (mm)\nB,1200,1500\n")
-                        .with(SiteWithWalls.choices().withStandIns(
-                                SiteWithWalls.choices().standIns().withWall("south").withLevel(7).withMethod(Method.B))),
+                        .with(SiteWithWalls.choices()
+                                .withStandIns(SiteWithWalls.choices()
+                                        .standIns()
+                                        .withWall("south")
+                                        .withLevel(7)
+                                        .withMethod(Method.B))),
                 now,
                 Set.of());
         var b = changed.openings(Kind.CHANGED).getFirst();
-        assertThat(b.differences()).containsExactly(new OpeningOutcome.Difference("width", "1000 mm", "1200 mm", false));
+        assertThat(b.differences())
+                .containsExactly(new OpeningOutcome.Difference("width", "1000 mm", "1200 mm", false));
         assertThat(b.becomes().method()).isEqualTo(Method.A1);
         assertThat(b.becomes().level()).isEqualTo(2);
     }
@@ -109,7 +121,8 @@ class OutcomesTests {
         assertThat(of(TITLES + "MS1-01,,900,1500,1,North,vinyl,A1\n").faults())
                 .extracting(CellFault::wrong)
                 .containsExactly("makes opening MS1-01, which stands at site M");
-        assertThat(of(TITLES + "A,2,900,1500,1,North,vinyl,A1\nA-1,,900,1500,1,North,vinyl,A1\n").faults())
+        assertThat(of(TITLES + "A,2,900,1500,1,North,vinyl,A1\nA-1,,900,1500,1,North,vinyl,A1\n")
+                        .faults())
                 .extracting(CellFault::wrong)
                 .containsExactly("makes opening A-1, which row 2 makes too");
     }
@@ -150,7 +163,9 @@ class OutcomesTests {
         Draft draft = SiteWithWalls.draft(TITLES + "A,,900,tall,1,North,vinyl,A1\nTotal,600,,,,,,\n");
         int a = draft.rows().getFirst().number();
         Outcome right = Outcomes.of(
-                draft.withEdit(new Draft.Cell(a, Field.ROUGH_HEIGHT), "1500").leavingOut(a + 1, true), folder, Set.of());
+                draft.withEdit(new Draft.Cell(a, Field.ROUGH_HEIGHT), "1500").leavingOut(a + 1, true),
+                folder,
+                Set.of());
         assertThat(right.sound()).isTrue();
         assertThat(right.openings()).extracting(one -> one.becomes().heightMm()).containsExactly(1500);
     }
@@ -159,7 +174,8 @@ class OutcomesTests {
     void what_new_openings_need_is_asked_for_once() {
         Draft draft = SiteWithWalls.draft(NINE);
         var standIns = draft.choices().standIns().withApproach(null).withDeliveredOn(null);
-        assertThat(Outcomes.of(draft.with(draft.choices().withStandIns(standIns)), folder, Set.of()).lacking())
+        assertThat(Outcomes.of(draft.with(draft.choices().withStandIns(standIns)), folder, Set.of())
+                        .lacking())
                 .hasSize(2);
     }
 }

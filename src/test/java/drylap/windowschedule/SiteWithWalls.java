@@ -36,7 +36,15 @@ public final class SiteWithWalls {
                 null,
                 Map.of(),
                 new StandIns(
-                        null, null, Frame.VINYL, Method.A1, Approach.DRAINAGE, SecondLayer.NONE, LocalDate.of(2026, 4, 20), false, 0),
+                        null,
+                        null,
+                        Frame.VINYL,
+                        Method.A1,
+                        Approach.DRAINAGE,
+                        SecondLayer.NONE,
+                        LocalDate.of(2026, 4, 20),
+                        false,
+                        0),
                 "");
     }
 

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
  */
 class SixHundredRowsTests {
     private static final int[] SIXTY_FOURTHS = {0, 32, 16, 24, 32, 20, 7, 26};
-    private static final List<Integer> FAULTY = List.of(7, 48, 91, 133, 177, 219, 261, 303, 345, 387, 429, 471, 514, 555);
+    private static final List<Integer> FAULTY =
+            List.of(7, 48, 91, 133, 177, 219, 261, 303, 345, 387, 429, 471, 514, 555);
 
     private final Draft draft = SiteWithWalls.draft("six-hundred.xlsx", SiteWithWalls.sixHundred());
 
@@ -77,15 +78,19 @@ class SixHundredRowsTests {
         Outcome outcome = outcome(rest);
         assertThat(outcome.sound()).isTrue();
         Map<Integer, List<Opening>> byRow = outcome.rows().stream()
-                .collect(Collectors.toMap(RowOutcome::number, one -> one.openings().stream()
-                        .map(OpeningOutcome::becomes)
-                        .toList()));
+                .collect(Collectors.toMap(
+                        RowOutcome::number,
+                        one -> one.openings().stream()
+                                .map(OpeningOutcome::becomes)
+                                .toList()));
         for (int i = 1; i <= 600; i++) {
             List<Opening> openings = byRow.getOrDefault(row(i), List.of());
             assertThat(openings).as("row %d", i).hasSize(FAULTY.contains(i) ? 0 : i % 50 == 0 ? 3 : 1);
             for (Opening opening : openings) check(i, opening);
         }
-        assertThat(byRow.get(row(50))).extracting(one -> one.id().value()).containsExactly("W-050-1", "W-050-2", "W-050-3");
+        assertThat(byRow.get(row(50)))
+                .extracting(one -> one.id().value())
+                .containsExactly("W-050-1", "W-050-2", "W-050-3");
     }
 
     private static void check(int i, Opening opening) {
@@ -99,16 +104,20 @@ class SixHundredRowsTests {
         assertThat(opening.widthMm()).as("width of row %d", i).isEqualTo(millimetres(width));
         assertThat(opening.heightMm()).as("height of row %d", i).isEqualTo(millimetres(height));
         assertThat(opening.level()).isEqualTo(1 + i % 6);
-        assertThat(opening.facade().facade()).isEqualTo(List.of("north", "east", "south", "west").get(i % 4));
+        assertThat(opening.facade().facade())
+                .isEqualTo(List.of("north", "east", "south", "west").get(i % 4));
         assertThat(opening.frame())
-                .isEqualTo(List.of(Frame.VINYL, Frame.ALUMINUM, Frame.WOOD, Frame.FIBERGLASS).get(i % 4));
+                .isEqualTo(List.of(Frame.VINYL, Frame.ALUMINUM, Frame.WOOD, Frame.FIBERGLASS)
+                        .get(i % 4));
         assertThat(opening.method()).isEqualTo(i % 2 == 0 ? Method.A1 : Method.B1);
     }
 
     /** 254/640 mm a 64th of an inch, halves up; the half inch of clearance is 32 of them. */
     private static int millimetres(long sixtyFourths) {
         BigInteger twice = BigInteger.valueOf(sixtyFourths).multiply(BigInteger.valueOf(254 * 2));
-        return twice.add(BigInteger.valueOf(640)).divide(BigInteger.valueOf(640 * 2)).intValueExact();
+        return twice.add(BigInteger.valueOf(640))
+                .divide(BigInteger.valueOf(640 * 2))
+                .intValueExact();
     }
 
     /** Four rows of titles, and a blank row after each 200. */

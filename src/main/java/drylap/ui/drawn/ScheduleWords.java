@@ -19,7 +19,8 @@ public final class ScheduleWords {
     private ScheduleWords() {}
 
     /** One opening of the preview. */
-    public record Line(int row, String opening, Kind kind, String place, String size, String made, String differences) {}
+    public record Line(
+            int row, String opening, Kind kind, String place, String size, String made, String differences) {}
 
     public static String kind(Kind kind) {
         return switch (kind) {
@@ -67,7 +68,8 @@ public final class ScheduleWords {
     /** How many rows and openings there are of each kind. */
     public static String counts(Outcome outcome) {
         long out = outcome.rows().stream().filter(RowOutcome::leftOut).count();
-        long faulty = outcome.rows().stream().filter(row -> !row.faults().isEmpty()).count();
+        long faulty =
+                outcome.rows().stream().filter(row -> !row.faults().isEmpty()).count();
         return "%,d rows: %,d openings new, %,d changed, %,d same, %,d begun and left as they are; %,d of the site are not in the schedule and stay. %s%s"
                 .formatted(
                         outcome.rows().size(),
@@ -76,7 +78,9 @@ public final class ScheduleWords {
                         outcome.openings(Kind.SAME).size(),
                         outcome.openings(Kind.HELD).size(),
                         outcome.missing().size(),
-                        faulty == 0 ? "Nothing is wrong." : "%,d %s to put right.".formatted(faulty, faulty == 1 ? "row" : "rows"),
+                        faulty == 0
+                                ? "Nothing is wrong."
+                                : "%,d %s to put right.".formatted(faulty, faulty == 1 ? "row" : "rows"),
                         out == 0 ? "" : " %,d left out.".formatted(out));
     }
 

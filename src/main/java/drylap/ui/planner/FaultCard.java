@@ -46,8 +46,9 @@ final class FaultCard extends Div {
         draft = now;
         outcome.faults().forEach(fault -> fields.computeIfAbsent(fault.field(), field -> ask(now, outcome, field)));
         fields.forEach((field, cell) -> {
-            Optional<CellFault> wrong =
-                    outcome.faults().stream().filter(fault -> fault.field() == field).findFirst();
+            Optional<CellFault> wrong = outcome.faults().stream()
+                    .filter(fault -> fault.field() == field)
+                    .findFirst();
             cell.setInvalid(wrong.isPresent());
             cell.setErrorMessage(wrong.map(ScheduleWords::fault).orElse(""));
             cell.setEnabled(!outcome.leftOut());
@@ -61,7 +62,9 @@ final class FaultCard extends Div {
 
     private TextField ask(Draft now, RowOutcome outcome, Field field) {
         String column = now.columns().containsKey(field)
-                ? ", column " + drylap.windowschedule.Sheet.letters(Objects.requireNonNull(now.columns().get(field)))
+                ? ", column "
+                        + drylap.windowschedule.Sheet.letters(
+                                Objects.requireNonNull(now.columns().get(field)))
                 : "";
         var cell = new TextField(field.words() + column);
         cell.setValue(now.text(outcome.row(), field));

@@ -37,8 +37,12 @@ final class ScheduleChoices extends Div {
     private final Paragraph clearance = new Paragraph();
     private final Select<LetterMeaning> letters = ChangeFields.select("What a bare A or B means as a method");
     private transient Choices now = new Choices(
-            new SiteId("?"), null, null, Map.of(),
-            new StandIns(null, null, null, null, null, null, null, false, 0), "");
+            new SiteId("?"),
+            null,
+            null,
+            Map.of(),
+            new StandIns(null, null, null, null, null, null, null, false, 0),
+            "");
     private transient Set<String> asked = Set.of();
 
     ScheduleChoices(Consumer<Choices> change) {
@@ -49,9 +53,10 @@ final class ScheduleChoices extends Div {
                 clearance,
                 elevations,
                 new H3("Where the schedule says nothing"),
-                new Paragraph("Wall, level, frame and method hold for rows without them; what follows holds for new openings alone. "
-                        + "Several openings of a mark are numbered: A-1, A-2 and so on; a mark of one opening is its name. New ones of a course stand in the "
-                        + "order of their position along the wall, else of the rows; sill height and position are unknown where the schedule has none."),
+                new Paragraph(
+                        "Wall, level, frame and method hold for rows without them; what follows holds for new openings alone. "
+                                + "Several openings of a mark are numbered: A-1, A-2 and so on; a mark of one opening is its name. New ones of a course stand in the "
+                                + "order of their position along the wall, else of the rows; sill height and position are unknown where the schedule has none."),
                 standIns);
     }
 
@@ -65,8 +70,9 @@ final class ScheduleChoices extends Div {
         now = draft.choices();
         asked = Set.of();
         var rules = folder.rules().at(now.site());
-        clearance.setText("Sizes are those of the rough opening. Where only the frame is given, %s mm are added in width and height: %s."
-                .formatted(rules.value(Rule.ROUGH_CLEARANCE_MM), Rule.ROUGH_CLEARANCE_MM.source()));
+        clearance.setText(
+                "Sizes are those of the rough opening. Where only the frame is given, %s mm are added in width and height: %s."
+                        .formatted(rules.value(Rule.ROUGH_CLEARANCE_MM), Rule.ROUGH_CLEARANCE_MM.source()));
         meaning.removeAll();
         letters.setItemLabelGenerator(one -> one == null ? "" : one.words());
         letters.setItems(LetterMeaning.values());
@@ -74,7 +80,12 @@ final class ScheduleChoices extends Div {
             if (event.isFromClient()) tell(now.withLetters(event.getValue()));
         });
         meaning.add(
-                choice("Numbers without a unit are", LengthUnit.values(), LengthUnit::words, now.unit(), unit -> now.withUnit(unit)),
+                choice(
+                        "Numbers without a unit are",
+                        LengthUnit.values(),
+                        LengthUnit::words,
+                        now.unit(),
+                        unit -> now.withUnit(unit)),
                 letters,
                 prefix());
         standIns.removeAll();
@@ -103,7 +114,12 @@ final class ScheduleChoices extends Div {
                 coded("Approach", Approach.class, first.approach(), this::approach),
                 coded("Second layer", SecondLayer.class, first.secondLayer(), this::secondLayer),
                 date(first.deliveredOn()),
-                choice("Water test", new Boolean[] {false, true}, yes -> yes ? "yes" : "no", first.waterTest(), this::waterTest),
+                choice(
+                        "Water test",
+                        new Boolean[] {false, true},
+                        yes -> yes ? "yes" : "no",
+                        first.waterTest(),
+                        this::waterTest),
                 number("Priority", first.priority(), 100, this::priority));
     }
 
@@ -125,7 +141,8 @@ final class ScheduleChoices extends Div {
         return select;
     }
 
-    private TextField number(String label, @Nullable Integer first, int most, Function<@Nullable Integer, Choices> chosen) {
+    private TextField number(
+            String label, @Nullable Integer first, int most, Function<@Nullable Integer, Choices> chosen) {
         var field = new TextField(label);
         field.setValue(first == null ? "" : String.valueOf(first));
         field.setHelperText("a whole number up to %d".formatted(most));
@@ -174,7 +191,10 @@ final class ScheduleChoices extends Div {
                 "Elevation " + name,
                 walls.names().toArray(String[]::new),
                 wall -> wall,
-                now.walls().getOrDefault(name, walls.named(name).map(one -> one.id().facade()).orElse(null)),
+                now.walls()
+                        .getOrDefault(
+                                name,
+                                walls.named(name).map(one -> one.id().facade()).orElse(null)),
                 wall -> withWall(name, wall))));
     }
 

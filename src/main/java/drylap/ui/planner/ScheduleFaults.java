@@ -45,13 +45,17 @@ final class ScheduleFaults extends Div {
             else if (!row.faults().isEmpty() && byRow.size() < SHOWN) place(draft, row);
             else if (!row.faults().isEmpty()) waiting++;
         }
-        long wrong = outcome.rows().stream().filter(row -> !row.faults().isEmpty()).count();
+        long wrong =
+                outcome.rows().stream().filter(row -> !row.faults().isEmpty()).count();
         panel.setVisible(!byRow.isEmpty());
         said.setText("%d %s wrong.%s"
                 .formatted(
                         wrong,
                         wrong == 1 ? "row is" : "rows are",
-                        waiting == 0 ? "" : " %d more are shown once these are right; often one choice above puts many right.".formatted(waiting)));
+                        waiting == 0
+                                ? ""
+                                : " %d more are shown once these are right; often one choice above puts many right."
+                                        .formatted(waiting)));
     }
 
     private void place(Draft draft, RowOutcome row) {

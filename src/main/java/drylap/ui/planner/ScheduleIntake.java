@@ -45,8 +45,9 @@ final class ScheduleIntake extends Div {
         var choose = new Div(sites, upload);
         choose.addClassName("asked");
         panel.add(
-                new Paragraph("The contractor's window schedule as XLSX or CSV, for one site of the job folder on the table. You see first what "
-                        + "every row becomes, and put right what is wrong. It is taken in whole, or not at all."),
+                new Paragraph(
+                        "The contractor's window schedule as XLSX or CSV, for one site of the job folder on the table. You see first what "
+                                + "every row becomes, and put right what is wrong. It is taken in whole, or not at all."),
                 choose,
                 trouble,
                 templates());

@@ -97,7 +97,10 @@ final class ScheduleOpenings extends Div {
         Panels.row(
                 table,
                 new Span(Panels.text(line.opening(), "strong"), Panels.text(" row " + line.row(), "from")),
-                Panels.text(ScheduleWords.kind(line.kind()), "kind", line.kind().name().toLowerCase(java.util.Locale.ROOT)),
+                Panels.text(
+                        ScheduleWords.kind(line.kind()),
+                        "kind",
+                        line.kind().name().toLowerCase(java.util.Locale.ROOT)),
                 Panels.text(line.place()),
                 Panels.text(line.size()),
                 Panels.text(line.made()),
@@ -110,7 +113,8 @@ final class ScheduleOpenings extends Div {
         var id = new OpeningId(line.opening());
         Draft now = draft;
         if (now == null || line.kind() != Kind.HELD && !now.agreed().contains(id)) return said;
-        var agree = new Checkbox("Change it all the same, but for its method", now.agreed().contains(id));
+        var agree = new Checkbox(
+                "Change it all the same, but for its method", now.agreed().contains(id));
         agree.setAriaLabel("Change %s all the same, but for its method".formatted(line.opening()));
         agree.addValueChangeListener(event -> {
             if (event.isFromClient()) change.accept(now.agreeing(id, event.getValue()));

@@ -36,9 +36,11 @@ final class ScheduleUnderstood extends Div {
         sheetAndHeader.addClassName("asked");
         columns.addClassName("asked");
         Section panel = Panels.panel("understood", "How it is understood");
-        var matched = new Details("Which column holds what", new Paragraph("A column may be chosen for several."), columns);
+        var matched =
+                new Details("Which column holds what", new Paragraph("A column may be chosen for several."), columns);
         panel.add(
-                new Paragraph("Columns were recognised by their titles. Change what was understood otherwise than it is meant."),
+                new Paragraph(
+                        "Columns were recognised by their titles. Change what was understood otherwise than it is meant."),
                 sheetAndHeader,
                 matched,
                 choices);
@@ -65,9 +67,12 @@ final class ScheduleUnderstood extends Div {
     private Select<Integer> header(JobFolder of, List<Sheet> sheets, Draft first) {
         Select<Integer> header = ChangeFields.select("Last row of the titles");
         List<Sheet.Row> rows = first.sheet().rows();
-        List<Integer> places = IntStream.range(0, Math.min(ROWS_OFFERED, rows.size())).boxed().toList();
-        ChangeFields.fill(header, places, place -> "row %d: %s"
-                .formatted(rows.get(place).number(), ScheduleWords.asItStands(rows.get(place))));
+        List<Integer> places =
+                IntStream.range(0, Math.min(ROWS_OFFERED, rows.size())).boxed().toList();
+        ChangeFields.fill(
+                header,
+                places,
+                place -> "row %d: %s".formatted(rows.get(place).number(), ScheduleWords.asItStands(rows.get(place))));
         header.setValue(first.header().below() - 1);
         header.addValueChangeListener(event -> {
             if (event.isFromClient()) turn(of, sheets, first.sheet(), event.getValue());
@@ -90,13 +95,17 @@ final class ScheduleUnderstood extends Div {
 
     private void askColumns(Draft first) {
         columns.removeAll();
-        List<Optional<Integer>> items = IntStream.rangeClosed(-1, first.header().titles().size() - 1)
+        List<Optional<Integer>> items = IntStream.rangeClosed(
+                        -1, first.header().titles().size() - 1)
                 .mapToObj(column -> column < 0 ? Optional.<Integer>empty() : Optional.of(column))
                 .toList();
         Field.all().forEach(field -> {
             Select<Optional<Integer>> column = ChangeFields.select(field.words());
-            ChangeFields.fill(column, items, item -> item.map(at -> ScheduleWords.column(first.header(), at))
-                    .orElse("not in this file"));
+            ChangeFields.fill(
+                    column,
+                    items,
+                    item -> item.map(at -> ScheduleWords.column(first.header(), at))
+                            .orElse("not in this file"));
             column.setValue(Optional.ofNullable(first.columns().get(field)));
             column.addValueChangeListener(event -> {
                 if (event.isFromClient() && draft != null)

@@ -90,7 +90,10 @@ class WindowScheduleView extends Div implements FolderView {
         taken.removeAll();
         trouble.clear();
         begun = desk.begun(now.stored().id());
-        Sheet sheet = sheets.stream().filter(one -> Header.find(one).isPresent()).findFirst().orElse(sheets.getFirst());
+        Sheet sheet = sheets.stream()
+                .filter(one -> Header.find(one).isPresent())
+                .findFirst()
+                .orElse(sheets.getFirst());
         Header header = Header.find(sheet).orElseGet(() -> Header.at(sheet, 0, 1));
         draft = Draft.of(file, sheet, header, Starts.of(now.folder(), site.id()));
         understood.begin(now.folder(), sheets, draft);
@@ -136,8 +139,9 @@ class WindowScheduleView extends Div implements FolderView {
             case ScheduleResult.ChangedMeanwhile(var what) -> {
                 begun = desk.begun(now.stored().id());
                 table.refresh();
-                trouble.say("Somebody marked or changed %s meanwhile. Nothing was taken in. Look again, then take it in."
-                        .formatted(what));
+                trouble.say(
+                        "Somebody marked or changed %s meanwhile. Nothing was taken in. Look again, then take it in."
+                                .formatted(what));
             }
         }
     }
@@ -148,10 +152,12 @@ class WindowScheduleView extends Div implements FolderView {
         draw();
         var panel = Panels.panel("taken", "%s was taken in".formatted(file));
         panel.add(
-                new Paragraph("%,d openings are new, %,d were changed. What was marked, released, pinned and published stays as it was."
-                        .formatted(added, changed)),
                 new Paragraph(
-                        Panels.text("Plan again, so that they get their visits. "), new RouterLink("To the sites", SitesView.class)));
+                        "%,d openings are new, %,d were changed. What was marked, released, pinned and published stays as it was."
+                                .formatted(added, changed)),
+                new Paragraph(
+                        Panels.text("Plan again, so that they get their visits. "),
+                        new RouterLink("To the sites", SitesView.class)));
         taken.removeAll();
         taken.add(panel);
         table.refresh();

@@ -28,8 +28,7 @@ final class CsvSheet {
     private CsvSheet() {}
 
     static List<Sheet> read(byte[] bytes, FileLimits limits) throws RefusedFile {
-        for (byte one : bytes)
-            if (one == 0) throw new RefusedFile("", "is no text", "an XLSX workbook or a CSV file");
+        for (byte one : bytes) if (one == 0) throw new RefusedFile("", "is no text", "an XLSX workbook or a CSV file");
         String text = text(bytes);
         char parted = parted(text);
         List<Sheet.Row> rows = new ArrayList<>();
@@ -44,7 +43,8 @@ final class CsvSheet {
             }
         } catch (IOException | UncheckedIOException quotes) {
             throw new RefusedFile(
-                    "row %d or after".formatted(rows.isEmpty() ? 1 : rows.getLast().number() + 1),
+                    "row %d or after"
+                            .formatted(rows.isEmpty() ? 1 : rows.getLast().number() + 1),
                     "has quotes that do not pair up",
                     "a cell in \"quotes\" with each inner quote doubled");
         }
@@ -53,7 +53,10 @@ final class CsvSheet {
 
     private static String text(byte[] bytes) {
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException notUtf8) {
             return new String(bytes, WINDOWS);
@@ -61,7 +64,8 @@ final class CsvSheet {
     }
 
     private static CSVFormat format(char parted) {
-        return CSVFormat.RFC4180.builder()
+        return CSVFormat.RFC4180
+                .builder()
                 .setDelimiter(parted)
                 .setIgnoreEmptyLines(false)
                 .get();

@@ -26,7 +26,8 @@ final class RowGuard {
     /** @param column from 0 */
     void checkPlace(int row, int column) throws RefusedFile {
         if (row > limits.rows())
-            throw new RefusedFile(where("row " + row), "is one row too many", "at most %d rows".formatted(limits.rows()));
+            throw new RefusedFile(
+                    where("row " + row), "is one row too many", "at most %d rows".formatted(limits.rows()));
         if (column >= limits.columns())
             throw new RefusedFile(
                     where("row " + row), "has too many columns", "at most %d columns".formatted(limits.columns()));

@@ -21,7 +21,8 @@ public final class ScheduleFile {
     static FileReading read(String name, byte[] bytes, FileLimits limits) {
         try {
             List<Sheet> sheets = sheets(bytes, limits);
-            if (sheets.isEmpty()) throw new RefusedFile("", "holds no text at all", "a window schedule with a row of titles");
+            if (sheets.isEmpty())
+                throw new RefusedFile("", "holds no text at all", "a window schedule with a row of titles");
             return new FileReading.Read(name, sheets);
         } catch (RefusedFile refused) {
             return new FileReading.Refused(name, refused.where(), refused.wrong(), refused.accepted());

@@ -55,7 +55,8 @@ final class SheetGuard {
             XMLStreamReader reader = xml.createXMLStreamReader(zip);
             while (reader.hasNext()) {
                 int event = reader.next();
-                if (event == XMLStreamReader.DTD) throw new RefusedFile("part " + part, "has a document type", ACCEPTED);
+                if (event == XMLStreamReader.DTD)
+                    throw new RefusedFile("part " + part, "has a document type", ACCEPTED);
                 if (event == XMLStreamReader.START_ELEMENT && part.contains("worksheets/")) element(part, reader);
             }
         } catch (XMLStreamException | RuntimeException broken) {

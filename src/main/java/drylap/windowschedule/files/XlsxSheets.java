@@ -81,7 +81,8 @@ final class XlsxSheets {
     /** A day in a cell was mostly typed as a fraction or a mark, such as 3/4 or 1-2: it is shown as a day, which is no length. */
     private static String number(Cell cell) {
         if (!(cell.getValue() instanceof BigDecimal number)) return String.valueOf(cell.getValue());
-        if (isDay(cell.getDataFormatString())) return "a date (%s)".formatted(cell.asDate().toLocalDate());
+        if (isDay(cell.getDataFormatString()))
+            return "a date (%s)".formatted(cell.asDate().toLocalDate());
         BigDecimal shown = number.round(DIGITS).stripTrailingZeros();
         return shown.precision() - shown.scale() > 15 ? shown.toString() : shown.toPlainString();
     }

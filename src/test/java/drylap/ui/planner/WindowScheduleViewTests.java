@@ -89,7 +89,8 @@ class WindowScheduleViewTests extends SpringBrowserlessTest {
         assertThat(wide.getErrorMessage()).contains("is not a length", "3'-0 1/2\"");
         test(wide).setValue("4'-0\"");
         assertThat(wide.isInvalid()).isFalse();
-        test(find(Checkbox.class).withLabel("Leave row 4 out: it is no opening").single()).click();
+        test(find(Checkbox.class).withLabel("Leave row 4 out: it is no opening").single())
+                .click();
 
         assertThat(take().isEnabled()).isTrue();
         int before = folders.load(folder).openings().size();
@@ -106,20 +107,23 @@ class WindowScheduleViewTests extends SpringBrowserlessTest {
         var view = open("Mark,RO width (mm),RO height (mm),Floor,Elevation,Material,Method\n"
                 + "QW2-01,1000,1200,2,west,vinyl,A1\nQW1-01,1300,1500,1,west,wood,A1\n");
         assertThat(text(view))
-                .contains("0 openings new, 1 changed, 0 same, 1 begun and left as they are; 1 of the site are not in the schedule and stay")
+                .contains(
+                        "0 openings new, 1 changed, 0 same, 1 begun and left as they are; 1 of the site are not in the schedule and stay")
                 .contains("width 1000 mm instead of 900 mm")
                 .contains("width stays 1200 mm, the schedule says 1300 mm");
         test(find(Checkbox.class)
                         .withLabel("Change it all the same, but for its method")
                         .single())
                 .click();
-        assertThat(text(view)).contains("2 changed", "width 1300 mm instead of 1200 mm", "method stays A, the schedule says A1");
+        assertThat(text(view))
+                .contains("2 changed", "width 1300 mm instead of 1200 mm", "method stays A, the schedule says A1");
     }
 
     @Test
     void a_file_that_is_none_is_refused_and_nothing_opens() {
         var view = navigate(WindowScheduleView.class);
-        test(UploadTester.class, find(Upload.class).single()).upload("schedule.xlsx", "x/y", new byte[] {'P', 'K', 3, 4, 0});
+        test(UploadTester.class, find(Upload.class).single())
+                .upload("schedule.xlsx", "x/y", new byte[] {'P', 'K', 3, 4, 0});
         assertThat(text(view)).contains("schedule.xlsx", "broken or cut off zip file", "Nothing was changed");
         assertThat(find(H2.class).all()).extracting(H2::getText).doesNotContain("What it becomes");
     }

@@ -35,7 +35,9 @@ class ScheduleFileTests {
     }
 
     private static String wrong(byte[] bytes) {
-        return ScheduleFile.read("schedule.xlsx", bytes) instanceof FileReading.Refused refused ? refused.text() : "read";
+        return ScheduleFile.read("schedule.xlsx", bytes) instanceof FileReading.Refused refused
+                ? refused.text()
+                : "read";
     }
 
     /** The workbook of the tests with one part rewritten. */
@@ -53,13 +55,15 @@ class ScheduleFileTests {
     }
 
     private static UnaryOperator<byte[]> text(UnaryOperator<String> rewritten) {
-        return bytes -> rewritten.apply(new String(bytes, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
+        return bytes ->
+                rewritten.apply(new String(bytes, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {",", ";", "\t"})
     void cells_are_parted_by_comma_semicolon_or_tab(String parted) {
-        String text = "Mark,Width,Remarks\nA,36 1/2\",\"two, or; three\"\n\nB,3'-0\",\n".replace("k,W", "k" + parted + "W")
+        String text = "Mark,Width,Remarks\nA,36 1/2\",\"two, or; three\"\n\nB,3'-0\",\n"
+                .replace("k,W", "k" + parted + "W")
                 .replace("h,R", "h" + parted + "R")
                 .replace("A,3", "A" + parted + "3")
                 .replace("\",\"", "\"" + parted + "\"")
@@ -74,7 +78,9 @@ class ScheduleFileTests {
 
     @Test
     void decimal_commas_do_not_part_cells_where_semicolons_do() {
-        assertThat(rows(read("Mark;Width;Height\nA;1,5;2,5\nB;1,5;2,5\n", StandardCharsets.UTF_8)).getLast().cells())
+        assertThat(rows(read("Mark;Width;Height\nA;1,5;2,5\nB;1,5;2,5\n", StandardCharsets.UTF_8))
+                        .getLast()
+                        .cells())
                 .containsExactly("B", "1,5", "2,5");
     }
 
@@ -91,7 +97,9 @@ class ScheduleFileTests {
     @Test
     void the_templates_open_and_every_title_of_them_is_known() {
         for (var template : Templates.all()) {
-            Sheet sheet = ((FileReading.Read) ScheduleFile.read(template.name(), template.bytes())).sheets().getFirst();
+            Sheet sheet = ((FileReading.Read) ScheduleFile.read(template.name(), template.bytes()))
+                    .sheets()
+                    .getFirst();
             assertThat(Header.find(sheet).orElseThrow().columns())
                     .hasSize(sheet.columns())
                     .containsKeys(Field.MARK, Field.FRAME_WIDTH, Field.X_POSITION, Field.REMARKS);
@@ -100,7 +108,8 @@ class ScheduleFileTests {
 
     @Test
     void a_formula_stands_for_what_was_last_worked_out() {
-        Sheet.Row second = rows(ScheduleFile.read("s.xlsx", SiteWithWalls.sixHundred())).get(4);
+        Sheet.Row second =
+                rows(ScheduleFile.read("s.xlsx", SiteWithWalls.sixHundred())).get(4);
         assertThat(second.number()).isEqualTo(6);
         // =24+24+2+1 + 3/16
         assertThat(second.cell(4)).isEqualTo("51.1875");
@@ -110,12 +119,14 @@ class ScheduleFileTests {
     void a_bomb_is_refused_before_it_goes_off() throws IOException {
         byte[] blanks = new byte[40 << 20];
         Arrays.fill(blanks, (byte) ' ');
-        assertThat(wrong(with(SHEET, _ -> blanks))).contains("part " + SHEET, "unpacks to more than 200 times its size");
+        assertThat(wrong(with(SHEET, _ -> blanks)))
+                .contains("part " + SHEET, "unpacks to more than 200 times its size");
         assertThat(wrong(with("xl/media/other.bin", bytes -> bytes))).isEqualTo("read");
         var small = new FileLimits(1 << 20, 1_000, 200, 500, 20_000, 200, 1_000);
         assertThat(ScheduleFile.read("s.xlsx", SiteWithWalls.sixHundred(), small))
                 .isInstanceOfSatisfying(
-                        FileReading.Refused.class, refused -> assertThat(refused.wrong()).isEqualTo("unpacks to too much"));
+                        FileReading.Refused.class,
+                        refused -> assertThat(refused.wrong()).isEqualTo("unpacks to too much"));
     }
 
     @Test
@@ -123,15 +134,20 @@ class ScheduleFileTests {
         byte[] whole = SiteWithWalls.sixHundred();
         for (int length : new int[] {4, 100, whole.length / 2})
             assertThat(wrong(Arrays.copyOf(whole, length))).contains("broken or cut off zip file");
-        assertThat(wrong(with(SHEET, text(sheet -> sheet.substring(0, sheet.length() / 2))))).contains("is not well-formed");
-        assertThat(wrong(with("xl/workbook.xml", text(_ -> "<nothing/>")))).doesNotContain("Exception").isNotEqualTo("read");
-        assertThat(wrong(new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0})).contains("older kind");
+        assertThat(wrong(with(SHEET, text(sheet -> sheet.substring(0, sheet.length() / 2)))))
+                .contains("is not well-formed");
+        assertThat(wrong(with("xl/workbook.xml", text(_ -> "<nothing/>"))))
+                .doesNotContain("Exception")
+                .isNotEqualTo("read");
+        assertThat(wrong(new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0}))
+                .contains("older kind");
         assertThat(wrong(new byte[] {1, 0, 2})).contains("is no text");
     }
 
     @Test
     void a_cell_that_lies_beyond_all_limits_or_a_document_type_is_refused() throws IOException {
-        assertThat(wrong(with(SHEET, text(sheet -> sheet.replaceFirst("r=\"A6\"", "r=\"ZZZZZZZ6\""))))).contains("too many columns");
+        assertThat(wrong(with(SHEET, text(sheet -> sheet.replaceFirst("r=\"A6\"", "r=\"ZZZZZZZ6\"")))))
+                .contains("too many columns");
         assertThat(wrong(with(SHEET, text(sheet -> sheet.replaceFirst("<row r=\"6\"", "<row r=\"999999\"")))))
                 .contains("too many");
         assertThat(wrong(with(SHEET, text(sheet -> sheet.replaceFirst("\\?>", "?><!DOCTYPE x [<!ENTITY a \"b\">]>")))))
