@@ -7,6 +7,7 @@ import static drylap.persistence.jooq.Tables.WINDOW_SCHEDULE;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.PersonId;
+import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import java.time.Instant;
 import java.util.List;
@@ -106,8 +107,9 @@ public final class ScheduledOpenings {
                 .set(row);
     }
 
-    /** Empty where no schedule ever named it. */
-    public Optional<OpeningNote> note(FolderId folder, OpeningId opening) {
+    /** Empty where no schedule ever named it, or it stands at a site outside the reach. */
+    public Optional<OpeningNote> note(FolderId folder, OpeningId opening, Reach reach) {
+        if (openings.find(folder, opening, reach).isEmpty()) return Optional.empty();
         return db.selectFrom(OPENING_NOTE)
                 .where(OPENING_NOTE.FOLDER_ID.eq(folder.value()), OPENING_NOTE.OPENING.eq(opening.value()))
                 .fetchOptional(row -> new OpeningNote(

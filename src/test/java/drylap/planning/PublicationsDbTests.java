@@ -98,7 +98,7 @@ class PublicationsDbTests {
                         WallOfAll.SCHEDULER,
                         folder,
                         new ScheduleTaking(
-                                WallOfAll.SOUTH.site(),
+                                was.facade().site(),
                                 "s.csv",
                                 List.of(),
                                 List.of(was),

@@ -1,8 +1,8 @@
 package drylap.ui.drawn;
 
 import drylap.sites.Opening;
+import drylap.sites.OpeningNote;
 import drylap.windowschedule.CellFault;
-import drylap.windowschedule.Field;
 import drylap.windowschedule.Header;
 import drylap.windowschedule.OpeningOutcome;
 import drylap.windowschedule.OpeningOutcome.Difference;
@@ -10,8 +10,8 @@ import drylap.windowschedule.OpeningOutcome.Kind;
 import drylap.windowschedule.Outcome;
 import drylap.windowschedule.RowOutcome;
 import drylap.windowschedule.Sheet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a window schedule becomes, in the words of its page. */
@@ -65,6 +65,22 @@ public final class ScheduleWords {
                 : "%s %s instead of %s".formatted(one.what(), one.said(), one.was());
     }
 
+    /** What the schedule says of an opening beyond its design. */
+    public static String note(OpeningNote note) {
+        List<String> said = new ArrayList<>(List.of("mark " + note.mark()));
+        if (note.sillHeightMm() != null) said.add("sill %d mm above the floor".formatted(note.sillHeightMm()));
+        if (note.xMm() != null) said.add("%d mm along the wall".formatted(note.xMm()));
+        add(said, "head detail ", note.headDetail());
+        add(said, "jamb detail ", note.jambDetail());
+        add(said, "sill detail ", note.sillDetail());
+        add(said, "", note.remarks());
+        return String.join("; ", said) + ".";
+    }
+
+    private static void add(List<String> said, String what, String text) {
+        if (!text.isBlank()) said.add(what + text);
+    }
+
     /** How many rows and openings there are of each kind. */
     public static String counts(Outcome outcome) {
         long out = outcome.rows().stream().filter(RowOutcome::leftOut).count();
@@ -96,13 +112,5 @@ public final class ScheduleWords {
     public static String column(Header header, int column) {
         String title = header.titles().get(column);
         return "%s: %s".formatted(Sheet.letters(column), title.isBlank() ? "no title" : title);
-    }
-
-    public static String field(Field field) {
-        return field.words();
-    }
-
-    public static String lower(Field field) {
-        return field.words().toLowerCase(Locale.ROOT);
     }
 }

@@ -71,7 +71,9 @@ class WindowScheduleView extends Div implements FolderView {
     public void show(FolderShown now) {
         shown = now;
         if (now.stored().id().equals(folder == null ? null : folder.id())) {
-            if (draft != null) change(draft);
+            if (draft == null) return;
+            begun = desk.begun(now.stored().id());
+            change(draft);
             return;
         }
         folder = now.stored();
@@ -137,7 +139,6 @@ class WindowScheduleView extends Div implements FolderView {
             case ScheduleResult.Taken(int added, int changed) -> taken(mine.file(), added, changed);
             case ScheduleResult.Refused(var why) -> trouble.say(why);
             case ScheduleResult.ChangedMeanwhile(var what) -> {
-                begun = desk.begun(now.stored().id());
                 table.refresh();
                 trouble.say(
                         "Somebody marked or changed %s meanwhile. Nothing was taken in. Look again, then take it in."
