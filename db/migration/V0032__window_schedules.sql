@@ -27,7 +27,8 @@ create table opening_change (
     was_method    text constraint opening_change_method check (was_method in ('A', 'A1', 'B', 'B1')),
     primary key (schedule_id, opening),
     foreign key (folder_id, opening) references opening on delete cascade,
-    check (num_nulls(was_facade, was_level, was_width_mm, was_height_mm, was_frame, was_method) in (0, 6))
+    check (num_nulls(was_facade, was_level, was_width_mm, was_height_mm, was_frame, was_method) = 0
+        or num_nulls(was_facade, was_level, was_width_mm, was_height_mm, was_frame, was_method) = 6)
 );
 create index opening_change_by_opening on opening_change (folder_id, opening, schedule_id);
 

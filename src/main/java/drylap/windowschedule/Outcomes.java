@@ -10,7 +10,6 @@ import drylap.windowschedule.OpeningOutcome.Kind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +58,7 @@ public final class Outcomes {
                             : outcome(row, reading, naming);
                 })
                 .toList();
-        return new Outcome(rows, lacking(rows), missing(rows));
+        return new Outcome(rows, lacking(rows), missing());
     }
 
     private RowOutcome outcome(Sheet.Row row, RowReader.Reading reading, Naming naming) {
@@ -139,8 +138,7 @@ public final class Outcomes {
         return lacking;
     }
 
-    private List<Opening> missing(List<RowOutcome> rows) {
-        Set<OpeningId> named = new HashSet<>(rowOf.keySet());
-        return ofSite.stream().filter(opening -> !named.contains(opening.id())).toList();
+    private List<Opening> missing() {
+        return ofSite.stream().filter(opening -> !rowOf.containsKey(opening.id())).toList();
     }
 }

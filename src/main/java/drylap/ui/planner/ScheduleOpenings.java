@@ -112,7 +112,7 @@ final class ScheduleOpenings extends Div {
         var said = new Div(Panels.text(line.differences()));
         var id = new OpeningId(line.opening());
         Draft now = draft;
-        if (now == null || line.kind() != Kind.HELD && !now.agreed().contains(id)) return said;
+        if (now == null || (line.kind() != Kind.HELD && !now.agreed().contains(id))) return said;
         var agree = new Checkbox(
                 "Change it all the same, but for its method", now.agreed().contains(id));
         agree.setAriaLabel("Change %s all the same, but for its method".formatted(line.opening()));

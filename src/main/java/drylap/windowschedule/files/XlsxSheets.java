@@ -90,6 +90,6 @@ final class XlsxSheets {
     private static boolean isDay(@Nullable String format) {
         if (format == null) return false;
         String plain = format.replaceAll("\"[^\"]*\"|\\[[^]]*]|\\\\.", "").toLowerCase(java.util.Locale.ROOT);
-        return plain.contains("d") && plain.contains("m") || plain.contains("yy");
+        return (plain.contains("d") && plain.contains("m")) || plain.contains("yy");
     }
 }
