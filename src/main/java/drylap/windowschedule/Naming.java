@@ -9,7 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,20 +24,22 @@ final class Naming {
 
     private record Own(int number, Opening opening) {}
 
+    private static final Pattern NUMBERED = Pattern.compile("(.+)-([1-9]\\d{0,5})");
+
     private final String prefix;
-    private final List<Opening> ofSite;
+    private final Map<String, List<Own>> owned;
     private final Set<String> marks;
     private final Map<Integer, List<Named>> byRow = new LinkedHashMap<>();
 
     Naming(String prefix, List<Opening> ofSite, List<RowReader.Reading> readings) {
         this.prefix = prefix;
-        this.ofSite = ofSite;
         Map<String, List<RowReader.Reading>> byMark = new LinkedHashMap<>();
         for (var reading : readings)
             reading.row()
                     .ifPresent(row -> byMark.computeIfAbsent(row.mark(), _ -> new ArrayList<>())
                             .add(reading));
         marks = Set.copyOf(byMark.keySet());
+        owned = owned(ofSite);
         byMark.forEach(this::name);
     }
 
@@ -46,7 +49,7 @@ final class Naming {
     }
 
     private void name(String mark, List<RowReader.Reading> readings) {
-        List<Own> free = new ArrayList<>(owned(mark));
+        List<Own> free = new ArrayList<>(owned.getOrDefault(mark, List.of()));
         int highest = free.stream().mapToInt(Own::number).max().orElse(0);
         Map<Integer, List<Named>> taken = new HashMap<>();
         for (boolean samePlace : new boolean[] {true, false})
@@ -83,21 +86,23 @@ final class Naming {
         return reading.row().orElseThrow();
     }
 
-    /** The site's openings of a mark: its name alone, as number 1, or with a number; not those of a mark that is written so. */
-    private List<Own> owned(String mark) {
-        return ofSite.stream()
-                .map(opening -> new Own(number(mark, opening.id().value()), opening))
-                .filter(own -> own.number() > 0)
-                .sorted(Comparator.comparingInt(Own::number))
-                .collect(Collectors.toList());
+    /** Each of the site's openings with its mark: the name alone is number 1 of it, unless a mark is written so with its number. */
+    private Map<String, List<Own>> owned(List<Opening> ofSite) {
+        Map<String, List<Own>> owned = new HashMap<>();
+        for (Opening opening : ofSite) {
+            String id = opening.id().value();
+            if (!id.startsWith(prefix)) continue;
+            String rest = id.substring(prefix.length());
+            Matcher numbered = NUMBERED.matcher(rest);
+            if (marks.contains(rest)) add(owned, rest, new Own(1, opening));
+            else if (numbered.matches())
+                add(owned, numbered.group(1), new Own(Integer.parseInt(numbered.group(2)), opening));
+        }
+        owned.values().forEach(all -> all.sort(Comparator.comparingInt(Own::number)));
+        return owned;
     }
 
-    private int number(String mark, String id) {
-        String alone = prefix + mark;
-        if (id.equals(alone)) return 1;
-        if (!id.startsWith(alone + "-")) return 0;
-        String number = id.substring(alone.length() + 1);
-        boolean anotherMark = id.startsWith(prefix) && marks.contains(id.substring(prefix.length()));
-        return number.matches("[1-9]\\d{0,5}") && !anotherMark ? Integer.parseInt(number) : 0;
+    private static void add(Map<String, List<Own>> owned, String mark, Own own) {
+        owned.computeIfAbsent(mark, _ -> new ArrayList<>()).add(own);
     }
 }

@@ -139,6 +139,8 @@ public final class Outcomes {
     }
 
     private List<Opening> missing() {
-        return ofSite.stream().filter(opening -> !rowOf.containsKey(opening.id())).toList();
+        return ofSite.stream()
+                .filter(opening -> !rowOf.containsKey(opening.id()))
+                .toList();
     }
 }

@@ -28,11 +28,13 @@ final class ImportBench {
         System.out.println("| 600 rows | Openings | First time, ms | Median of %d, ms |".formatted(TIMES));
         System.out.println("|---|---:|---:|---:|");
         Draft draft = measure("opened", () -> SiteWithWalls.draft("six-hundred.xlsx", file), _ -> 0);
-        Outcome faulty = measure("worked out, 14 faults", () -> Outcomes.of(draft, folder, Set.of()), ImportBench::openings);
+        Outcome faulty =
+                measure("worked out, 14 faults", () -> Outcomes.of(draft, folder, Set.of()), ImportBench::openings);
         Draft right = draft;
         for (var fault : faulty.faults()) right = right.leavingOut(fault.row(), true);
         Draft sound = right;
-        Outcome outcome = measure("worked out, sound", () -> Outcomes.of(sound, folder, Set.of()), ImportBench::openings);
+        Outcome outcome =
+                measure("worked out, sound", () -> Outcomes.of(sound, folder, Set.of()), ImportBench::openings);
         JobFolder after = Takings.over(folder, outcome);
         measure("worked out again over them", () -> Outcomes.of(sound, after, Set.of()), ImportBench::openings);
         return outcome.sound();

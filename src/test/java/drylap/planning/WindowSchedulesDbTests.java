@@ -112,7 +112,8 @@ class WindowSchedulesDbTests {
                 .hasSize(before + 3)
                 .extracting(one -> one.id().value())
                 .endsWith("A-1", "A-2", "B");
-        assertThat(scheduled.note(folder, A1, Reach.EVERYWHERE).orElseThrow().remarks()).isEqualTo("tempered");
+        assertThat(scheduled.note(folder, A1, Reach.EVERYWHERE).orElseThrow().remarks())
+                .isEqualTo("tempered");
         assertThat(outcome(SiteWithWalls.draft(FIRST)).openings())
                 .allSatisfy(one -> assertThat(one.kind()).isEqualTo(Kind.SAME));
     }

@@ -24,8 +24,13 @@ class ScheduleWordsTests {
                 SiteWithWalls.folder(),
                 Set.of());
         assertThat(ScheduleWords.lines(outcome))
-                .extracting(ScheduleWords.Line::row, ScheduleWords.Line::opening, ScheduleWords.Line::place, ScheduleWords.Line::size)
+                .extracting(
+                        ScheduleWords.Line::row,
+                        ScheduleWords.Line::opening,
+                        ScheduleWords.Line::place,
+                        ScheduleWords.Line::size)
                 .containsExactly(org.assertj.core.api.Assertions.tuple(2, "A", "north, level 2", "900 × 1500 mm"));
-        assertThat(ScheduleWords.counts(outcome)).contains("1 rows: 1 openings new, 0 changed", "3 of the site", "Nothing is wrong.");
+        assertThat(ScheduleWords.counts(outcome))
+                .contains("1 rows: 1 openings new, 0 changed", "3 of the site", "Nothing is wrong.");
     }
 }
