@@ -75,6 +75,7 @@ final class ScheduleChoices extends Div {
                         .formatted(rules.value(Rule.ROUGH_CLEARANCE_MM), Rule.ROUGH_CLEARANCE_MM.source()));
         meaning.removeAll();
         letters.setItemLabelGenerator(one -> one == null ? "" : one.words());
+        letters.setPlaceholder("choose");
         letters.setItems(LetterMeaning.values());
         letters.addValueChangeListener(event -> {
             if (event.isFromClient()) tell(now.withLetters(event.getValue()));
