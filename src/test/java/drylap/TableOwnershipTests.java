@@ -28,7 +28,8 @@ class TableOwnershipTests {
     private static final Map<String, Set<String>> OWNERS = Map.ofEntries(
             Map.entry("forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST")),
             Map.entry("climate", Set.of("KEPT_NORMALS")),
-            Map.entry("sites", Set.of("SITE", "FACADE", "OPENING")),
+            Map.entry(
+                    "sites", Set.of("SITE", "FACADE", "OPENING", "WINDOW_SCHEDULE", "OPENING_CHANGE", "OPENING_NOTE")),
             Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),
             Map.entry("weather", Set.of("FORECAST", "FORECAST_HOUR")),
             Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE")),

@@ -7,6 +7,8 @@ import drylap.assembly.SecondLayer;
 import drylap.assembly.Step;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
+import drylap.windowschedule.LengthUnit;
+import drylap.windowschedule.LetterMeaning;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -53,6 +55,7 @@ public final class Commands {
                 new RiskCommand(),
                 new OutlookCommand(),
                 new TakeOffCommand(),
+                new OpeningsCommand(),
                 new TraceCommand(),
                 new GenerateCommand());
     }
@@ -75,6 +78,8 @@ public final class Commands {
         line.registerConverter(Task.class, new CodeOf<>(Task.class, "task"));
         line.registerConverter(Trade.class, new CodeOf<>(Trade.class, "trade"));
         line.registerConverter(Frame.class, new CodeOf<>(Frame.class, "frame"));
+        line.registerConverter(LengthUnit.class, new CodeOf<>(LengthUnit.class, "unit"));
+        line.registerConverter(LetterMeaning.class, new CodeOf<>(LetterMeaning.class, "meaning"));
     }
 
     private static void sayAtTheEnd(CommandSpec spec) {

@@ -10,6 +10,7 @@
             "crews",
             "planning",
             "intake",
+            "windowschedule",
             "audit",
             "risk",
             "season",

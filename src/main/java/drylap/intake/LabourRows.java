@@ -68,16 +68,11 @@ final class LabourRows {
         Set<String> missing = new TreeSet<>();
         for (Opening opening : openings)
             for (Task task : opening.tasks())
-                if (task != Task.TEST && !serves(labour, task, opening.method()))
+                if (!labour.serves(task, opening.method()))
                     missing.add("%s of method %s"
                             .formatted(task.code(), opening.method().code()));
         for (String need : missing)
             table.report(0, "", "has no row for " + need, "", "a row of that task and method, or of method *,");
-    }
-
-    private static boolean serves(LabourTable labour, Task task, Method method) {
-        return labour.rows().stream()
-                .anyMatch(row -> row.task() == task && (row.method() == null || row.method() == method));
     }
 
     static Lines write(LabourTable labour) {

@@ -147,6 +147,13 @@ public enum Rule implements Coded {
             50,
             1000,
             "16 in, from memory of ASTM E2112; the window maker's instructions govern"),
+    ROUGH_CLEARANCE_MM(
+            "rough_clearance_mm",
+            12.7,
+            "mm wider and higher than the frame",
+            0,
+            100,
+            "1/4 in at each side: trade guides, one up to 1/2 in; the window maker's instructions govern"),
     TAKE_OFF_WASTE("take_off_waste", 0.05, "share of the sealant", 0, 1, "common practice, no source"),
     WEIGHT_LATE_HANDOVER("weight_late_handover", 200, "per hour", 0, 1_000_000, "planning choice of this project"),
     WEIGHT_CREW_DAYS("weight_crew_days", 400, "per crew-day", 0, 1_000_000, "planning choice of this project"),

@@ -4,6 +4,7 @@ import drylap.crews.Absences;
 import drylap.crews.Shift;
 import drylap.crews.ShiftsLeft;
 import drylap.forecasts.KeptForecasts;
+import drylap.kernel.Course;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
@@ -106,6 +107,7 @@ public final class CurrentFolders {
         var held = pins.of(id);
         List<PublishedVisit> published = published(id, folder, held, reach).stream()
                 .map(one -> heldByACrewThatComes(one, away))
+                .filter(one -> stillThere(one.visit(), now))
                 .toList();
         Stream<PublishedVisit> more =
                 newlyHeld(id, folder, held, published).filter(one -> !away.contains(CrewDay.of(one.visit())));
@@ -120,6 +122,12 @@ public final class CurrentFolders {
         static CrewDay of(Visit visit) {
             return new CrewDay(visit.crew(), visit.date());
         }
+    }
+
+    /** A window schedule may have moved an opening to another wall or level: its visits there are planned anew. */
+    private static boolean stillThere(Visit visit, Map<OpeningId, OpeningState> now) {
+        OpeningState state = now.get(visit.opening());
+        return state != null && state.opening().course().equals(new Course(visit.facade(), visit.level()));
     }
 
     private static Set<CrewDay> crewDays(JobFolder folder) {

@@ -23,6 +23,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Facades;
 import drylap.sites.Openings;
+import drylap.sites.ScheduledOpenings;
 import drylap.sites.Site;
 import drylap.sites.Sites;
 import drylap.weather.Forecasts;
@@ -35,7 +36,10 @@ import org.jooq.Records;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** The job folders in the database. A stored folder never changes: newer files make a newer folder. */
+/**
+ * The job folders in the database. A stored folder never changes, but for its openings, which window schedules add and change: newer files
+ * make a newer folder.
+ */
 @Service
 public final class JobFolders {
     private static final int MOST_KNOWN = 6;
@@ -48,8 +52,12 @@ public final class JobFolders {
     private final Cache<Read, JobFolder> known =
             Caffeine.newBuilder().maximumSize(MOST_KNOWN).softValues().build();
 
-    /** What was read of a folder may be shown again, since nobody changes it. */
-    private record Read(FolderId folder, Reach reach) {}
+    /**
+     * What was read of a folder may be shown again, as long as no newer schedule changed it.
+     *
+     * @param schedule the newest that was taken in, on whichever node
+     */
+    private record Read(FolderId folder, Reach reach, long schedule) {}
 
     JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts, History history) {
         this.db = db;
@@ -90,7 +98,7 @@ public final class JobFolders {
     /** What of it lies at sites within reach. */
     JobFolder load(FolderId id, Reach reach) {
         if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
-        return known.get(new Read(id, reach), _ -> parts.load(id, reach));
+        return known.get(new Read(id, reach, parts.scheduled().newest(id)), _ -> parts.load(id, reach));
     }
 
     /** Newest first. */
@@ -151,6 +159,7 @@ public final class JobFolders {
             Sites sites,
             Facades facades,
             Openings openings,
+            ScheduledOpenings scheduled,
             Crews crews,
             Shifts shifts,
             TravelLegs legs,

@@ -37,6 +37,11 @@ public record LabourTable(List<LabourRow> rows) {
         return null;
     }
 
+    /** Whether it has minutes for a task of openings of this method; a test has minutes of its own. */
+    public boolean serves(Task task, Method method) {
+        return task == Task.TEST || find(task, method) != null || find(task, null) != null;
+    }
+
     public int minutes(Opening opening, Task task) {
         int whole = wholeMinutes(opening, row(task, opening.method()), task);
         StepList list = opening.stepList();

@@ -38,7 +38,9 @@ final class LogBook {
     MarkResult add(Entry entry, Function<OpeningState, Optional<Refused>> refusal) {
         return transaction.execute(_ -> {
             var request = entry.request();
-            marks.lock(request.folder(), request.opening());
+            if (!marks.lock(request.folder(), entry.opening()))
+                return Refused.because(
+                        "opening %s has another method since you looked; open it again".formatted(request.opening()));
             var before = marks.byKey(request);
             if (before.isPresent()) return already(before.get());
             var state = states.state(request.folder(), entry.opening());

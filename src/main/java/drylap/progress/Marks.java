@@ -33,14 +33,21 @@ final class Marks {
         this.clock = clock;
     }
 
-    /** Until the transaction ends nobody else adds to this opening's log. */
-    void lock(FolderId folder, OpeningId opening) {
-        db.select(OPENING.OPENING_)
+    /**
+     * Until the transaction ends nobody else adds to this opening's log or changes its method.
+     *
+     * @return whether its method is still that of the opening as it was read
+     */
+    boolean lock(FolderId folder, Opening opening) {
+        return db
+                .select(OPENING.METHOD)
                 .from(OPENING)
                 .where(OPENING.FOLDER_ID.eq(folder.value()))
-                .and(OPENING.OPENING_.eq(opening.value()))
+                .and(OPENING.OPENING_.eq(opening.id().value()))
                 .forNoKeyUpdate()
-                .fetch();
+                .fetch()
+                .stream()
+                .anyMatch(row -> row.value1().equals(opening.method().code()));
     }
 
     Map<OpeningId, List<Mark>> of(FolderId folder, Reach reach) {

@@ -104,6 +104,38 @@ public record Opening(
                 finishedNow);
     }
 
+    /** The same opening, as far as it has come, with another place, size, frame or method. */
+    public Opening designed(
+            FacadeId facadeNow, int levelNow, int widthNowMm, int heightNowMm, Frame frameNow, Method methodNow) {
+        return new Opening(
+                id,
+                facadeNow,
+                levelNow,
+                widthNowMm,
+                heightNowMm,
+                frameNow,
+                methodNow,
+                approach,
+                secondLayer,
+                deliveredOn,
+                waterTest,
+                priority,
+                done,
+                doneAt,
+                finished);
+    }
+
+    /** Whether the other is the same opening with the same place, size, frame and method, however far each has come. */
+    public boolean designedLike(Opening other) {
+        return id.equals(other.id)
+                && facade.equals(other.facade)
+                && level == other.level
+                && widthMm == other.widthMm
+                && heightMm == other.heightMm
+                && frame == other.frame
+                && method == other.method;
+    }
+
     /** The same opening with its window coming on another date. */
     public Opening deliveredOn(LocalDate date) {
         return new Opening(

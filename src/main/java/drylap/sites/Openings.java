@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.Query;
+import org.jooq.impl.DSL;
 import org.springframework.stereotype.Service;
 
 /** The openings of each job folder, as stored; their facades are saved first. */
@@ -37,6 +39,46 @@ public final class Openings {
         List<OpeningRecord> rows = new ArrayList<>(openings.size());
         for (Opening opening : openings) rows.add(row(folder, rows.size(), opening));
         TableCopy.add(db, rows);
+    }
+
+    /** After those that the folder has, in their order. */
+    void addAll(FolderId folder, List<Opening> openings) {
+        int last = db.select(DSL.coalesce(DSL.max(OPENING.ROW_NO), DSL.inline(-1)))
+                .from(OPENING)
+                .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .fetchSingle()
+                .value1();
+        List<OpeningRecord> rows = new ArrayList<>(openings.size());
+        for (Opening opening : openings) rows.add(row(folder, last + 1 + rows.size(), opening));
+        TableCopy.add(db, rows);
+    }
+
+    /** Their place, size, frame and method; how far they have come is not touched. */
+    void changeAll(FolderId folder, List<Opening> openings) {
+        db.batch(openings.stream().map(opening -> change(folder, opening)).toList())
+                .execute();
+    }
+
+    private Query change(FolderId folder, Opening opening) {
+        return db.update(OPENING)
+                .set(OPENING.FACADE, opening.facade().facade())
+                .set(OPENING.LEVEL, opening.level())
+                .set(OPENING.WIDTH_MM, opening.widthMm())
+                .set(OPENING.HEIGHT_MM, opening.heightMm())
+                .set(OPENING.FRAME, opening.frame().code())
+                .set(OPENING.METHOD, opening.method().code())
+                .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .and(OPENING.OPENING_.eq(opening.id().value()));
+    }
+
+    /** Those of these names as they are, which nobody marks or changes until the transaction ends. */
+    public List<Opening> locked(FolderId folder, List<OpeningId> ids) {
+        return db.selectFrom(OPENING)
+                .where(OPENING.FOLDER_ID.eq(folder.value()))
+                .and(OPENING.OPENING_.in(ids.stream().map(OpeningId::value).toList()))
+                .orderBy(OPENING.OPENING_)
+                .forNoKeyUpdate()
+                .fetch(Openings::opening);
     }
 
     public List<Opening> of(FolderId folder) {

@@ -22,6 +22,7 @@
             "moving",
             "whatif",
             "intake",
+            "windowschedule",
             "platform"
         })
 package drylap.ui;

@@ -26,7 +26,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Plans generated jobs of several sizes, three seeds each, and prints one row for each size and time: medians of the seeds.
- * {@code PlannerBench [quick | jobshop | reference | risk [TRIALS] | [full] SIZES SECONDS]}, lists with commas; full draws the costs over time, too. Plans of up to 3,000 openings go through the audit. The gap is to
+ * {@code PlannerBench [quick | import | jobshop | reference | risk [TRIALS] | [full] SIZES SECONDS]}, lists with commas; full draws the costs over time, too. Plans of up to 3,000 openings go through the audit. The gap is to
  * the best plan ever found of the same job, which {@code src/docs/best-known.csv} keeps.
  */
 public final class PlannerBench {
@@ -56,6 +56,7 @@ public final class PlannerBench {
             case "jmh" -> JmhBench.run(args.length > 1 ? args[1] : "drylap\\..*Benchmark");
             case "replan" -> ReplanBench.run();
             case "reference" -> ReferenceBench.run(10, 60);
+            case "import" -> ImportBench.run();
             case "robust" -> RobustBench.run(10);
             case "risk" -> RiskBench.run(args.length > 1 ? Integer.parseInt(args[1]) : RiskRequest.USUAL_TRIALS);
             default -> rows(args);

@@ -67,6 +67,8 @@ class CodesDbTests {
             Map.entry("handoff_act_leak_definition", LeakDefinition.values()),
             Map.entry("handoff_entry_rating", RainRating.values()),
             Map.entry("opening_finished", new Coded[] {Task.TEST, Task.WRAP, Task.CLAD}),
+            Map.entry("opening_change_frame", Frame.values()),
+            Map.entry("opening_change_method", Method.values()),
             Map.entry("pin_task", Task.values()),
             Map.entry("forecast_choice_source", ForecastSource.values()),
             Map.entry("kept_forecast_source", ForecastSource.values()),

@@ -20,9 +20,11 @@ import drylap.security.NotAllowed;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
+import drylap.sites.Opening;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -47,6 +49,9 @@ class PublicationsDbTests {
 
     @Autowired
     Publications publications;
+
+    @Autowired
+    WindowSchedules schedules;
 
     @Autowired
     Pins pins;
@@ -78,6 +83,34 @@ class PublicationsDbTests {
         assertThat(current.load(folder).published())
                 .extracting(one -> one.visit().opening().value())
                 .containsExactly("north-0", "south-1");
+    }
+
+    @Test
+    void a_visit_on_a_level_that_a_window_schedule_moved_its_opening_from_is_planned_anew() {
+        publications.publish(WallOfAll.SCHEDULER, folder, plan, null);
+        Opening was = current.load(folder).openings().stream()
+                .filter(one -> one.id().value().equals("north-0"))
+                .findFirst()
+                .orElseThrow();
+        Opening moved =
+                was.designed(was.facade(), was.level() + 1, was.widthMm(), was.heightMm(), was.frame(), was.method());
+        assertThat(schedules.take(
+                        WallOfAll.SCHEDULER,
+                        folder,
+                        new ScheduleTaking(
+                                was.facade().site(),
+                                "s.csv",
+                                List.of(),
+                                List.of(was),
+                                List.of(moved),
+                                List.of(),
+                                Map.of())))
+                .isEqualTo(new ScheduleResult.Taken(0, 1));
+
+        assertThat(current.load(folder).published())
+                .extracting(one -> one.visit().opening().value())
+                .containsExactly("south-1");
+        assertThat(publications.latest(folder).orElseThrow().plan()).isEqualTo(plan);
     }
 
     @Test

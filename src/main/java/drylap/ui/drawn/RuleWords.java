@@ -49,6 +49,7 @@ final class RuleWords {
             case BEAD_MM -> "A sealant bead is thick";
             case CARTRIDGE_ML -> "A cartridge of sealant holds";
             case FASTENER_SPACING_MM -> "Flange fasteners are apart";
+            case ROUGH_CLEARANCE_MM -> "A rough opening is larger than its frame by";
             case TAKE_OFF_WASTE -> "Sealant that is wasted";
             case STOREY_M -> "A storey is high";
             case UPWIND_SLOPE -> "The ground upwind rises by";

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
 import com.vaadin.flow.server.streams.UploadHandler;
 import drylap.intake.FolderReader;
 import drylap.intake.FolderReading;
@@ -57,7 +58,8 @@ class JobFoldersView extends Div {
                                 + "and as wanted travel.csv, forecast.csv, rules.csv and published.csv. "
                                 + "It is taken in whole, or not at all."),
                 upload,
-                outcome);
+                outcome,
+                new RouterLink("Openings of a site from a window schedule", WindowScheduleView.class));
         return panel;
     }
 

@@ -65,6 +65,8 @@ class SitesView extends Div implements FolderView {
         drawn = now;
         removeAll();
         add(new OpeningKey());
+        if (who.may(Operation.IMPORT_FOLDER))
+            add(new RouterLink("Openings from a window schedule", WindowScheduleView.class));
         long walls =
                 sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
         sheet.sites().forEach(site -> add(site(shown, site, now.forecasts().get(site.id()), walls <= DRAWN_AT_ONCE)));

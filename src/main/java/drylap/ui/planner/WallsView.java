@@ -2,6 +2,8 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -16,12 +18,14 @@ import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
+import drylap.sites.ScheduledOpenings;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.components.LapDrawing;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.OpeningPresenter;
 import drylap.ui.drawn.OpeningSheet;
+import drylap.ui.drawn.ScheduleWords;
 import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.WallPresenter;
 import drylap.ui.drawn.Words;
@@ -45,11 +49,15 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final LapDrawing section = new LapDrawing();
     private final Div laps = new Div();
     private final HandoverPanel handover;
+    private final transient ScheduledOpenings scheduled;
+    private final transient SignedIn signedIn;
     private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
-    WallsView(HandoverDesk desk, SignedIn signedIn, News news) {
+    WallsView(HandoverDesk desk, ScheduledOpenings scheduled, SignedIn signedIn, News news) {
+        this.scheduled = scheduled;
+        this.signedIn = signedIn;
         handover = new HandoverPanel(desk, signedIn);
         Live.follow(this, news, HandoverPanel.TOPICS, handover::refresh);
         addClassName("walls-view");
@@ -133,6 +141,12 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         strip.show(StripPresenter.strip(shown, facade.id()));
     }
 
+    private static Section note(String words) {
+        Section panel = Panels.panel("schedule-note", "From the window schedule");
+        panel.add(new Paragraph(words));
+        return panel;
+    }
+
     private void choose(OpeningId opening) {
         if (shown == null) return;
         chosen = opening;
@@ -142,5 +156,9 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         section.show(sheet.section(), sheet.tallSection(), sheet.sectionCaption());
         handover.show(shown.stored().id(), opening);
         laps.add(handover, new LapsPanel(sheet));
+        scheduled
+                .note(shown.stored().id(), opening, signedIn.person().reach())
+                .map(ScheduleWords::note)
+                .ifPresent(note -> laps.add(note(note)));
     }
 }

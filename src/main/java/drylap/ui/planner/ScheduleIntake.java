@@ -1,0 +1,90 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.AttachmentType;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.server.streams.DownloadHandler;
+import com.vaadin.flow.server.streams.DownloadResponse;
+import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.sites.Site;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.TroubleLine;
+import drylap.windowschedule.FileReading;
+import drylap.windowschedule.ScheduleFiles;
+import drylap.windowschedule.Sheet;
+import drylap.windowschedule.Templates;
+import java.io.ByteArrayInputStream;
+import java.util.List;
+
+/** Asks for the site and the file. */
+final class ScheduleIntake extends Div {
+    /** What is done with a file that could be opened. */
+    interface Opened {
+        void begin(String file, List<Sheet> sheets, Site site);
+    }
+
+    private final transient ScheduleDesk desk;
+    private final transient Opened opened;
+    private final Select<Site> sites = ChangeFields.select("Site");
+    private final TroubleLine trouble = new TroubleLine();
+
+    ScheduleIntake(ScheduleDesk desk, Opened opened) {
+        this.desk = desk;
+        this.opened = opened;
+        Section panel = Panels.panel("schedule-file", "Openings from a window schedule");
+        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        upload.setAcceptedFileTypes(".xlsx", ".csv", ".txt", ".tsv");
+        upload.setMaxFiles(1);
+        upload.setMaxFileSize(ScheduleFiles.MOST_BYTES);
+        upload.setUploadButton(new Button("Choose a window schedule"));
+        var choose = new Div(sites, upload);
+        choose.addClassName("asked");
+        panel.add(
+                new Paragraph(
+                        "The contractor's window schedule as XLSX or CSV, for one site of the job folder on the table. You see first what "
+                                + "every row becomes, and put right what is wrong. It is taken in whole, or not at all."),
+                choose,
+                trouble,
+                templates());
+        add(panel);
+    }
+
+    private static Paragraph templates() {
+        var said = new Paragraph("Or begin with an empty schedule: ");
+        for (var template : Templates.all())
+            said.add(
+                    new Anchor(
+                            DownloadHandler.fromInputStream(_ -> new DownloadResponse(
+                                    new ByteArrayInputStream(template.bytes()),
+                                    template.name(),
+                                    template.type(),
+                                    template.bytes().length)),
+                            AttachmentType.DOWNLOAD,
+                            template.name()),
+                    Panels.text(" "));
+        return said;
+    }
+
+    void offer(FolderShown shown) {
+        trouble.clear();
+        ChangeFields.fill(sites, desk.sites(shown), Site::name);
+    }
+
+    /** Called with the page locked, once the file has come. */
+    void read(String name, byte[] bytes) {
+        trouble.clear();
+        if (sites.isEmpty()) {
+            trouble.say("Choose a site first.");
+            return;
+        }
+        switch (desk.open(sites.getValue().id(), name, bytes)) {
+            case FileReading.Refused refused -> trouble.say(refused.text() + ". Nothing was changed.");
+            case FileReading.Read(var file, var sheets) -> opened.begin(file, sheets, sites.getValue());
+        }
+    }
+}

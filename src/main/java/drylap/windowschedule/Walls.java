@@ -1,0 +1,61 @@
+package drylap.windowschedule;
+
+import drylap.kernel.SiteId;
+import drylap.sites.Facade;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Which facade of a site an elevation of the schedule is: the one of its name, or of the same point of the compass. */
+public final class Walls {
+    private static final Set<String> PASSED_OVER = Set.of("elevation", "elev", "facade", "wall", "face", "side", "the");
+    private static final Map<String, String> COMPASS = Map.ofEntries(
+            Map.entry("north", "n"),
+            Map.entry("east", "e"),
+            Map.entry("south", "s"),
+            Map.entry("west", "w"),
+            Map.entry("northeast", "ne"),
+            Map.entry("southeast", "se"),
+            Map.entry("southwest", "sw"),
+            Map.entry("northwest", "nw"));
+
+    private final List<Facade> facades;
+
+    public Walls(List<Facade> all, SiteId site) {
+        facades = all.stream().filter(one -> one.id().site().equals(site)).toList();
+    }
+
+    /** The facade whose name says the same; none where no name does, or several do. */
+    public Optional<Facade> named(String elevation) {
+        List<Facade> exact = facades.stream()
+                .filter(one -> one.id().facade().equals(elevation.strip()))
+                .toList();
+        List<Facade> same = facades.stream()
+                .filter(one -> plain(one.id().facade()).equals(plain(elevation)))
+                .toList();
+        return exact.size() == 1
+                ? exact.stream().findFirst()
+                : same.size() == 1 ? same.stream().findFirst() : Optional.empty();
+    }
+
+    /** As a person chose for this elevation, or else by name. */
+    Optional<Facade> of(String elevation, Map<String, String> chosen) {
+        String name = chosen.get(elevation);
+        if (name == null) return named(elevation);
+        return facades.stream().filter(one -> one.id().facade().equals(name)).findFirst();
+    }
+
+    public List<String> names() {
+        return facades.stream().map(one -> one.id().facade()).toList();
+    }
+
+    private static String plain(String name) {
+        return Arrays.stream(TypedText.words(name).split(" "))
+                .filter(word -> !PASSED_OVER.contains(word))
+                .map(word -> COMPASS.getOrDefault(word, word))
+                .collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,47 @@
+package drylap.windowschedule.files;
+
+import drylap.windowschedule.FileReading;
+import drylap.windowschedule.Sheet;
+import java.util.List;
+
+/** Opens a window schedule by what is in it, whatever it is called: XLSX, or CSV in UTF-8 or Windows-1252. */
+public final class ScheduleFile {
+    /** The largest file that is looked at. */
+    public static final int MOST_BYTES = FileLimits.STANDARD.bytes();
+
+    private static final String ACCEPTED = "an XLSX workbook or a CSV file";
+
+    private ScheduleFile() {}
+
+    /** Never throws for what the file holds. */
+    public static FileReading read(String name, byte[] bytes) {
+        return read(name, bytes, FileLimits.STANDARD);
+    }
+
+    static FileReading read(String name, byte[] bytes, FileLimits limits) {
+        try {
+            List<Sheet> sheets = sheets(bytes, limits);
+            if (sheets.isEmpty())
+                throw new RefusedFile("", "holds no text at all", "a window schedule with a row of titles");
+            return new FileReading.Read(name, sheets);
+        } catch (RefusedFile refused) {
+            return new FileReading.Refused(name, refused.where(), refused.wrong(), refused.accepted());
+        }
+    }
+
+    private static List<Sheet> sheets(byte[] bytes, FileLimits limits) throws RefusedFile {
+        if (bytes.length > limits.bytes())
+            throw new RefusedFile(
+                    "", "is too large", "a file of at most %s".formatted(FileLimits.mebibytes(limits.bytes())));
+        if (begins(bytes, 'P', 'K')) return XlsxSheets.read(bytes, limits);
+        if (begins(bytes, 0xD0, 0xCF, 0x11, 0xE0))
+            throw new RefusedFile("", "is a workbook of the older kind or locked by a password", ACCEPTED);
+        return CsvSheet.read(bytes, limits);
+    }
+
+    private static boolean begins(byte[] bytes, int... first) {
+        if (bytes.length < first.length) return false;
+        for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xFF) != first[i]) return false;
+        return true;
+    }
+}

@@ -1,0 +1,89 @@
+package drylap.windowschedule.files;
+
+import java.io.ByteArrayInputStream;
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Walks through the parts of an XLSX once before they are read: well-formed XML without a document type, and no cell beyond the limits. A
+ * reader of workbooks makes room for every column up to the one that a cell names, and a few bytes can name the billionth.
+ */
+final class SheetGuard {
+    private static final String ACCEPTED = "an XLSX workbook as an office program saves it";
+    private static final int MOST_LETTERS = 3;
+
+    private final FileLimits limits;
+    private final XMLInputFactory xml = XMLInputFactory.newDefaultFactory();
+
+    private SheetGuard(FileLimits limits) {
+        this.limits = limits;
+        xml.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        xml.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    }
+
+    static void check(byte[] bytes, FileLimits limits) throws RefusedFile {
+        new SheetGuard(limits).check(bytes);
+    }
+
+    private void check(byte[] bytes) throws RefusedFile {
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry())
+                if (part.getName().endsWith(".xml")) walk(part.getName(), new OnePart(zip));
+        } catch (IOException broken) {
+            throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
+        }
+    }
+
+    /** A reader of XML closes what it has read to its end; the parts after it are read too. */
+    private static final class OnePart extends FilterInputStream {
+        OnePart(ZipInputStream zip) {
+            super(zip);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private void walk(String part, InputStream zip) throws RefusedFile {
+        try {
+            XMLStreamReader reader = xml.createXMLStreamReader(zip);
+            while (reader.hasNext()) {
+                int event = reader.next();
+                if (event == XMLStreamReader.DTD)
+                    throw new RefusedFile("part " + part, "has a document type", ACCEPTED);
+                if (event == XMLStreamReader.START_ELEMENT && part.contains("worksheets/")) element(part, reader);
+            }
+        } catch (XMLStreamException | RuntimeException broken) {
+            throw new RefusedFile("part " + part, "is not well-formed", ACCEPTED);
+        }
+    }
+
+    private void element(String part, XMLStreamReader reader) throws RefusedFile {
+        String place = reader.getAttributeValue(null, "r");
+        if (place == null) return;
+        var guard = new RowGuard(part, limits);
+        switch (reader.getLocalName()) {
+            case "row" -> guard.checkPlace(number(place), 0);
+            case "c" -> cell(guard, place);
+            default -> {}
+        }
+    }
+
+    /** Cells without a text, such as those with a border only, may lie as far out as they like within a sheet. */
+    private static void cell(RowGuard guard, String place) throws RefusedFile {
+        int letters = 0;
+        while (letters < place.length() && Character.isLetter(place.charAt(letters))) letters++;
+        if (letters == 0 || letters > MOST_LETTERS) guard.checkPlace(1, Integer.MAX_VALUE);
+        guard.checkPlace(number(place.substring(letters)), 0);
+    }
+
+    private static int number(String digits) {
+        return digits.matches("\\d{1,9}") ? Integer.parseInt(digits) : Integer.MAX_VALUE;
+    }
+}
