@@ -58,7 +58,11 @@ public final class CalendarLinks {
         this.clock = clock;
     }
 
-    /** @throws IllegalArgumentException where the folder has no such crew */
+    /**
+     * Makes a link to the calendar of a crew of the folder.
+     *
+     * @throws IllegalArgumentException where the folder has no such crew
+     */
     public NewLink make(Person who, FolderId folder, CrewId crew) {
         who.demand(Operation.CHANGE_CALENDAR_LINKS);
         if (sites.within(folder, who.reach()).isEmpty())
@@ -73,7 +77,11 @@ public final class CalendarLinks {
         });
     }
 
-    /** @return whether it was this call that revoked it; someone else may have been quicker, or there is no such link */
+    /**
+     * Ends a link: from now on it opens nothing.
+     *
+     * @return whether it was this call that revoked it; someone else may have been quicker, or there is no such link
+     */
     public boolean revoke(Person who, long id) {
         who.demand(Operation.CHANGE_CALENDAR_LINKS);
         return transaction.execute(_ -> {
@@ -138,7 +146,7 @@ public final class CalendarLinks {
     }
 
     private static boolean covers(Reach mine, Reach other) {
-        return mine.everySite() || !other.everySite() && mine.coversAll(other.sites());
+        return mine.everySite() || (!other.everySite() && mine.coversAll(other.sites()));
     }
 
     private static String @Nullable [] names(Reach reach) {

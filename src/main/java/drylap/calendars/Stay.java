@@ -33,7 +33,7 @@ record Stay(Key key, List<Visit> visits) {
     static List<Stay> of(Plan plan, CrewId crew) {
         List<Visit> all = plan.visits().stream()
                 .filter(visit -> visit.crew().equals(crew))
-                .sorted(Comparator.comparing(Visit::start).thenComparing(Visit::sequence))
+                .sorted(Comparator.comparing(Visit::start).thenComparingInt(Visit::sequence))
                 .toList();
         Map<Key, Integer> counts = new HashMap<>();
         List<Stay> stays = new ArrayList<>();

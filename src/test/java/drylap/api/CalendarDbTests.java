@@ -38,7 +38,8 @@ class CalendarDbTests {
 
     @Test
     void a_calendar_is_sent_once_and_then_only_when_it_changed_and_nobody_else_keeps_it() throws Exception {
-        String path = links.make(WallOfAll.SCHEDULER, folder, new CrewId("tester-crew")).path();
+        String path = links.make(WallOfAll.SCHEDULER, folder, new CrewId("tester-crew"))
+                .path();
 
         var sent = ask(path, null);
 

@@ -92,7 +92,9 @@ class CalendarLinksDbTests {
         var narrow = links.make(ofNorth, folder, WINDOW);
 
         assertThat(narrow.link().reach()).isEqualTo(ofNorth.reach());
-        assertThat(links.of(ofNorth, WINDOW)).extracting(CalendarLink::id).containsExactly(narrow.link().id());
+        assertThat(links.of(ofNorth, WINDOW))
+                .extracting(CalendarLink::id)
+                .containsExactly(narrow.link().id());
         assertThatExceptionOfType(NotAllowed.class)
                 .isThrownBy(() -> links.revoke(ofNorth, wide.link().id()));
         assertThat(links.of(WallOfAll.SCHEDULER, WINDOW)).hasSize(2);
