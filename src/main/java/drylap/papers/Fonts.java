@@ -13,6 +13,8 @@ enum Fonts {
     ITALIC("Italic");
 
     private static final int UNKNOWN = '?';
+    /** Lap sections mark with it where water gets in; the font has no such letter. */
+    private static final char CROSS = '✕';
 
     private final BaseFont font;
 
@@ -37,6 +39,7 @@ enum Fonts {
     String printable(String words) {
         var known = new StringBuilder();
         words.replaceAll("\\s", " ")
+                .replace(CROSS, '×')
                 .codePoints()
                 .map(point -> font.charExists(point) ? point : UNKNOWN)
                 .forEach(known::appendCodePoint);

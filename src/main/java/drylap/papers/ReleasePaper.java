@@ -33,7 +33,7 @@ public final class ReleasePaper {
         sheet.need(SIGNATURES);
         sheet.paragraph(
                 Style.STRONG,
-                "What is ticked as accepted goes over from here on; what is returned stays with who released it.");
+                "A tick here counts once it is entered in Drylap; what is returned stays with who released it.");
         signature("Released by (window crew)");
         signature("Accepted by (trade that follows)");
     }

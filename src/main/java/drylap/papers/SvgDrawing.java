@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
@@ -20,12 +21,13 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /**
- * Draws what lap sections are made of: rectangles, circles, straight paths, words, moved groups and the two ends of a water path,
+ * Draws what lap sections are made of: rectangles, circles, straight paths, discs, words, moved groups and the two ends of a water path,
  * each in a plain colour. Words stay words, so that they can be selected.
  */
 final class SvgDrawing {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
     private static final Pattern SUBPATH = Pattern.compile("M([^Mz]*)(z?)");
+    private static final Pattern ROUND = Pattern.compile("M[^A]*A\\S+ \\S+ 0 1 1 ");
     private static final Color FAULT = new Color(0xb3201a);
 
     private final Element svg;
@@ -81,6 +83,11 @@ final class SvgDrawing {
         }
 
         private void path(Element path) {
+            Matcher round = ROUND.matcher(path.getAttribute("d"));
+            if (round.find()) {
+                disc(path, round);
+                return;
+            }
             var style = style(path);
             for (MatchResult part :
                     SUBPATH.matcher(path.getAttribute("d")).results().toList()) {
@@ -89,6 +96,15 @@ final class SvgDrawing {
                 paint(path, "stroke").ifPresent(colour -> stroke(style, colour, points));
             }
             ends(path.getAttribute("marker-end"), points(path.getAttribute("d")));
+        }
+
+        /** An arc that goes all the way round from its uppermost point. */
+        private void disc(Element path, Matcher round) {
+            float[] numbers = numbers(round.group());
+            float radius = numbers[2];
+            paint(path, "fill")
+                    .ifPresent(colour -> pen.circle(
+                            left + numbers[0] * scale, top + (numbers[1] + radius) * scale, radius * scale, colour));
         }
 
         private void stroke(Map<String, String> style, Color colour, float[] points) {
