@@ -8,9 +8,9 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.select.SelectTester;
-import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.crews.AbsenceRequest;
 import drylap.crews.Absences;
@@ -111,7 +111,7 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
         assertThat(text(view)).contains("Calendar: no link");
         click("Make a calendar link for crew W1");
 
-        var shown = find(TextArea.class).single().getValue();
+        var shown = find(Span.class).withClassName("calendar-address").single().getText();
         assertThat(shown).matches("https?://.+/calendar/[A-Za-z0-9_-]{43}[.]ics");
         press("Done");
         assertThat(find(Dialog.class).all()).isEmpty();
