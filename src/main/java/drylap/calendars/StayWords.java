@@ -89,6 +89,7 @@ final class StayWords {
                             only(stay),
                             stay.visits().getFirst().crew(),
                             stay.key().date())
+                    .filter(load -> !load.isEmpty())
                     .map(load ->
                             "%s; %s. My day tells how to cut the strips.".formatted(load.counts(), load.lengths()));
         } catch (IllegalArgumentException tooLong) {
