@@ -43,6 +43,7 @@ public @interface DbTest {
         "drylap.handoff",
         "drylap.planning",
         "drylap.pace",
+        "drylap.calendars",
         "drylap.moving",
         "drylap.risk",
         "drylap.whatif"

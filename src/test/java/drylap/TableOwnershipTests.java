@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 class TableOwnershipTests {
     private static final Map<String, Set<String>> OWNERS = Map.ofEntries(
             Map.entry("forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST")),
+            Map.entry("calendars", Set.of("CALENDAR", "CALENDAR_ENTRY", "CALENDAR_LINK")),
             Map.entry("climate", Set.of("KEPT_NORMALS")),
             Map.entry(
                     "sites", Set.of("SITE", "FACADE", "OPENING", "WINDOW_SCHEDULE", "OPENING_CHANGE", "OPENING_NOTE")),

@@ -3,11 +3,14 @@ package drylap.api;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
 
 /**
  * The door for scripts of our own pages: the session of the page, and with every change the value of the cookie
@@ -28,6 +31,26 @@ class ApiSecurity {
                                 ProblemAnswer.write(response, HttpStatus.UNAUTHORIZED, "sign in first"))
                         .accessDeniedHandler((_, response, _) -> ProblemAnswer.write(
                                 response, HttpStatus.FORBIDDEN, "not allowed, or the page is too old: load it anew")))
+                .build();
+    }
+
+    /** A calendar's door is the secret in its address: nobody signs in, no session begins, and nothing is changed through it. */
+    @Bean
+    @Order(2)
+    SecurityFilterChain calendars(HttpSecurity http) throws Exception {
+        return http.securityMatcher("/calendar/**")
+                .authorizeHttpRequests(requests -> requests.requestMatchers(HttpMethod.GET, "/calendar/*")
+                        .permitAll()
+                        .requestMatchers(HttpMethod.HEAD, "/calendar/*")
+                        .permitAll()
+                        .anyRequest()
+                        .denyAll())
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
+                .headers(headers -> headers.referrerPolicy(
+                        policy -> policy.policy(ReferrerPolicyHeaderWriter.ReferrerPolicy.NO_REFERRER)))
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
+                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();
     }
 }

@@ -16,6 +16,7 @@ public final class Rights {
                 EnumSet.of(
                         SEE_OPENINGS,
                         SEE_CREW_DAY,
+                        SEE_CALENDAR_LINKS,
                         MARK_INSTALL,
                         UNDO_MARK,
                         SEE_PHOTO,
@@ -28,6 +29,7 @@ public final class Rights {
                 EnumSet.of(
                         SEE_OPENINGS,
                         SEE_APRONS,
+                        SEE_CALENDAR_LINKS,
                         MARK_FOLLOW_ON,
                         UNDO_MARK,
                         SEE_PHOTO,
@@ -40,6 +42,7 @@ public final class Rights {
                 EnumSet.of(
                         SEE_OPENINGS,
                         SEE_CREW_DAY,
+                        SEE_CALENDAR_LINKS,
                         SEE_PHOTO,
                         ADD_PHOTO,
                         RECORD_WATER_TEST,

@@ -31,6 +31,11 @@ public record VanList(
         cuts = List.copyOf(cuts);
     }
 
+    /** Nothing of it is left to put on. */
+    public boolean isEmpty() {
+        return fasteners + lengthsMm.size() + cartridges == 0;
+    }
+
     /** What is counted. */
     public String counts() {
         return "%s, %s, %s of sealant, %s"

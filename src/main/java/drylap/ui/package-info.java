@@ -12,6 +12,8 @@
             "takeoff",
             "forecasts",
             "crews",
+            "calendars",
+            "papers",
             "progress",
             "handoff",
             "planning",

@@ -58,6 +58,7 @@ public final class PlannerBench {
             case "reference" -> ReferenceBench.run(10, 60);
             case "import" -> ImportBench.run();
             case "robust" -> RobustBench.run(10);
+            case "papers" -> PapersBench.run();
             case "risk" -> RiskBench.run(args.length > 1 ? Integer.parseInt(args[1]) : RiskRequest.USUAL_TRIALS);
             default -> rows(args);
         };

@@ -32,6 +32,8 @@ class RightsMatrixTests {
             RECKON_ODDS           x . . . .
             SEE_CREWS             x . . . .
             CHANGE_ABSENCES       x . . . .
+            SEE_CALENDAR_LINKS    x x x x .
+            CHANGE_CALENDAR_LINKS x . . . .
             SEE_RULES             x . . . .
             CHANGE_RULES          x . . . .
             CHANGE_LABOUR         x . . . .

@@ -33,13 +33,9 @@ public final class CrewDayPresenter {
     }
 
     private CrewDay day(CrewId crew, LocalDate date) {
-        List<Visit> visits = shown.plan().map(Plan::visits).orElse(List.of()).stream()
-                .filter(visit -> visit.crew().equals(crew) && visit.date().equals(date))
-                .sorted(Comparator.comparing(Visit::start))
-                .toList();
         List<Stop> stops = new ArrayList<>();
         Visit before = null;
-        for (Visit visit : visits) {
+        for (Visit visit : visits(shown, crew, date)) {
             stops.add(stop(before, visit));
             before = visit;
         }
@@ -47,6 +43,14 @@ public final class CrewDayPresenter {
                 "%s %s, crew %s".formatted(Words.weekday(date), Words.date(date), crew),
                 List.copyOf(stops),
                 stops.isEmpty() ? nothing(crew, date) : "");
+    }
+
+    /** The crew's visits of the day, first ones first. */
+    static List<Visit> visits(FolderShown shown, CrewId crew, LocalDate date) {
+        return shown.plan().map(Plan::visits).orElse(List.of()).stream()
+                .filter(visit -> visit.crew().equals(crew) && visit.date().equals(date))
+                .sorted(Comparator.comparing(Visit::start))
+                .toList();
     }
 
     private String nothing(CrewId crew, LocalDate date) {

@@ -189,7 +189,7 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
             faces.setValue(face);
             drawing.show(face.wall());
             courses.removeAll();
-            face.courses().reversed().forEach(course -> courses.add(new CoursePanel(course, this)));
+            face.courses().reversed().forEach(course -> courses.add(new CoursePanel(face.id(), course, this)));
         });
         apron.removeAll();
         now.sheet().ifPresentOrElse(this::showApron, this::askForOne);

@@ -5,20 +5,22 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
+import drylap.kernel.FacadeId;
 import drylap.ui.drawn.Aprons.CourseSheet;
 import drylap.ui.drawn.Aprons.LineToMark;
 import drylap.ui.planner.Panels;
+import drylap.ui.shell.PaperLinks;
 import java.util.List;
 
 /** One course of the wall above: what is ready, where it drains, how long it may wait, what is coming. */
 final class CoursePanel extends Div {
-    CoursePanel(CourseSheet course, Deeds deeds) {
+    CoursePanel(FacadeId facade, CourseSheet course, Deeds deeds) {
         addClassName("course");
         getElement().setAttribute("role", "group");
         getElement().setAttribute("aria-label", "Level " + course.level());
         var head = new Div(new H3("Level " + course.level()), Panels.text(course.ready(), "strong"));
         head.addClassName("head");
-        add(head, facts(course), buttons(course, deeds));
+        add(head, facts(course), buttons(course, deeds), PaperLinks.release(facade, course.level()));
     }
 
     private static DescriptionList facts(CourseSheet course) {

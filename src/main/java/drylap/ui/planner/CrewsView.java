@@ -10,6 +10,7 @@ import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import drylap.calendars.CalendarLinks;
 import drylap.crews.AbsenceResult;
 import drylap.crews.Absences;
 import drylap.kernel.FolderId;
@@ -19,6 +20,7 @@ import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.drawn.CrewsSheet;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.Address;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
@@ -33,12 +35,14 @@ class CrewsView extends Div implements FolderView {
     private final transient Paces paces;
     private final transient Person who;
     private final transient Desk desk;
+    private final transient CalendarPanel calendars;
 
-    CrewsView(Absences absences, Paces paces, SignedIn signedIn, Desk desk) {
+    CrewsView(Absences absences, Paces paces, CalendarLinks links, Address address, SignedIn signedIn, Desk desk) {
         this.absences = absences;
         this.paces = paces;
         this.desk = desk;
         this.who = signedIn.person();
+        this.calendars = new CalendarPanel(links, address, who, desk);
         addClassName("crews-view");
         add(Panels.empty());
     }
@@ -51,11 +55,12 @@ class CrewsView extends Div implements FolderView {
         hint.addClassName("hint");
         add(hint);
         var folder = shown.stored().id();
-        for (var crew : CrewsSheet.of(shown, absences.of(who, folder)).crews()) add(panel(folder, crew));
+        for (var crew : CrewsSheet.of(shown, absences.of(who, folder)).crews()) add(panel(shown, crew));
         add(new PacePanel(paces, who, desk).of(shown));
     }
 
-    private Section panel(FolderId folder, CrewsSheet.OneCrew crew) {
+    private Section panel(FolderShown shown, CrewsSheet.OneCrew crew) {
+        var folder = shown.stored().id();
         Section panel = Panels.panel("crew", crew.crew().value());
         var away =
                 new Button("Add an absence", _ -> new AbsenceDialog(absences, who, folder, crew, desk::refresh).open());
@@ -67,6 +72,9 @@ class CrewsView extends Div implements FolderView {
         var head = new Div(Panels.text(crew.trade()), away);
         head.addClassName("head");
         panel.add(head, days);
+        shown.folder().crews().stream()
+                .filter(one -> one.id().equals(crew.crew()))
+                .forEach(one -> panel.add(calendars.of(folder, one)));
         return panel;
     }
 

@@ -43,12 +43,20 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final PlannedWithPanel plannedWith;
     private final BrokenPanel broken;
     private final BookedPanel booked;
+    private final PapersPanel papers;
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
 
-    WeekSheetView(Desk desk, PlannedWithPanel plannedWith, BrokenPanel broken, BookedPanel booked, VisitDesk visits) {
+    WeekSheetView(
+            Desk desk,
+            PlannedWithPanel plannedWith,
+            BrokenPanel broken,
+            BookedPanel booked,
+            PapersPanel papers,
+            VisitDesk visits) {
+        this.papers = papers;
         this.plannedWith = plannedWith;
         this.broken = broken;
         this.booked = booked;
@@ -76,12 +84,13 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         this.shown = shown;
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, plannedWith, broken, filter, sheet, booked, foot);
+            add(cover, bar, publish, plannedWith, broken, filter, sheet, papers, booked, foot);
         }
         publish.show(shown);
         plannedWith.show(shown);
         broken.show(shown);
         booked.show(shown);
+        papers.show(shown);
         cover.show(CoverNowList.of(shown));
         lay(shown);
         foot.removeAll();

@@ -3,18 +3,27 @@ package drylap.ui.shell;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.spring.security.AuthenticationContext;
+import drylap.calendars.CalendarLink;
+import drylap.calendars.CalendarLinks;
+import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
+import drylap.security.Operation;
 import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignIns;
 import drylap.security.SignedIn;
+import drylap.ui.drawn.CalendarLines;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** What someone may change about their own way in. */
@@ -29,7 +38,8 @@ class AccountView extends Div {
     private final PasswordField old = new PasswordField("Password now");
     private final PasswordField fresh = new PasswordField("New password");
 
-    AccountView(People people, SignIns signIns, SignedIn signedIn, AuthenticationContext door) {
+    AccountView(
+            People people, SignIns signIns, SignedIn signedIn, AuthenticationContext door, CalendarLinks calendars) {
         this.people = people;
         this.signIns = signIns;
         this.signedIn = signedIn;
@@ -49,6 +59,20 @@ class AccountView extends Div {
                 out);
         panel.addClassName("panel");
         add(panel);
+        var crew = who.crew();
+        if (crew != null && who.may(Operation.SEE_CALENDAR_LINKS)) add(calendars(crew, calendars.of(who, crew)));
+    }
+
+    /** Who leads a crew sees who may follow its calendar, though not the secrets: they are known to nobody. */
+    private static Div calendars(CrewId crew, List<CalendarLink> links) {
+        var list = new UnorderedList();
+        CalendarLines.of(links, ZoneId.systemDefault()).lines().forEach(line -> list.add(new ListItem(line.words())));
+        var hint = list.getComponentCount() == 0
+                ? "There is no link. The scheduler makes one, with which a phone's calendar follows the published plan."
+                : "A lost phone? The scheduler revokes its link and makes another.";
+        var panel = new Div(new H2("Calendar of crew " + crew), list, new Paragraph(hint));
+        panel.addClassNames("panel", "calendar");
+        return panel;
     }
 
     private static String where(Person who) {

@@ -14,6 +14,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Layout;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.spring.security.AuthenticationContext;
+import drylap.kernel.Caution;
 import drylap.planning.RunState;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
@@ -38,9 +39,6 @@ import org.jspecify.annotations.Nullable;
 @CssImport("./rules.css")
 @CssImport("./season.css")
 public class Shell extends Div implements RouterLayout {
-    private static final String CAUTION = "A dry hour is never a statement that work at height is safe. "
-            + "The competent person on site decides; local codes and the manufacturer's instructions come first.";
-
     private final Desk desk;
     private final Main place = new Main();
     private final FolderPicker picker;
@@ -67,7 +65,7 @@ public class Shell extends Div implements RouterLayout {
         var who = signedIn.person();
         picker = new FolderPicker(desk);
         addClassName("shell");
-        var caution = new Paragraph(Icons.CAUTION.svg(), new Span(CAUTION));
+        var caution = new Paragraph(Icons.CAUTION.svg(), new Span(Caution.WORDS));
         caution.addClassName("caution");
         add(header(who, door), caution, place);
         desk.onTurned(this::turn);

@@ -66,7 +66,7 @@ class CrewDesk {
     Optional<VanList> load(FolderShown shown, CrewId crew, LocalDate date) {
         return shown.plan()
                 .flatMap(plan -> TakeOff.ofDay(shown.folder(), plan, crew, date))
-                .filter(load -> load.fasteners() + load.lengthsMm().size() + load.cartridges() > 0);
+                .filter(load -> !load.isEmpty());
     }
 
     private FolderShown shown(Person who, Publication published) {

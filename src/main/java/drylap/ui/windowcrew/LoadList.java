@@ -10,7 +10,7 @@ import drylap.takeoff.VanList;
 
 /** What goes into the van for a day, folded up below its stops. */
 final class LoadList extends NativeDetails {
-    private static final String FIRST =
+    static final String FIRST =
             "Sizes are the trade's defaults or your firm's own; the window maker's instructions come first.";
 
     LoadList(VanList load) {

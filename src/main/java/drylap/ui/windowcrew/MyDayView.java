@@ -21,6 +21,7 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.followon.Notice;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.PaperLinks;
 import java.time.LocalDate;
 import java.util.Set;
 
@@ -107,6 +108,7 @@ class MyDayView extends Div {
         nothing.setText(day.nothing());
         nothing.setVisible(!day.nothing().isEmpty());
         carry(shown, crew, date);
+        if (!day.stops().isEmpty()) load.add(PaperLinks.day(crew, date));
         boolean mayTest = signedIn.person().may(Operation.RECORD_WATER_TEST);
         day.stops().forEach(stop -> {
             var card = new StopCard(shown.stored().id(), stop);

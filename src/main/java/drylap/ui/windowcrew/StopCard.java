@@ -10,8 +10,7 @@ import com.vaadin.flow.component.html.Span;
 import drylap.kernel.FolderId;
 import drylap.ui.components.OpeningGlyph;
 import drylap.ui.drawn.CrewDay.Stop;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import drylap.ui.drawn.StepsAddress;
 
 /** One opening of the day; the whole of it leads to its steps. */
 final class StopCard extends ListItem {
@@ -45,10 +44,7 @@ final class StopCard extends ListItem {
 
     /** A page of its own, not a view: the browser goes there itself. */
     static Anchor steps(FolderId folder, String opening) {
-        var steps = new Anchor("/crew/steps.html#%d/%s"
-                .formatted(
-                        folder.value(),
-                        URLEncoder.encode(opening, StandardCharsets.UTF_8).replace("+", "%20")));
+        var steps = new Anchor(StepsAddress.of(folder, opening));
         steps.setRouterIgnore(true);
         return steps;
     }

@@ -14,6 +14,7 @@ import drylap.handoff.Custody;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
 import drylap.handoff.Takeovers;
+import drylap.kernel.Course;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
@@ -30,13 +31,18 @@ import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.planner.ViewTest;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.ResponseEntity;
 
 @ViewTest
 class FollowOnViewTests extends SpringBrowserlessTest {
@@ -68,6 +74,9 @@ class FollowOnViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private TestPeople people;
+
+    @Autowired
+    private ReleasePaperController papers;
 
     private FolderId folder = new FolderId(0);
 
@@ -128,6 +137,45 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         wrapper("M");
         UI.getCurrent().navigate(ApronsView.class, QueryParameters.of("opening", "QW1-02"));
         assertThat(text((Component) getCurrentView())).contains("Mill Row").doesNotContain("Quay Nine", "QW1-02");
+    }
+
+    @Test
+    void the_release_of_a_course_is_to_be_had_on_paper_for_its_own_trades_only() throws IOException {
+        release();
+        wrapper("Q");
+        assertThat(text(paper("Q")))
+                .contains(
+                        "Release: Quay Nine, ", "apron ready", "drains to: ", "name, signature", "accepted", "returned")
+                .contains("A dry hour is never a statement that work at height is safe.");
+        assertThat(paper("M").getStatusCode().value()).isEqualTo(404);
+        wrapper("M");
+        assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"));
+        assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
+        TestPeople.signOut();
+        assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
+    }
+
+    private ResponseEntity<byte[]> paper(String site) {
+        var course = folderOf(site);
+        return papers.release(site, course.facade().facade(), course.level(), "letter");
+    }
+
+    /** The course of the opening that is released, or at the other site the first one. */
+    private static Course folderOf(String site) {
+        return new QuayFolder()
+                .folder().openings().stream()
+                        .filter(one -> one.facade().site().value().equals(site))
+                        .filter(one -> !site.equals("Q") || one.id().equals(DONE))
+                        .findFirst()
+                        .orElseThrow()
+                        .course();
+    }
+
+    private static String text(ResponseEntity<byte[]> answer) throws IOException {
+        try (var document = Loader.loadPDF(Objects.requireNonNull(answer.getBody()))) {
+            return new PDFTextStripper().getText(document);
+        }
     }
 
     @Test

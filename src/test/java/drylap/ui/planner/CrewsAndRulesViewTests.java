@@ -1,5 +1,6 @@
 package drylap.ui.planner;
 
+import static drylap.persistence.jooq.Tables.CALENDAR_LINK;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
@@ -7,6 +8,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.select.SelectTester;
 import com.vaadin.flow.component.textfield.TextField;
@@ -29,6 +31,7 @@ import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import java.time.LocalDate;
 import java.util.List;
+import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -56,12 +59,16 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
     @Autowired
     private HoldPoints holdPoints;
 
+    @Autowired
+    private DSLContext db;
+
     private FolderId folder = new FolderId(0);
 
     @BeforeEach
     void a_scheduler_looks_at_a_folder() {
         people.signIn(people.scheduler());
         folder = folders.save("quay", new QuayFolder().folder());
+        db.deleteFrom(CALENDAR_LINK).execute();
     }
 
     @Test
@@ -96,6 +103,22 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
 
         assertThat(absences.of(folder)).isEmpty();
         assertThat(text(view)).doesNotContain("does not come");
+    }
+
+    @Test
+    void a_calendar_link_is_made_shown_once_and_revoked() {
+        var view = navigate(CrewsView.class);
+        assertThat(text(view)).contains("Calendar: no link");
+        click("Make a calendar link for crew W1");
+
+        var shown = find(Span.class).withClassName("calendar-address").single().getText();
+        assertThat(shown).matches("https?://.+/calendar/[A-Za-z0-9_-]{43}[.]ics");
+        press("Done");
+        assertThat(find(Dialog.class).all()).isEmpty();
+        assertThat(text(view)).contains("link made ", "not read yet").doesNotContain(shown);
+
+        press("Revoke");
+        assertThat(text(view)).doesNotContain("link made ");
     }
 
     @Test

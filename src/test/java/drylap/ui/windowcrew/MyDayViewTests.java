@@ -22,15 +22,21 @@ import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import drylap.ui.planner.ViewTest;
+import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.ResponseEntity;
+import org.springframework.mock.web.MockHttpServletRequest;
 
 /** Two crews and a visit of each today, at two sites. */
 @ViewTest
@@ -51,6 +57,9 @@ class MyDayViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private Clock clock;
+
+    @Autowired
+    private CrewDayPaperController papers;
 
     private final JobFolder job = new QuayFolder().folder();
     private FolderId folder = new FolderId(0);
@@ -129,6 +138,41 @@ class MyDayViewTests extends SpringBrowserlessTest {
                 .contains("apron strip 2.71 m", "flashing strip 229 mm (9 in) wide, from rolls of 22.9 m: 1;")
                 .contains("MS1-01 head flashing 1408 mm (55.4 in)")
                 .contains("the window maker's instructions come first");
+    }
+
+    @Test
+    void the_day_on_paper_is_its_crews_and_of_the_sites_in_their_reach() throws IOException {
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.of(List.of(new SiteId("M"))), "W1"));
+        assertThat(open()).contains("/papers/crew-day.pdf?crew=W1&amp;date=");
+
+        assertThat(text(paper("W1"))).contains("MS1-01", "Hold points").doesNotContain("QW2-01");
+        assertThat(paper("C1").getStatusCode().value()).isEqualTo(404);
+    }
+
+    @Test
+    void a_scheduler_prints_any_crew_and_who_has_no_such_day_prints_none() throws IOException {
+        people.signIn(people.scheduler());
+        assertThat(text(paper("W1"))).contains("QW2-01", "MS1-01", "Load for this day", "2 windows, 32 fasteners");
+        assertThat(text(paper("C1"))).contains("QW1-02").doesNotContain("QW2-01");
+        assertThat(paper("nobody").getStatusCode().value()).isEqualTo(404);
+
+        people.signIn(people.add(Role.FOLLOW_ON, Reach.EVERYWHERE, "W1"));
+        assertThat(paper("W1").getStatusCode().value()).isEqualTo(404);
+        people.signIn(people.add(Role.ADMINISTRATOR, Reach.EVERYWHERE, null));
+        assertThat(paper("W1").getStatusCode().value()).isEqualTo(404);
+        TestPeople.signOut();
+        assertThat(paper("W1").getStatusCode().value()).isEqualTo(404);
+    }
+
+    private ResponseEntity<byte[]> paper(String crew) {
+        var today = LocalDate.ofInstant(clock.instant(), ZONE).toString();
+        return papers.day(crew, today, "a4", new MockHttpServletRequest("GET", "/papers/crew-day.pdf"));
+    }
+
+    private static String text(ResponseEntity<byte[]> answer) throws IOException {
+        try (var document = Loader.loadPDF(Objects.requireNonNull(answer.getBody()))) {
+            return new PDFTextStripper().getText(document);
+        }
     }
 
     @Test

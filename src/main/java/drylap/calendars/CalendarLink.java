@@ -1,0 +1,26 @@
+package drylap.calendars;
+
+import drylap.kernel.CrewId;
+import drylap.kernel.Reach;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A link to a crew's calendar as those see it who look after it; its secret is not known any more.
+ *
+ * @param reach the sites that the calendar tells of to whoever uses this link
+ * @param readAt when a device last asked for it; none: never
+ */
+public record CalendarLink(
+        long id,
+        CrewId crew,
+        Reach reach,
+        String by,
+        Instant madeAt,
+        @Nullable Instant readAt,
+        @Nullable Instant revokedAt,
+        @Nullable String revokedBy) {
+    public boolean inUse() {
+        return revokedAt == null;
+    }
+}

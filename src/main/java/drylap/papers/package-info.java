@@ -1,0 +1,7 @@
+/** Papers for the site as PDF: a crew's day, the release of a course. Records in, bytes out; what they say is worked out elsewhere. */
+@NullMarked
+@ApplicationModule(allowedDependencies = "kernel")
+package drylap.papers;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,58 @@
+package drylap.ui.drawn;
+
+import drylap.kernel.Course;
+import drylap.papers.ReleaseSheet;
+import drylap.progress.Exposed;
+import drylap.progress.OpeningState;
+import drylap.security.Person;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What a course's release says on paper. */
+public final class ReleasePaperPresenter {
+    private ReleasePaperPresenter() {}
+
+    /** Empty where the person sees no opening of the course. */
+    public static Optional<ReleaseSheet> sheet(ApronFacts facts, Person who, Course course, Instant now) {
+        var states = facts.states().stream()
+                .filter(state -> state.opening().course().equals(course))
+                .toList();
+        if (states.isEmpty()) return Optional.empty();
+        var first = states.getFirst();
+        return ApronPresenter.aprons(facts, who)
+                .face(course.facade())
+                .flatMap(face -> face.courses().stream()
+                        .filter(one -> one.level() == course.level())
+                        .findFirst())
+                .map(sheet -> new ReleaseSheet(
+                        "Release: %s, level %d".formatted(facts.title(first), course.level()),
+                        "Printed %s. What was done since is not on this paper."
+                                .formatted(Words.moment(now, facts.site(first).zone())),
+                        about(sheet),
+                        states.stream().map(state -> row(facts, state)).toList()));
+    }
+
+    private static List<String> about(Aprons.CourseSheet sheet) {
+        return Stream.of(
+                        Stream.of(sheet.ready()),
+                        sheet.laps().stream(),
+                        sheet.coming().stream().map("Coming: %s"::formatted))
+                .flatMap(lines -> lines)
+                .map(words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".")
+                .toList();
+    }
+
+    private static ReleaseSheet.Row row(ApronFacts facts, OpeningState state) {
+        var custody = facts.custody(state);
+        var hand = facts.hand(state);
+        List<String> words = new ArrayList<>();
+        words.add(ApronWords.hand(custody, hand, facts.site(state)));
+        words.add(ApronWords.lap(state));
+        state.exposures().stream().map(Exposed::words).forEach(words::add);
+        return new ReleaseSheet.Row(
+                state.opening().id().value(), FrontOf.glyph(WallPresenter.glyph(state, custody)), hand.letGo(), words);
+    }
+}

@@ -1,0 +1,68 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.notification.Notification;
+import com.vaadin.flow.server.VaadinServletRequest;
+import drylap.calendars.CalendarLinks;
+import drylap.crews.Crew;
+import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.ui.drawn.CalendarLines;
+import drylap.ui.shell.Address;
+import drylap.ui.shell.Desk;
+
+/** The links to a crew's calendar: made, shown once, revoked. */
+final class CalendarPanel {
+    private final CalendarLinks links;
+    private final Address address;
+    private final Person who;
+    private final Desk desk;
+
+    CalendarPanel(CalendarLinks links, Address address, Person who, Desk desk) {
+        this.links = links;
+        this.address = address;
+        this.who = who;
+        this.desk = desk;
+    }
+
+    Div of(FolderId folder, Crew crew) {
+        var make = new Button("Make a calendar link", _ -> make(folder, crew.id()));
+        make.setAriaLabel("Make a calendar link for crew " + crew.id());
+        make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
+        var lines = CalendarLines.of(links.of(who, crew.id()), crew.zone()).lines();
+        var head = new Div(Panels.text(lines.isEmpty() ? "Calendar: no link" : "Calendar"), make);
+        head.addClassName("head");
+        var list = new UnorderedList();
+        lines.forEach(line -> list.add(item(crew.id(), line)));
+        var panel = new Div(head, list);
+        panel.addClassName("calendar");
+        return panel;
+    }
+
+    private ListItem item(CrewId crew, CalendarLines.Line line) {
+        var revoke = new Button("Revoke", _ -> revoke(crew, line.id()));
+        revoke.setAriaLabel("Revoke the calendar %s of crew %s".formatted(line.words(), crew));
+        revoke.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
+        return new ListItem(Panels.text(line.words()), revoke);
+    }
+
+    private void make(FolderId folder, CrewId crew) {
+        var made = links.make(who, folder, crew);
+        var base = address.of(VaadinServletRequest.getCurrent());
+        new CalendarLinkDialog(crew, base + made.path(), desk::refresh).open();
+    }
+
+    private void revoke(CrewId crew, long id) {
+        Notification.show(
+                links.revoke(who, id)
+                        ? "Revoked: whoever follows it gets nothing more. What phones of crew %s hold stays there."
+                                .formatted(crew)
+                        : "It was revoked meanwhile.");
+        desk.refresh();
+    }
+}
