@@ -46,8 +46,10 @@ public final class LocalSearchPlanner implements Planner {
     /** A job is cut by one processor: the other one has something to do that all regions ask for. */
     private static void reckonSunsMeanwhile(JobFolder folder, Span span) {
         TimeWindow window = span.window();
-        Thread.ofPlatform().daemon().name("plan-suns").start(() -> folder.sites()
-                .forEach(site -> SiteWeather.reckonSun(site, window)));
+        Thread.ofPlatform()
+                .daemon()
+                .name("plan-suns")
+                .start(() -> folder.sites().forEach(site -> SiteWeather.reckonSun(site, window)));
     }
 
     private static boolean worthSearching(List<RegionSearch> searches, PlanRequest request, BooleanSupplier stop) {

@@ -29,16 +29,16 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         /** Of a thousand draws. */
         private static final int REBUILDS = 2;
 
-        private static final int DRIER = 250;
+        private static final int DRIER = 280;
         private static final int LEFT_OUT = 50;
         /** Of a hundred others, up to these. */
-        private static final int NEAR = 52;
+        private static final int NEAR = 44;
 
-        private static final int IN_TIME = 56;
-        private static final int ANYWHERE = 58;
-        private static final int SWAP = 76;
-        private static final int RUN = 86;
-        private static final int TAILS = 91;
+        private static final int IN_TIME = 48;
+        private static final int ANYWHERE = 50;
+        private static final int SWAP = 72;
+        private static final int RUN = 82;
+        private static final int TAILS = 88;
         private static final int LONGEST_RUN = 8;
         private static final int TRIES = 8;
 

@@ -120,7 +120,8 @@ final class RegionSearch {
 
     /**
      * Searches until time or moves of the request end, or it is stopped: cools down thrice, from less and less heat, each time from
-     * the best plan so far.
+     * the best plan so far. Few units cool more often and each time from the first plan, since they do not come out again of
+     * where they have come to rest.
      *
      * @param lanes how many searches with seeds of their own share the moves, and the processors if there are enough
      */
@@ -128,19 +129,21 @@ final class RegionSearch {
         if (units() == 0) return;
         List<Meter> own = Stream.generate(Meter::new).limit(lanes).toList();
         meters.addAll(own);
+        CrewLists first = lists;
+        boolean isFew = Cooling.isFew(first.getUnits());
         try (Crowd crowd = Crowd.of(lanes, request.processors())) {
             for (Cooling cooling = Cooling.first(request, lists, own, crowd.width());
                     cooling != null && !stop.getAsBoolean();
                     cooling = cooling.next(lists)) {
                 Cooling now = cooling;
-                for (CrewLists found : crowd.each(own, meter -> solve(now, meter, stop)))
+                for (CrewLists found : crowd.each(own, meter -> solve(now, meter, isFew ? first : lists, stop)))
                     if (found.getScore().compareTo(score) >= 0) note(Decoded.of(found));
             }
         }
     }
 
-    private CrewLists solve(Cooling cooling, Meter meter, BooleanSupplier stop) {
-        CrewLists start = new CrewLists.Cloner().cloneSolution(lists);
+    private CrewLists solve(Cooling cooling, Meter meter, CrewLists from, BooleanSupplier stop) {
+        CrewLists start = new CrewLists.Cloner().cloneSolution(from);
         start.meter = meter;
         Solver<CrewLists> solver =
                 SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
