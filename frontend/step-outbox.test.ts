@@ -142,6 +142,31 @@ it('sends once though asked twice at a time', async () => {
   expect(server.log).toEqual(['A RO']);
 });
 
+it('sends again what is asked for while a sending fails, since the line may be back by then', async () => {
+  await store.add(markAt('A', 'RO'));
+  server.fail = () => 'down';
+  const box = outbox();
+  const first = box.send();
+  server.fail = undefined;
+  await Promise.all([first, box.send()]);
+  expect(server.log).toEqual(['A RO']);
+  expect(store.rows).toEqual([]);
+});
+
+it('sends what was kept after a sending had looked for the last time', async () => {
+  const box = outbox();
+  const look = store.entries.bind(store);
+  let late: Promise<unknown> | undefined;
+  store.entries = async () => {
+    const seen = await look();
+    late ??= store.add(markAt('A', 'RO')).then(() => box.send());
+    return seen;
+  };
+  await box.send();
+  await late;
+  expect(server.log).toEqual(['A RO']);
+});
+
 it('keeps a refused mark with its reason and its drawing, sends the others, and never sends it again', async () => {
   const wrong = markAt('A', 'JF');
   server.refuses.set(wrong.key, { key: wrong.key, outcome: 'refused', words: 'reverse lap', svg: '<svg/>' });

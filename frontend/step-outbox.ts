@@ -18,16 +18,34 @@ class Trouble extends Error {}
 /** Sends what waits, in its order, each once however often it is tried; what is not taken stays, with the reason. */
 export class StepOutbox {
   private sending: Promise<Line> | undefined;
+  private asked = false;
 
   constructor(
     private readonly store: StepStore,
     private readonly fetch: Fetch,
   ) {}
 
-  /** One sending at a time on this page; a second call waits for the first. */
+  /**
+   * One sending at a time on this page. Who asks meanwhile waits for one that begins after: the first may have looked before the
+   * mark was kept, or before the line was back.
+   */
   send(): Promise<Line> {
-    this.sending ??= this.sendAll().finally(() => (this.sending = undefined));
+    this.asked = true;
+    this.sending ??= this.sendWhileAsked();
     return this.sending;
+  }
+
+  private async sendWhileAsked(): Promise<Line> {
+    let line: Line = 'kept';
+    try {
+      while (this.asked) {
+        this.asked = false;
+        line = await this.sendAll();
+      }
+      return line;
+    } finally {
+      this.sending = undefined;
+    }
   }
 
   async whoAmI(): Promise<Me> {

@@ -9,9 +9,11 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.awaitility.Awaitility;
 
 /** The browser that the system has; nothing is downloaded. */
 final class Chromium {
@@ -32,6 +34,7 @@ final class Chromium {
     private Chromium() {
         // a busy machine is slow, not wrong
         PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
+        Awaitility.setDefaultTimeout(Duration.ofSeconds(40)); // a page asks again after fifteen seconds
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
