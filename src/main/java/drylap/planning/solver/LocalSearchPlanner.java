@@ -18,7 +18,7 @@ import java.util.function.Function;
  */
 public final class LocalSearchPlanner implements Planner {
     /** Searches of a job that is not cut, whatever the machine has: the same moves give the same plan everywhere. */
-    private static final int LANES = 2;
+    static final int LANES = 2;
 
     /** How often regions lend each other days, and what part of its time a region may use up at first to find places with them. */
     private static final int ROUNDS = 6;

@@ -19,7 +19,7 @@ final class JobShopSearch {
         RegionSearch search = new RegionSearch(Construction.firstLists(JobShopProblem.of(shop), new Meter()));
         BooleanSupplier stop = () -> search.medium() == 0 && search.soft() < (enough + 1L) * JobShopProblem.END_WEIGHT;
         search.improveFirst(stop);
-        search.search(request, stop, 1);
+        search.search(request, stop, LocalSearchPlanner.LANES);
         double seconds = (System.nanoTime() - began) / 1e9;
         Plan plan = search.plan();
         return new Result(plan, end(plan), search.moves(), seconds);
