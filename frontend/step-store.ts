@@ -54,13 +54,14 @@ export class PhoneStore implements StepStore {
     return this.change('known', (store) => store.put(what, name));
   }
 
-  async revise<T>(name: string, how: (known: T | undefined) => T | undefined): Promise<void> {
-    const transaction = this.db.transaction('known', 'readwrite', { durability: 'strict' });
-    const store = transaction.objectStore('known');
-    const done = kept(transaction);
-    const next = how(await asked(store.get(name) as IDBRequest<T | undefined>));
-    if (next !== undefined) store.put(next, name);
-    await done;
+  revise<T>(name: string, how: (known: T | undefined) => T | undefined): Promise<void> {
+    return this.change('known', (store) => {
+      const asking = store.get(name) as IDBRequest<T | undefined>;
+      asking.onsuccess = () => {
+        const next = how(asking.result);
+        if (next !== undefined) store.put(next, name);
+      };
+    });
   }
 
   forget(prefix: string): Promise<void> {
