@@ -7,13 +7,12 @@ import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,9 +35,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Nullable
     Path jobs;
 
-    @Option(names = "--plan", required = true, paramLabel = "DIR", description = "The plan folder.")
-    @Nullable
-    Path plan;
+    @Mixin
+    PlanOptions plans = new PlanOptions();
 
     @Parameters(index = "0", paramLabel = "OPENING", description = "The opening's id.")
     @Nullable
@@ -48,22 +46,12 @@ final class ExplainCommand implements Callable<Integer> {
     @Nullable
     Task task;
 
-    @Option(
-            names = "--now",
-            paramLabel = "TIME",
-            description = "The moment from which the plan was made, such as 2026-04-13T07:00-07:00 "
-                    + "(default: the first shift's start).")
-    @Nullable
-    OffsetDateTime now;
-
     @Override
     public Integer call() {
         PrintWriter err = command().commandLine().getErr();
         Optional<JobFolder> folder = new Folders(err).job(Objects.requireNonNull(jobs));
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
-        Instant from = now == null ? null : now.toInstant();
-        return new PlansAtHand(err)
-                .read(Objects.requireNonNull(plan), folder.get(), from)
+        return plans.read(folder.get(), err)
                 .map(read -> explain(folder.get(), read))
                 .orElse(ExitCodes.BAD_INPUT);
     }

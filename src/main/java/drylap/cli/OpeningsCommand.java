@@ -52,9 +52,8 @@ final class OpeningsCommand implements Callable<Integer> {
     @Nullable
     Path schedule;
 
-    @Option(names = "--in", required = true, paramLabel = "DIR", description = "The job folder, or a zip of it.")
-    @Nullable
-    Path in;
+    @Mixin
+    JobOption job = new JobOption();
 
     @Option(
             names = "--out",
@@ -74,7 +73,7 @@ final class OpeningsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = Objects.requireNonNull(spec).commandLine().getErr();
-        Optional<JobFolder> folder = new Folders(err).job(Objects.requireNonNull(in));
+        Optional<JobFolder> folder = job.read(err);
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
         SiteId at = new SiteId(Objects.requireNonNull(site));
         if (folder.get().sites().stream().noneMatch(one -> one.id().equals(at)))

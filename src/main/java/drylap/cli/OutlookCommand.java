@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -39,9 +40,8 @@ final class OutlookCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Option(names = "--in", required = true, paramLabel = "DIR", description = "The job folder, or a zip of it.")
-    @Nullable
-    Path in;
+    @Mixin
+    JobOption job = new JobOption();
 
     @Option(
             names = "--climate",
@@ -83,10 +83,10 @@ final class OutlookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Folders folders = new Folders(command().commandLine().getErr());
-        Optional<JobFolder> folder = folders.job(Objects.requireNonNull(in));
+        PrintWriter err = command().commandLine().getErr();
+        Optional<JobFolder> folder = job.read(err);
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
-        Optional<List<MonthlyNormals>> normals = folders.normals(climate, folder.get());
+        Optional<List<MonthlyNormals>> normals = new Folders(err).normals(climate, folder.get());
         return normals.isEmpty() ? ExitCodes.BAD_INPUT : reckon(folder.get(), normals.get());
     }
 

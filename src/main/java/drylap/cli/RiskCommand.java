@@ -10,14 +10,13 @@ import drylap.risk.RiskRequest;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,13 +36,11 @@ final class RiskCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Option(names = "--in", required = true, paramLabel = "DIR", description = "The job folder, or a zip of it.")
-    @Nullable
-    Path in;
+    @Mixin
+    JobOption job = new JobOption();
 
-    @Option(names = "--plan", required = true, paramLabel = "DIR", description = "The plan folder.")
-    @Nullable
-    Path plan;
+    @Mixin
+    PlanOptions plans = new PlanOptions();
 
     @Option(
             names = "--trials",
@@ -68,23 +65,14 @@ final class RiskCommand implements Callable<Integer> {
     @Nullable
     Path out;
 
-    @Option(
-            names = "--now",
-            paramLabel = "TIME",
-            description = "The moment from which the plan was made (default: the first shift's start).")
-    @Nullable
-    OffsetDateTime now;
-
     @Override
     public Integer call() throws IOException {
         PrintWriter err = command().commandLine().getErr();
-        Folders folders = new Folders(err);
-        Optional<JobFolder> folder = folders.job(Objects.requireNonNull(in));
+        Optional<JobFolder> folder = job.read(err);
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
-        Instant from = now == null ? null : now.toInstant();
-        Optional<Plan> read = new PlansAtHand(err).read(Objects.requireNonNull(plan), folder.get(), from);
+        Optional<Plan> read = plans.read(folder.get(), err);
         if (read.isEmpty()) return ExitCodes.BAD_INPUT;
-        Optional<List<MonthlyNormals>> normals = folders.normals(climate, folder.get());
+        Optional<List<MonthlyNormals>> normals = new Folders(err).normals(climate, folder.get());
         return normals.isEmpty() ? ExitCodes.BAD_INPUT : reckon(folder.get(), read.get(), normals.get());
     }
 

@@ -9,15 +9,14 @@ import drylap.takeoff.VanList;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -36,13 +35,11 @@ final class TakeOffCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Option(names = "--in", required = true, paramLabel = "DIR", description = "The job folder, or a zip of it.")
-    @Nullable
-    Path in;
+    @Mixin
+    JobOption job = new JobOption();
 
-    @Option(names = "--plan", required = true, paramLabel = "DIR", description = "The plan folder.")
-    @Nullable
-    Path plan;
+    @Mixin
+    PlanOptions plans = new PlanOptions();
 
     @Option(names = "--crew", paramLabel = "CREW", description = "Of this crew alone (default: of every window crew).")
     @Nullable
@@ -56,21 +53,13 @@ final class TakeOffCommand implements Callable<Integer> {
     @Nullable
     Path out;
 
-    @Option(
-            names = "--now",
-            paramLabel = "TIME",
-            description = "The moment from which the plan was made (default: the first shift's start).")
-    @Nullable
-    OffsetDateTime now;
-
     @Override
     public Integer call() throws IOException {
         PrintWriter err = Objects.requireNonNull(spec).commandLine().getErr();
-        Optional<JobFolder> folder = new Folders(err).job(Objects.requireNonNull(in));
+        Optional<JobFolder> folder = job.read(err);
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
         if (!known(folder.get(), err)) return ExitCodes.BAD_INPUT;
-        Instant from = now == null ? null : now.toInstant();
-        Optional<Plan> read = new PlansAtHand(err).read(Objects.requireNonNull(plan), folder.get(), from);
+        Optional<Plan> read = plans.read(folder.get(), err);
         return read.isEmpty() ? ExitCodes.BAD_INPUT : takeOff(folder.get(), read.get(), err);
     }
 
