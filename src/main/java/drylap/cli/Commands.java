@@ -57,7 +57,9 @@ public final class Commands {
                 new TakeOffCommand(),
                 new OpeningsCommand(),
                 new TraceCommand(),
-                new GenerateCommand());
+                new GenerateCommand(),
+                new BackupCommand(),
+                new RestoreCommand());
     }
 
     /** Runs what the words ask for and answers the exit code: 0 done, 2 bad input, 3 nothing could be planned. */

@@ -3,6 +3,8 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "platform",
+            "keeping",
             "assembly",
             "sites",
             "weather",

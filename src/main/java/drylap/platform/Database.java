@@ -4,7 +4,7 @@ import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
 /** The PostgreSQL that the application works on. */
-sealed interface Database extends AutoCloseable permits EmbeddedDatabase, ExternalDatabase {
+sealed interface Database extends AutoCloseable permits EmbeddedDatabase, RunningDatabase, ExternalDatabase {
     String url();
 
     @Nullable

@@ -10,6 +10,7 @@ import java.time.Duration;
 
 /** A PostgreSQL of the application's own, in a folder: data survives restarts and a kill -9 of either process. */
 final class EmbeddedDatabase implements Database {
+    static final String USER = "postgres";
     private static final Duration START_WAIT = Duration.ofSeconds(60);
 
     private final EmbeddedPostgres postgres;
@@ -79,12 +80,16 @@ final class EmbeddedDatabase implements Database {
 
     @Override
     public String url() {
-        return "jdbc:postgresql://127.0.0.1:%d/postgres".formatted(postgres.getPort());
+        return urlOf(postgres.getPort());
+    }
+
+    static String urlOf(int port) {
+        return "jdbc:postgresql://127.0.0.1:%d/postgres".formatted(port);
     }
 
     @Override
     public String user() {
-        return "postgres";
+        return USER;
     }
 
     @Override

@@ -22,12 +22,24 @@ final class OrphanedPostgres {
     private OrphanedPostgres() {}
 
     static void stopOn(Path data) throws IOException, InterruptedException {
-        Path pidFile = data.resolve("postmaster.pid");
+        Path pidFile = pidFile(data);
         if (!Files.exists(pidFile)) return;
-        Optional<ProcessHandle> orphan =
-                pidIn(pidFile).flatMap(ProcessHandle::of).filter(p -> runsOn(p, data));
+        Optional<ProcessHandle> orphan = runningOn(data);
         if (orphan.isPresent()) stop(orphan.get());
         else Files.deleteIfExists(pidFile);
+    }
+
+    static Path pidFile(Path data) {
+        return data.resolve("postmaster.pid");
+    }
+
+    /** Whether a PostgreSQL runs on a data directory. */
+    static boolean isRunningOn(Path data) throws IOException {
+        return Files.exists(pidFile(data)) && runningOn(data).isPresent();
+    }
+
+    private static Optional<ProcessHandle> runningOn(Path data) throws IOException {
+        return pidIn(pidFile(data)).flatMap(ProcessHandle::of).filter(process -> runsOn(process, data));
     }
 
     private static Optional<Long> pidIn(Path pidFile) throws IOException {

@@ -20,6 +20,7 @@ record Cooling(
     /** Of the time, in percent. */
     private static final List<Integer> SHARES = List.of(60, 25, 15);
 
+    private static final List<Integer> ONE = List.of(100);
     private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);
 
     /** Fewer moves are not worth a second solver. */
@@ -34,13 +35,15 @@ record Cooling(
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
         long heat = Heat.of(lists, request.seed(), part(lists, meters));
-        return new Cooling(request, shares(request, lists), 0, heat, System.nanoTime(), meters, width);
+        return new Cooling(request, shares(request, lists, meters), 0, heat, System.nanoTime(), meters, width);
     }
 
-    private static List<Integer> shares(PlanRequest request, CrewLists lists) {
+    /** A region has the time for one. */
+    private static List<Integer> shares(PlanRequest request, CrewLists lists, List<Meter> lanes) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
-        if (brief) return List.of(100);
-        return isFew(lists.getUnits()) ? SHARES_OF_FEW : SHARES;
+        if (brief) return ONE;
+        if (isFew(lists.getUnits())) return SHARES_OF_FEW;
+        return lanes.size() == 1 ? ONE : SHARES;
     }
 
     /** The round after this one; null where none is left. */

@@ -26,19 +26,9 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
     }
 
     static final class Draw implements Iterator<Move<CrewLists>> {
-        /** Of a thousand draws. */
-        private static final int REBUILDS = 2;
-
-        private static final int DRIER = 280;
+        /** Of a thousand draws, where something stays out. */
         private static final int LEFT_OUT = 50;
-        /** Of a hundred others, up to these. */
-        private static final int NEAR = 44;
 
-        private static final int IN_TIME = 48;
-        private static final int ANYWHERE = 50;
-        private static final int SWAP = 72;
-        private static final int RUN = 82;
-        private static final int TAILS = 88;
         private static final int LONGEST_RUN = 8;
         private static final int TRIES = 8;
 
@@ -46,12 +36,14 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         private final Problem problem;
         private final Random random;
         private final Lots lots;
+        private final Mix mix;
 
         Draw(CrewLists lists, Random random) {
             this.lists = lists;
             this.random = random;
             problem = lists.problem();
             lots = new Lots(lists, random);
+            mix = Mix.of(lists.getUnits().size());
         }
 
         @Override
@@ -68,8 +60,8 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
                 ListMove move = Rebuilding.ofWhatStaysOut(lots, this::elsewhere);
                 if (move != null) return move;
             }
-            if (dice < REBUILDS) return Rebuilding.draw(lots, this::elsewhere);
-            ListMove move = dice < REBUILDS + DRIER && itMayRain() ? DrierRun.draw(lots) : draw();
+            if (dice < mix.rebuilds()) return Rebuilding.draw(lots, this::elsewhere);
+            ListMove move = dice < mix.rebuilds() + mix.drier() && itMayRain() ? DrierRun.draw(lots) : draw();
             for (int tries = 1; tries < TRIES && (move.idle(lists) || move.closesRing(schedule.rings)); tries++)
                 move = draw();
             return move;
@@ -85,14 +77,14 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
         }
 
         private ListMove draw() {
-            Unit unit = random.nextBoolean() ? lots.costly() : lots.unit();
+            Unit unit = random.nextInt(100) < mix.costly() ? lots.costly() : lots.unit();
             int dice = random.nextInt(100);
-            if (dice < NEAR) return nextTo(unit, lots.relative(unit));
-            if (dice < IN_TIME) return inTime(unit, 1, lots.someRoute(unit));
-            if (dice < ANYWHERE) return anywhere(unit);
-            if (dice < SWAP) return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit));
-            if (dice < RUN) return run(unit);
-            if (dice < TAILS) return tails(unit);
+            if (dice < mix.near()) return nextTo(unit, lots.relative(unit));
+            if (dice < mix.inTime()) return inTime(unit, 1, lots.someRoute(unit));
+            if (dice < mix.anywhere()) return anywhere(unit);
+            if (dice < mix.swap()) return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit));
+            if (dice < mix.run()) return run(unit);
+            if (dice < mix.tails()) return tails(unit);
             return waiting(unit);
         }
 

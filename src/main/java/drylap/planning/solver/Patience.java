@@ -1,8 +1,8 @@
 package drylap.planning.solver;
 
 /**
- * By how much a change may make a plan dearer in the trades that are decided so far, before the rest is not worth deciding. A search
- * takes next to nothing that is several times as much dearer as what it took lately, whatever the later trades save.
+ * By how much a change may make a plan dearer while it is being decided, before the rest is not worth deciding. A search takes next
+ * to nothing that has been several times as much dearer on the way as what it took lately, whatever is saved later.
  */
 final class Patience {
     /** Steps that it looks at before it says anything. */
@@ -28,8 +28,8 @@ final class Patience {
         most = Math.max(dearer, most * KEPT);
     }
 
-    /** Whether a change that is this much dearer so far is beyond it. */
-    boolean isOver(long dearer) {
-        return !endless && steps > STEPS && dearer > TIMES * most;
+    /** What a plan that costs so much may cost on the way to another. */
+    long dearest(long now) {
+        return endless || steps <= STEPS ? Long.MAX_VALUE : now + (long) (TIMES * most);
     }
 }

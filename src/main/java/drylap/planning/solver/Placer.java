@@ -18,6 +18,7 @@ final class Placer {
     private final boolean[][] courseChanged;
     private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
     private int mostOut = Integer.MAX_VALUE;
+    private long dearest = Long.MAX_VALUE;
 
     final UnitMemo memo;
     final CourseEnds ends;
@@ -46,14 +47,24 @@ final class Placer {
             for (WorkTask task : unit.tasks) if (start[task.index] == TimeAxis.NEVER) unplanned[unit.kind.ordinal()]++;
     }
 
-    /** @param mayLeaveOff whether what follows is not wanted once a task has lost its place */
-    void begin(boolean mayLeaveOff) {
-        mostOut = mayLeaveOff ? out() : Integer.MAX_VALUE;
+    /** What follows is wanted whatever comes of it. */
+    void begin() {
+        mostOut = Integer.MAX_VALUE;
     }
 
-    /** Whether more is out than at the beginning, and that matters. */
+    /**
+     * What follows is not wanted once a task has lost its place or the plan has become too dear.
+     *
+     * @param dearest what the plan may cost on the way
+     */
+    void beginUnlessOver(long dearest) {
+        mostOut = out();
+        this.dearest = dearest;
+    }
+
+    /** Whether more is out than at the beginning or the plan costs too much, and that matters. */
     boolean hopeless() {
-        return mostOut != Integer.MAX_VALUE && out() > mostOut;
+        return mostOut != Integer.MAX_VALUE && (tally.soft() > dearest || out() > mostOut);
     }
 
     private int out() {

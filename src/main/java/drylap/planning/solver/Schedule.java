@@ -112,7 +112,8 @@ final class Schedule {
 
     /** Brings the schedule and its tally up to date with the lists, and keeps how it was before. */
     void settle() {
-        begin(false);
+        begin();
+        placer.begin();
         for (Task kind : KINDS) if (fresh || ripple.pending(kind)) pass(kind);
         fresh = false;
     }
@@ -126,36 +127,32 @@ final class Schedule {
 
     /**
      * As {@link #settle}, but leaves off when a task has lost its place, since many moves push something off the end and these
-     * reach furthest, or when the plan is much dearer already and nothing is out that could be put in. All that is left to do is
-     * then to {@link #rollBack}.
+     * reach furthest, or when the plan is much dearer on the way and nothing is out that could be put in. All that is left to do
+     * is then to {@link #rollBack}.
      *
      * @return false where it left off
      */
     boolean settleUnlessWorse() {
-        boolean complete = tally.medium() == 0;
-        long before = tally.soft();
-        begin(!fresh);
+        if (fresh) {
+            settle();
+            return true;
+        }
+        begin();
+        placer.beginUnlessOver(tally.medium() == 0 ? patience.dearest(tally.soft()) : Long.MAX_VALUE);
         for (Task kind : KINDS) {
-            if (fresh || ripple.pending(kind)) pass(kind);
-            if (placer.hopeless() || complete && isTooDear(before)) {
+            if (ripple.pending(kind)) pass(kind);
+            if (placer.hopeless()) {
                 ripple.abandon();
                 placer.abandon();
                 return false;
             }
         }
-        fresh = false;
         return true;
     }
 
-    /** Where nothing is pending it is cheaper to say what the plan costs. */
-    private boolean isTooDear(long before) {
-        return !fresh && listsChanged() && patience.isOver(tally.soft() - before);
-    }
-
-    private void begin(boolean mayLeaveOff) {
+    private void begin() {
         journal.start();
         tally.keepSums();
-        placer.begin(mayLeaveOff);
     }
 
     /** Takes the last {@link #settle} back; the lists must be again what they were before it. */

@@ -16,6 +16,7 @@ final class Tally {
     private final Schedule schedule;
     private final CrewWalk walk;
     private final long[] amounts = new long[LedgerTerm.values().length];
+    private final long[] weights = new long[amounts.length];
     private final long[] keptAmounts = new long[LedgerTerm.values().length];
     private final Journal journal;
     private final int[] absence;
@@ -27,7 +28,9 @@ final class Tally {
     private final int[][] ofUnits;
     private final RoadCount tail;
     private long medium;
+    private long soft;
     private long keptMedium;
+    private long keptSoft;
 
     Tally(Problem problem, Schedule schedule, Journal journal) {
         this.problem = problem;
@@ -42,16 +45,19 @@ final class Tally {
         totals = new int[CREW_TERMS.size()][problem.crews().size()];
         ofUnits = new int[CREW_TERMS.size()][problem.units().size()];
         tail = new RoadCount(problem.travel());
+        for (LedgerTerm term : LedgerTerm.values()) weights[term.ordinal()] = problem.weight(term);
     }
 
     void keepSums() {
         System.arraycopy(amounts, 0, keptAmounts, 0, amounts.length);
         keptMedium = medium;
+        keptSoft = soft;
     }
 
     void restoreSums() {
         System.arraycopy(keptAmounts, 0, amounts, 0, amounts.length);
         medium = keptMedium;
+        soft = keptSoft;
     }
 
     /** Counts what there is before any list is decoded: pinned tasks, and everything else unplanned. */
@@ -67,8 +73,6 @@ final class Tally {
     }
 
     long soft() {
-        long soft = 0;
-        for (LedgerTerm term : LedgerTerm.values()) soft += amounts[term.ordinal()] * problem.weight(term);
         return soft;
     }
 
@@ -170,7 +174,9 @@ final class Tally {
     }
 
     private void count(LedgerTerm term, int[] of, int place, int now) {
-        amounts[term.ordinal()] += now - of[place];
+        int more = now - of[place];
+        amounts[term.ordinal()] += more;
+        soft += more * weights[term.ordinal()];
         journal.set(of, place, now);
     }
 

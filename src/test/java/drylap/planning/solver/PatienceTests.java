@@ -10,31 +10,29 @@ class PatienceTests {
     @Test
     void it_has_no_end_before_two_hundred_steps_were_seen() {
         steps(200, 10);
-        assertThat(patience.isOver(Long.MAX_VALUE)).isFalse();
+        assertThat(patience.dearest(1000)).isEqualTo(Long.MAX_VALUE);
         steps(1, 10);
-        assertThat(patience.isOver(Long.MAX_VALUE)).isTrue();
+        assertThat(patience.dearest(1000)).isLessThan(Long.MAX_VALUE);
     }
 
     @Test
     void it_ends_at_four_times_the_dearest_step_of_late() {
         steps(201, 10);
-        assertThat(patience.isOver(40)).isFalse();
-        assertThat(patience.isOver(41)).isTrue();
+        assertThat(patience.dearest(1000)).isEqualTo(1040);
     }
 
     @Test
     void it_shrinks_while_steps_make_the_plan_cheaper() {
         steps(201, 1000);
         steps(346, -5); // 0.998 to the power of 346 is a half
-        assertThat(patience.isOver(1980)).isFalse();
-        assertThat(patience.isOver(2010)).isTrue();
+        assertThat(patience.dearest(0)).isBetween(1980L, 2010L);
     }
 
     @Test
     void where_little_is_to_be_decided_it_has_no_end() {
         Patience endless = new Patience(true);
         for (int i = 0; i < 500; i++) endless.note(10);
-        assertThat(endless.isOver(Long.MAX_VALUE)).isFalse();
+        assertThat(endless.dearest(1000)).isEqualTo(Long.MAX_VALUE);
     }
 
     private void steps(int count, long dearer) {

@@ -1,0 +1,79 @@
+package drylap.keeping;
+
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.HexFormat;
+import java.util.List;
+import org.postgresql.PGConnection;
+
+/** A table's rows as text that says the same whatever the server's settings are. */
+final class TableText {
+    /** @param sha256 of the text */
+    record Copied(long rows, String sha256) {}
+
+    private final PGConnection connection;
+
+    TableText(Connection connection) throws SQLException {
+        this.connection = connection.unwrap(PGConnection.class);
+        try (var statement = connection.createStatement()) {
+            statement.execute("set local timezone to 'UTC'");
+            statement.execute("set local datestyle to 'ISO, YMD'");
+            statement.execute("set local intervalstyle to 'iso_8601'");
+            statement.execute("set local bytea_output to 'hex'");
+            statement.execute("set local extra_float_digits to 3");
+        }
+    }
+
+    Copied copyOut(String table, List<String> columns, OutputStream to) throws SQLException, IOException {
+        MessageDigest digest = sha256();
+        // what is copied into stays open: it is one part of a larger file
+        OutputStream open = new FilterOutputStream(to) {
+            @Override
+            public void write(byte[] bytes, int from, int length) throws IOException {
+                out.write(bytes, from, length);
+            }
+
+            @Override
+            public void close() {}
+        };
+        try (var text = new DigestOutputStream(open, digest)) {
+            long rows = connection
+                    .getCopyAPI()
+                    .copyOut("copy %s to stdout with (encoding 'UTF8')".formatted(named(table, columns)), text);
+            return new Copied(rows, HexFormat.of().formatHex(digest.digest()));
+        }
+    }
+
+    long copyIn(String table, List<String> columns, InputStream from) throws SQLException, IOException {
+        return connection
+                .getCopyAPI()
+                .copyIn("copy %s from stdin with (encoding 'UTF8')".formatted(named(table, columns)), from);
+    }
+
+    String quoted(String name) throws SQLException {
+        return connection.escapeIdentifier(name);
+    }
+
+    private String named(String table, List<String> columns) throws SQLException {
+        StringBuilder text = new StringBuilder(quoted(table)).append(" (");
+        for (int i = 0; i < columns.size(); i++)
+            text.append(i == 0 ? "" : ", ").append(quoted(columns.get(i)));
+        return text.append(')').toString();
+    }
+
+    static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException never) {
+            throw new IllegalStateException(never);
+        }
+    }
+
+}
