@@ -97,6 +97,7 @@ class RestoreDrillDbTests {
         assertThatExceptionOfType(SQLException.class)
                 .isThrownBy(() -> execute(other, "delete from step_mark"))
                 .withMessageContaining("only grows");
+        execute(other, "insert into change_log (at, person, what) values (now(), 'somebody', 'something')");
         assertThatExceptionOfType(SQLException.class)
                 .isThrownBy(() -> execute(other, "update change_log set what = 'nothing'"))
                 .withMessageContaining("only grows");
@@ -148,12 +149,15 @@ class RestoreDrillDbTests {
         assertRefused(
                 Files.write(folder.resolve("cut"), java.util.Arrays.copyOf(bytes, bytes.length / 2)),
                 "is no backup or was cut off");
-        assertRefused(changed(whole, "tables/change_log", "1\t2026-01-01\n"), "tables/change_log");
-        assertRefused(changed(whole, "files/ab/abcd", "another"), "files/ab/abcd");
-        assertRefused(changed(whole, "manifest.json", "{}"), "has format 0");
-        assertRefused(changed(whole, "manifest.json", "{\"format\":"), "cannot be read");
+        assertRefused(changed(copy(whole), "tables/change_log", "1\t2026-01-01\n"), "tables/change_log");
+        assertRefused(changed(copy(whole), "files/ab/abcd", "another"), "files/ab/abcd");
+        assertRefused(changed(copy(whole), "manifest.json", "{}"), "cannot be read");
         assertRefused(
-                changed(whole, "manifest.json", text(whole).replaceFirst("\"schema\" *: *\"[0-9]+\"", "\"schema\":\"9999\"")),
+                changed(copy(whole), "manifest.json", text(whole).replaceFirst("\"format\" *: *1", "\"format\":2")),
+                "has format 2");
+        assertRefused(changed(copy(whole), "manifest.json", "{\"format\":"), "cannot be read");
+        assertRefused(
+                changed(copy(whole), "manifest.json", text(whole).replaceFirst("\"schema\" *: *\"[0-9]+\"", "\"schema\":\"9999\"")),
                 "from a later version");
     }
 
@@ -200,6 +204,10 @@ class RestoreDrillDbTests {
         try (FileSystem within = FileSystems.newFileSystem(zip)) {
             return Files.readString(within.getPath("manifest.json"));
         }
+    }
+
+    private Path copy(Path zip) throws IOException {
+        return Files.copy(zip, folder.resolve(UUID.randomUUID().toString()));
     }
 
     private static Path changed(Path zip, String part, String text) throws IOException {
