@@ -34,16 +34,16 @@ record Cooling(
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
-        long heat = Heat.of(lists, request.seed(), part(lists, meters));
-        return new Cooling(request, shares(request, lists, meters), 0, heat, System.nanoTime(), meters, width);
+        long heat = Heat.of(lists, request.seed(), part(lists));
+        return new Cooling(request, shares(request, lists), 0, heat, System.nanoTime(), meters, width);
     }
 
     /** A region has the time for one. */
-    private static List<Integer> shares(PlanRequest request, CrewLists lists, List<Meter> lanes) {
+    private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
         if (brief) return ONE;
         if (isFew(lists.getUnits())) return SHARES_OF_FEW;
-        return lanes.size() == 1 ? ONE : SHARES;
+        return lists.hasty ? ONE : SHARES;
     }
 
     /** The round after this one; null where none is left. */
@@ -53,14 +53,14 @@ record Cooling(
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
         long less =
-                last ? Heat.of(lists, request.seed() + number, part(lists, meters)) : Math.max(1, heat / cooler(lists));
+                last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
         return new Cooling(request, shares, number + 1, less, began, meters, width);
     }
 
     /** What part of a move's cost it begins with: a few units cool in no time, and a region has the time for few moves a unit. */
-    private static int part(CrewLists lists, List<Meter> lanes) {
+    private static int part(CrewLists lists) {
         if (isFew(lists.getUnits())) return 1;
-        return lanes.size() == 1 ? PART_OF_REGION : PART;
+        return lists.hasty ? PART_OF_REGION : PART;
     }
 
     /** A few units take no time to cool down, and are better heated up again than looked at twice. */

@@ -40,6 +40,8 @@ public class CrewLists {
     Focus focus;
     /** Whether these lists began as a plan that people have, which is not to be made anew. */
     boolean fromPublished;
+    /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay and gives up sooner. */
+    boolean hasty;
 
     @PlanningScore
     private HardMediumSoftLongScore score;
@@ -156,6 +158,7 @@ public class CrewLists {
             clone.score = original.score;
             clone.focus = original.focus;
             clone.fromPublished = original.fromPublished;
+            clone.hasty = original.hasty;
             return clone;
         }
     }

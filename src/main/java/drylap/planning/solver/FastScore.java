@@ -46,7 +46,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
     }
 
     private boolean settle() {
-        if (hurried) return schedule.settleUnlessWorse();
+        if (hurried) return schedule.settleUnlessWorse(lists.hasty);
         schedule.settle();
         return true;
     }

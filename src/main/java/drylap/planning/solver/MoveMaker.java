@@ -43,7 +43,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             this.random = random;
             problem = lists.problem();
             lots = new Lots(lists, random);
-            mix = Mix.of(lists.getUnits().size());
+            mix = lists.hasty ? Mix.HASTY : Mix.PATIENT;
         }
 
         @Override

@@ -131,6 +131,7 @@ final class RegionSearch {
         meters.addAll(own);
         CrewLists first = lists;
         boolean isFew = Cooling.isFew(first.getUnits());
+        first.hasty = lanes == 1 && !isFew;
         try (Crowd crowd = Crowd.of(lanes, request.processors())) {
             for (Cooling cooling = Cooling.first(request, lists, own, crowd.width());
                     cooling != null && !stop.getAsBoolean();

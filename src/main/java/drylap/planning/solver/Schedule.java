@@ -127,21 +127,23 @@ final class Schedule {
 
     /**
      * As {@link #settle}, but leaves off when a task has lost its place, since many moves push something off the end and these
-     * reach furthest, or when the plan is much dearer on the way and nothing is out that could be put in. All that is left to do
+     * reach furthest, or when the plan is much dearer after a trade and nothing is out that could be put in. All that is left to do
      * is then to {@link #rollBack}.
      *
+     * @param hasty whether to leave off within a trade, too
      * @return false where it left off
      */
-    boolean settleUnlessWorse() {
+    boolean settleUnlessWorse(boolean hasty) {
         if (fresh) {
             settle();
             return true;
         }
         begin();
-        placer.beginUnlessOver(tally.medium() == 0 ? patience.dearest(tally.soft()) : Long.MAX_VALUE);
+        long dearest = tally.medium() == 0 ? patience.dearest(tally.soft()) : Long.MAX_VALUE;
+        placer.beginUnlessOver(hasty ? dearest : Long.MAX_VALUE);
         for (Task kind : KINDS) {
             if (ripple.pending(kind)) pass(kind);
-            if (placer.hopeless()) {
+            if (placer.hopeless() || tally.soft() > dearest && listsChanged()) {
                 ripple.abandon();
                 placer.abandon();
                 return false;
