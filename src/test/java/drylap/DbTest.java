@@ -44,6 +44,9 @@ public @interface DbTest {
         "drylap.planning",
         "drylap.pace",
         "drylap.calendars",
+        "drylap.tokens",
+        "drylap.resends",
+        "drylap.hooks",
         "drylap.moving",
         "drylap.risk",
         "drylap.whatif"

@@ -29,6 +29,9 @@ class TableOwnershipTests {
             Map.entry("forecasts", Set.of("FORECAST_CHOICE", "FORECAST_FETCH", "KEPT_FORECAST")),
             Map.entry("calendars", Set.of("CALENDAR", "CALENDAR_ENTRY", "CALENDAR_LINK")),
             Map.entry("climate", Set.of("KEPT_NORMALS")),
+            Map.entry("tokens", Set.of("API_TOKEN")),
+            Map.entry("resends", Set.of("KEPT_ANSWER")),
+            Map.entry("hooks", Set.of("HOOK", "HOOK_DELIVERY")),
             Map.entry(
                     "sites", Set.of("SITE", "FACADE", "OPENING", "WINDOW_SCHEDULE", "OPENING_CHANGE", "OPENING_NOTE")),
             Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),

@@ -6,4 +6,4 @@ package drylap.api;
  * @param field where: {@code marks[3].markedAt}
  * @param problem what is there, and what would be accepted
  */
-record BadField(String field, String problem) {}
+public record BadField(String field, String problem) {}

@@ -2,6 +2,7 @@ package drylap.api;
 
 import drylap.kernel.Coded;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the fields of a JSON object, and notes everything that is wrong before anything is done. */
-final class Fields {
+public final class Fields {
     private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
     private static final Instant LATEST = Instant.parse("2100-01-01T00:00:00Z");
     private static final UUID NO_KEY = new UUID(0, 0);
@@ -21,14 +22,14 @@ final class Fields {
     private final String where;
     private final List<BadField> bad;
 
-    Fields(JsonNode object, String where, List<BadField> bad) {
+    public Fields(JsonNode object, String where, List<BadField> bad) {
         this.object = object;
         this.where = where;
         this.bad = bad;
         if (!object.isObject()) bad.add(new BadField(where, "is no JSON object"));
     }
 
-    UUID key(String name) {
+    public UUID key(String name) {
         return read(name, "a UUID", NO_KEY, Fields::uuid);
     }
 
@@ -51,18 +52,18 @@ final class Fields {
         return objects;
     }
 
-    String id(String name) {
+    public String id(String name) {
         return read(name, "1 to %d characters".formatted(LONGEST_ID), "?", node -> {
             String text = node.isString() ? node.stringValue() : "";
             return text.isBlank() || text.length() > LONGEST_ID ? null : text;
         });
     }
 
-    Instant instant(String name) {
+    public Instant instant(String name) {
         return read(name, "a time such as 2026-04-13T19:00:00Z of the years 2000 to 2099", EARLIEST, Fields::time);
     }
 
-    <E extends Enum<E> & Coded> E coded(String name, Class<E> type, E otherwise) {
+    public <E extends Enum<E> & Coded> E coded(String name, Class<E> type, E otherwise) {
         return read(
                 name,
                 "one of " + Coded.codes(type),
@@ -70,8 +71,7 @@ final class Fields {
                 node -> node.isString() ? Coded.parse(type, node.stringValue()).orElse(null) : null);
     }
 
-    @Nullable
-    String text(String name, int longest) {
+    public @Nullable String text(String name, int longest) {
         JsonNode node = object.path(name);
         if (node.isMissingNode() || node.isNull()) return null;
         if (!node.isString()) reject(name, "is no text");
@@ -100,7 +100,30 @@ final class Fields {
         return keys;
     }
 
-    void reject(String name, String problem) {
+    /** Names every other field as wrong: a field that is passed over may be a misspelt one. */
+    public void only(String... names) {
+        var known = List.of(names);
+        object.propertyNames().stream()
+                .filter(name -> !known.contains(name))
+                .forEach(name -> reject(name, "is no field here; accepted: " + String.join(", ", known)));
+    }
+
+    public int whole(String name, int least, int most) {
+        return read(name, "a whole number from %d to %d".formatted(least, most), least, node -> {
+            boolean fits = node.isIntegralNumber() && node.canConvertToInt();
+            return fits && node.intValue() >= least && node.intValue() <= most ? node.intValue() : null;
+        });
+    }
+
+    public boolean yes(String name) {
+        return read(name, "true or false", false, node -> node.isBoolean() ? node.booleanValue() : null);
+    }
+
+    public LocalDate date(String name) {
+        return read(name, "a date such as 2026-04-13 of the years 2000 to 2099", LocalDate.EPOCH, Fields::day);
+    }
+
+    public void reject(String name, String problem) {
         bad.add(new BadField(where + "." + name, problem));
     }
 
@@ -133,6 +156,15 @@ final class Fields {
 
     private static @Nullable Long notNegative(JsonNode node) {
         return node.isIntegralNumber() && node.canConvertToLong() && node.longValue() >= 0 ? node.longValue() : null;
+    }
+
+    private static @Nullable LocalDate day(JsonNode node) {
+        try {
+            LocalDate date = node.isString() ? LocalDate.parse(node.stringValue()) : LocalDate.EPOCH;
+            return date.getYear() < 2000 || date.getYear() > 2099 ? null : date;
+        } catch (DateTimeParseException none) {
+            return null;
+        }
     }
 
     private static @Nullable Instant time(JsonNode node) {

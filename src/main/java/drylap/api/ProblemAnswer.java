@@ -8,12 +8,12 @@ import org.springframework.http.ProblemDetail;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Problem documents (RFC 9457) from where no controller answers. */
-final class ProblemAnswer {
+public final class ProblemAnswer {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private ProblemAnswer() {}
 
-    static void write(HttpServletResponse response, HttpStatus status, String detail) throws IOException {
+    public static void write(HttpServletResponse response, HttpStatus status, String detail) throws IOException {
         response.setStatus(status.value());
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         response.setCharacterEncoding("UTF-8");

@@ -3,6 +3,7 @@ package drylap.api;
 import drylap.progress.Photos;
 import drylap.security.NotAllowed;
 import java.util.List;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.converter.HttpMessageNotReadableException;
@@ -12,8 +13,12 @@ import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.support.MissingServletRequestPartException;
 
 /** Says what went wrong as RFC 9457 has it; where fields are to blame, each is named under {@code errors}. */
+@Order(Problems.FIRST)
 @RestControllerAdvice(basePackageClasses = Problems.class)
 final class Problems {
+    /** Before that of Spring Boot, which answers what is left. */
+    static final int FIRST = -1;
+
     @ExceptionHandler
     ProblemDetail on(BadFields trouble) {
         return bad("The request cannot be read, and nothing of it was done.", trouble.fields());

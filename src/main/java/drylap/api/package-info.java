@@ -1,7 +1,20 @@
 /** The door for scripts and other programs: JSON in, JSON out, the same rights as the screens. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "security", "assembly", "sites", "progress", "handoff", "planning", "calendars"
+        allowedDependencies = {
+            "kernel",
+            "security",
+            "assembly",
+            "sites",
+            "crews",
+            "forecasts",
+            "weather",
+            "progress",
+            "handoff",
+            "planning",
+            "calendars",
+            "tokens",
+            "resends"
         })
 package drylap.api;
 

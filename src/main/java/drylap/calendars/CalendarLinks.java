@@ -14,6 +14,7 @@ import drylap.security.History;
 import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.security.Secret;
 import drylap.sites.Sites;
 import java.time.Clock;
 import java.util.Arrays;

@@ -1,6 +1,7 @@
 package drylap.calendars;
 
 import drylap.kernel.CrewId;
+import drylap.security.Secret;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -20,6 +20,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -31,13 +32,21 @@ final class Counter {
     private final OpeningStates states;
     private final Acts acts;
     private final HandoffRecords records;
+    private final ApplicationEventPublisher events;
 
-    Counter(DSLContext db, TransactionTemplate transaction, OpeningStates states, Acts acts, HandoffRecords records) {
+    Counter(
+            DSLContext db,
+            TransactionTemplate transaction,
+            OpeningStates states,
+            Acts acts,
+            HandoffRecords records,
+            ApplicationEventPublisher events) {
         this.db = db;
         this.transaction = transaction;
         this.states = states;
         this.acts = acts;
         this.records = records;
+        this.events = events;
     }
 
     /** What is done with openings that nobody else can change meanwhile. */
@@ -71,9 +80,13 @@ final class Counter {
     }
 
     private HandoffResult carryOut(Person who, Verdict verdict) {
-        return verdict.refusal()
-                .orElseGet(() -> new HandoffResult.Done(
-                        records.act(acts.write(who, verdict.act().orElseThrow()))));
+        return verdict.refusal().orElseGet(() -> written(who, verdict.act().orElseThrow()));
+    }
+
+    private HandoffResult written(Person who, NewAct act) {
+        var written = records.act(acts.write(who, act));
+        events.publishEvent(new ActWritten(act.folder(), written));
+        return new HandoffResult.Done(written);
     }
 
     private static Optional<HandoffResult> stale(HandoffRequest request, List<OpeningState> now) {

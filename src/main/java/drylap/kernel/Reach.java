@@ -18,6 +18,14 @@ public record Reach(boolean everySite, Set<SiteId> sites) {
         return new Reach(false, Set.copyOf(sites));
     }
 
+    /** The sites that both cover. */
+    public Reach within(Reach other) {
+        if (everySite) return other;
+        return other.everySite
+                ? this
+                : of(sites.stream().filter(other.sites::contains).toList());
+    }
+
     public boolean covers(SiteId site) {
         return everySite || sites.contains(site);
     }

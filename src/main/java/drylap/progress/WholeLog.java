@@ -2,6 +2,7 @@ package drylap.progress;
 
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
+import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import java.util.List;
@@ -12,9 +13,20 @@ import org.springframework.stereotype.Service;
 @Service
 public final class WholeLog {
     private final Marks marks;
+    private final OpeningStates states;
 
-    WholeLog(Marks marks) {
+    WholeLog(Marks marks, OpeningStates states) {
         this.marks = marks;
+        this.states = states;
+    }
+
+    /**
+     * The entries of one opening in their order, undone ones included.
+     *
+     * @throws NotAllowed where the opening is not the person's to see, or is not there
+     */
+    public List<Mark> of(Person who, FolderId folder, OpeningId opening) {
+        return marks.of(folder, states.openingFor(who, folder, opening).id());
     }
 
     /** The entries at the person's sites by opening, each opening's in their order, undone ones included. */

@@ -21,8 +21,11 @@ final class CurrentPerson implements SignedIn {
     @Override
     public Optional<Person> find() {
         var authentication = contexts.getContext().getAuthentication();
-        return authentication != null && authentication.getPrincipal() instanceof SessionPrincipal principal
-                ? signIns.current(principal.id(), principal.signedInAt())
-                : Optional.empty();
+        return switch (authentication == null ? null : authentication.getPrincipal()) {
+            case SessionPrincipal session -> signIns.current(session.id(), session.signedInAt());
+            case ProgramPrincipal program ->
+                signIns.active(program.person()).map(who -> who.actedFor(program.operations(), program.reach()));
+            case null, default -> Optional.empty();
+        };
     }
 }

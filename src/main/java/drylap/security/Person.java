@@ -5,6 +5,7 @@ import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import java.util.Collection;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param crew the crew that they work in, for roles that do
  * @param demo one of the invented people of the sample data
+ * @param only what a program that acts for the person may do of what the role may; none for the person itself
  */
 public record Person(
         PersonId id,
@@ -20,10 +22,30 @@ public record Person(
         Role role,
         Reach reach,
         @Nullable CrewId crew,
-        boolean demo) {
+        boolean demo,
+        @Nullable Set<Operation> only) {
+    public Person {
+        if (only != null) only = Set.copyOf(only);
+    }
+
+    /** Someone who acts in person. */
+    public Person(
+            PersonId id, String signInName, String name, Role role, Reach reach, @Nullable CrewId crew, boolean demo) {
+        this(id, signInName, name, role, reach, crew, demo, null);
+    }
+
+    /** The same person as a program acts for them: with what both may, where both may. */
+    public Person actedFor(Set<Operation> operations, Reach where) {
+        return new Person(id, signInName, name, role, reach.within(where), crew, demo, operations);
+    }
+
+    /** Whether it is the person, rather than a program that acts for them. */
+    public boolean inPerson() {
+        return only == null;
+    }
 
     public boolean may(Operation operation) {
-        return Rights.of(role).contains(operation);
+        return Rights.of(role).contains(operation) && (only == null || only.contains(operation));
     }
 
     public boolean may(Operation operation, SiteId site) {

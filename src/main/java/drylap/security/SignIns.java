@@ -61,6 +61,11 @@ public final class SignIns {
                 .map(rows::person);
     }
 
+    /** The person as they are now, for what acts for them without a session; empty where they are gone or signed off. */
+    public Optional<Person> active(PersonId id) {
+        return rows.byId(id).filter(row -> row.getActive()).map(rows::person);
+    }
+
     /** Whether this is the person's password. */
     public boolean confirms(PersonId id, String password) {
         return Passwords.matches(password, rows.byId(id).map(person -> person.getPasswordHash()));

@@ -13,6 +13,8 @@
             "forecasts",
             "crews",
             "calendars",
+            "tokens",
+            "hooks",
             "papers",
             "progress",
             "handoff",

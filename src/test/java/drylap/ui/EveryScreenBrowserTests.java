@@ -101,7 +101,7 @@ class EveryScreenBrowserTests {
     private static List<String> addresses(Page page) {
         return Stream.concat(
                         page.locator("header nav a").all().stream().map(way -> way.getAttribute("href")),
-                        Stream.of("account"))
+                        Stream.of("account", "programs"))
                 .toList();
     }
 

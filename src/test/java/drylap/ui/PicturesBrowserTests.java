@@ -77,6 +77,7 @@ class PicturesBrowserTests {
                 .map(way -> way.getAttribute("href"))
                 .toList());
         ways.add("account");
+        ways.add("programs");
         return ways;
     }
 

@@ -118,7 +118,8 @@ class RestRightsBrowserTests {
         var all = mappings.stream()
                 .flatMap(mapping -> mapping.getHandlerMethods().keySet().stream())
                 .map(RequestMappingInfo::toString)
-                .filter(words -> words.contains("/api/"))
+                // the addresses of other programs are asked with tokens, in drylap.api.v1
+                .filter(words -> words.contains("/api/") && !words.contains("/api/v1/"))
                 .map(words -> words.replaceAll("[{]([A-Z]+) \\[(.+?)\\].*", "$1 $2"))
                 .toList();
         assertThat(AGREED.lines().map(RestRightsBrowserTests::address)).containsExactlyInAnyOrderElementsOf(all);

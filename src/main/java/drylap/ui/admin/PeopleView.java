@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.SiteId;
 import drylap.planning.JobFolders;
 import drylap.security.Listed;
@@ -41,7 +42,10 @@ class PeopleView extends Div {
                 "Add a person",
                 _ -> PersonDialog.forNew(people, signedIn, sites, this::show).open());
         add.addThemeVariants(com.vaadin.flow.component.button.ButtonVariant.LUMO_PRIMARY);
-        var head = new Div(new H2("People"), add);
+        var programs = new RouterLink("Other programs", ProgramsView.class);
+        var ways = new Div(programs, add);
+        ways.addClassName("head-ways");
+        var head = new Div(new H2("People"), ways);
         head.addClassName("head");
         var panel = new Div(head, list);
         panel.addClassName("panel");

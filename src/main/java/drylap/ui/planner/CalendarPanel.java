@@ -15,6 +15,7 @@ import drylap.security.Person;
 import drylap.ui.drawn.CalendarLines;
 import drylap.ui.shell.Address;
 import drylap.ui.shell.Desk;
+import drylap.ui.shell.ShownOnce;
 
 /** The links to a crew's calendar: made, shown once, revoked. */
 final class CalendarPanel {
@@ -54,7 +55,15 @@ final class CalendarPanel {
     private void make(FolderId folder, CrewId crew) {
         var made = links.make(who, folder, crew);
         var base = address.of(VaadinServletRequest.getCurrent());
-        new CalendarLinkDialog(crew, base + made.path(), desk::refresh).open();
+        new ShownOnce(
+                        "Calendar of crew %s".formatted(crew),
+                        "Whoever has it sees where this crew goes, without signing in: "
+                                + "give it to the crew lead only, and revoke it when the phone is lost.",
+                        base + made.path(),
+                        "On the phone, add it as a calendar by address (a subscription), not as a file: "
+                                + "then changes of the plan come by themselves.",
+                        desk::refresh)
+                .open();
     }
 
     private void revoke(CrewId crew, long id) {

@@ -1,6 +1,7 @@
 package drylap.ui.shell;
 
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
@@ -56,7 +57,9 @@ class AccountView extends Div {
                 fresh,
                 set,
                 new Paragraph("Setting it, or signing out everywhere, ends all sessions of yours, this one too."),
-                out);
+                out,
+                // by its address: the screen is of another package, which knows this one
+                new Anchor("programs", "Other programs: tokens and hooks"));
         panel.addClassName("panel");
         add(panel);
         var crew = who.crew();

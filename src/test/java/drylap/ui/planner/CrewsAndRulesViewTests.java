@@ -111,7 +111,7 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
         assertThat(text(view)).contains("Calendar: no link");
         click("Make a calendar link for crew W1");
 
-        var shown = find(Span.class).withClassName("calendar-address").single().getText();
+        var shown = find(Span.class).withClassName("secret").single().getText();
         assertThat(shown).matches("https?://.+/calendar/[A-Za-z0-9_-]{43}[.]ics");
         press("Done");
         assertThat(find(Dialog.class).all()).isEmpty();

@@ -1,4 +1,4 @@
-package drylap.calendars;
+package drylap.security;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -7,28 +7,28 @@ import java.security.SecureRandom;
 import java.util.Base64;
 
 /**
- * What opens a calendar. It has 256 random bits, so that a fast hash keeps it safe: there is nothing to guess from, unlike with
- * a password.
+ * What opens a door without a person signing in. It has 256 random bits, so that a fast hash keeps it safe: there is nothing to guess
+ * from, unlike with a password.
  */
-final class Secret {
+public final class Secret {
     private static final int BYTES = 32;
     private static final SecureRandom RANDOM = new SecureRandom();
 
     private Secret() {}
 
     /** Letters, digits, minus and underscore: it stands in an address as it is. */
-    static String random() {
+    public static String random() {
         byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
     }
 
     /** The only form in which a secret is kept. */
-    static byte[] hash(String secret) {
+    public static byte[] hash(String secret) {
         return sha256(secret);
     }
 
-    static byte[] sha256(String text) {
+    public static byte[] sha256(String text) {
         try {
             return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
         } catch (NoSuchAlgorithmException never) {

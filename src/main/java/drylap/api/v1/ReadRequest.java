@@ -1,0 +1,63 @@
+package drylap.api.v1;
+
+import jakarta.servlet.ReadListener;
+import jakarta.servlet.ServletInputStream;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequestWrapper;
+import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+
+/** A request whose body was read already, and is given again to whoever reads it next. */
+final class ReadRequest extends HttpServletRequestWrapper {
+    private final byte[] body;
+
+    ReadRequest(HttpServletRequest request, byte[] body) {
+        super(request);
+        this.body = body;
+    }
+
+    @Override
+    public ServletInputStream getInputStream() {
+        return new Bytes(new ByteArrayInputStream(body));
+    }
+
+    @Override
+    public BufferedReader getReader() {
+        return new BufferedReader(new InputStreamReader(getInputStream(), StandardCharsets.UTF_8));
+    }
+
+    private static final class Bytes extends ServletInputStream {
+        private final ByteArrayInputStream bytes;
+
+        Bytes(ByteArrayInputStream bytes) {
+            this.bytes = bytes;
+        }
+
+        @Override
+        public int read() {
+            return bytes.read();
+        }
+
+        @Override
+        public int read(byte[] into, int from, int most) {
+            return bytes.read(into, from, most);
+        }
+
+        @Override
+        public boolean isFinished() {
+            return bytes.available() == 0;
+        }
+
+        @Override
+        public boolean isReady() {
+            return true;
+        }
+
+        @Override
+        public void setReadListener(ReadListener listener) {
+            throw new UnsupportedOperationException("all of it is here already");
+        }
+    }
+}
