@@ -122,7 +122,7 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
 
     private static Anchor photo(UUID id, int number) {
         String address = "/api/photos/" + id;
-        var link = new Anchor(address, new Image(address, "Photo %d of this record".formatted(number)));
+        var link = new Anchor(address, new Image(address + "/thumbnail", "Photo %d of this record".formatted(number)));
         link.setRouterIgnore(true);
         return link;
     }
