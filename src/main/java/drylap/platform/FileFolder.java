@@ -50,11 +50,11 @@ final class FileFolder {
         Path target = path(digest);
         try {
             if (Files.exists(target) && Files.size(target) == content.length) return;
-            Files.createDirectories(target.getParent());
+            Path folder = Files.createDirectories(folder(digest));
             Path half = half().resolve(UUID.randomUUID().toString());
             forced(half, content);
             Files.move(half, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            force(target.getParent());
+            force(folder);
         } catch (IOException failure) {
             throw new UncheckedIOException("a file could not be written to " + root, failure);
         }
@@ -123,7 +123,11 @@ final class FileFolder {
     }
 
     /** Some thousand files a folder, not a hundred thousand. */
+    private Path folder(String digest) {
+        return root.resolve(digest.substring(0, 2));
+    }
+
     private Path path(String digest) {
-        return root.resolve(digest.substring(0, 2)).resolve(digest);
+        return folder(digest).resolve(digest);
     }
 }

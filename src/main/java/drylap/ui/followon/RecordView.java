@@ -19,6 +19,7 @@ import drylap.security.SignedIn;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.PaperLinks;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -61,14 +62,14 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         panel.add(new H3("Openings, as they were then"), openings(paper));
         if (!paper.photos().isEmpty()) panel.add(new H3("Photos"), photos(paper));
         panel.add(new H3("From hand to hand"), chain(paper), new Paragraph(CAUTION));
-        add(tools(), panel);
+        add(tools(paper.id()), panel);
     }
 
-    private static Div tools() {
+    private static Div tools(long id) {
         var print = new Button(
                 "Print",
                 event -> event.getSource().getUI().ifPresent(ui -> ui.getPage().executeJs("window.print()")));
-        var tools = new Div(back(), print);
+        var tools = new Div(back(), PaperLinks.record(id), print);
         tools.addClassName("record-tools");
         return tools;
     }

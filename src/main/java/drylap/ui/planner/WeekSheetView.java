@@ -24,6 +24,7 @@ import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.PaperLinks;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final BrokenPanel broken;
     private final BookedPanel booked;
     private final PapersPanel papers;
+    private final Div onPaper = new Div();
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
@@ -84,7 +86,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         this.shown = shown;
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, plannedWith, broken, filter, sheet, papers, booked, foot);
+            add(cover, bar, publish, plannedWith, broken, filter, onPaper, sheet, papers, booked, foot);
         }
         publish.show(shown);
         plannedWith.show(shown);
@@ -116,6 +118,8 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private void lay(FolderShown shown) {
         filter.show(shown);
         sheet.show(WeekPresenter.week(shown, visits.choice()));
+        onPaper.removeAll();
+        onPaper.add(PaperLinks.week(shown.stored().id(), shown.choice().lookAtPublished(), visits.choice()));
     }
 
     @Override
