@@ -14,6 +14,7 @@
             "crews",
             "calendars",
             "papers",
+            "tables",
             "progress",
             "handoff",
             "planning",

@@ -71,13 +71,11 @@ public final class WeekPaperPresenter {
     private static String origin(FolderShown shown, Instant now) {
         ZoneId zone = shown.folder().sites().getFirst().zone();
         var publication = shown.choice().publication();
-        boolean published = publication != null
-                && shown.choice().shownId().filter(publication.plan()::equals).isPresent();
-        String plan = shown.plan().isEmpty()
-                ? "Nothing is planned"
-                : published
-                        ? "By the plan published %s".formatted(Words.moment(publication.at(), zone))
-                        : "By a PROPOSAL that is not published: crews do not work by it";
+        String plan = "By a PROPOSAL that is not published: crews do not work by it";
+        if (shown.plan().isEmpty()) plan = "Nothing is planned";
+        else if (publication != null
+                && shown.choice().shownId().filter(publication.plan()::equals).isPresent())
+            plan = "By the plan published %s".formatted(Words.moment(publication.at(), zone));
         return "%s; printed %s. Newer plans, forecasts and marks are not on this paper: the code opens what is current."
                 .formatted(plan, Words.moment(now, zone));
     }

@@ -16,6 +16,7 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
@@ -59,9 +60,16 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
     private void show(HandoffPaper paper) {
         var panel = Panels.panel("record-panel", paper.title());
         panel.add(Panels.text("Hand-over record %d".formatted(paper.id()), "number"), facts(paper));
-        panel.add(new H3("Openings, as they were then"), openings(paper));
+        String where = "record %d".formatted(paper.id());
+        NativeTable openings = openings(paper);
+        panel.add(new H3("Openings, as they were then"), openings, new SpreadsheetLink(where, "Openings", openings));
         if (!paper.photos().isEmpty()) panel.add(new H3("Photos"), photos(paper));
-        panel.add(new H3("From hand to hand"), chain(paper), new Paragraph(CAUTION));
+        NativeTable chain = chain(paper);
+        panel.add(
+                new H3("From hand to hand"),
+                chain,
+                new SpreadsheetLink(where, "From hand to hand", chain),
+                new Paragraph(CAUTION));
         add(tools(paper.id()), panel);
     }
 
