@@ -18,7 +18,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -57,11 +56,11 @@ public final class SpreadsheetLink extends Anchor {
     }
 
     private DownloadResponse response(DownloadEvent event, String where, String what) {
-        var made = new AtomicReference<byte[]>(new byte[0]);
-        event.getUI().accessSynchronously(() -> made.set(Workbook.xlsx(table())));
+        byte[][] made = {{}};
+        event.getUI().accessSynchronously(() -> made[0] = Workbook.xlsx(table()));
         var clock = event.getSession().getService().getInstantiator().getOrCreate(Clock.class);
         String name = Workbook.fileName(where, what, LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()));
-        return new DownloadResponse(new ByteArrayInputStream(made.get()), name, Workbook.MEDIA_TYPE, made.get().length);
+        return new DownloadResponse(new ByteArrayInputStream(made[0]), name, Workbook.MEDIA_TYPE, made[0].length);
     }
 
     /** A column without a head has buttons and bars, which are for the screen only. */
