@@ -36,9 +36,9 @@ class TableOwnershipTests {
                     "sites", Set.of("SITE", "FACADE", "OPENING", "WINDOW_SCHEDULE", "OPENING_CHANGE", "OPENING_NOTE")),
             Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),
             Map.entry("weather", Set.of("FORECAST", "FORECAST_HOUR")),
-            Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE")),
+            Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE", "FILE_FOLDER")),
             Map.entry("security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE")),
-            Map.entry("progress", Set.of("STEP_MARK", "PHOTO")),
+            Map.entry("progress", Set.of("STEP_MARK", "PHOTO", "SITE_PHOTO_PLACE")),
             Map.entry("risk", Set.of("ODDS_RUN")),
             Map.entry(
                     "handoff",

@@ -6,6 +6,7 @@ import drylap.progress.PhotoRequest;
 import drylap.progress.PhotoResult;
 import drylap.progress.Photos;
 import drylap.security.NotAllowed;
+import drylap.security.Person;
 import drylap.security.SignedIn;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -58,21 +60,39 @@ final class PhotosController {
     /** Not there, not one's own, and no photo number at all are answered alike. */
     @GetMapping("/{id}")
     ResponseEntity<byte[]> content(@PathVariable String id) {
-        return found(id)
-                .map(photo -> ResponseEntity.ok()
-                        .contentType(
-                                MediaType.parseMediaType(photo.photo().type().code()))
+        return answer(id, photos::content);
+    }
+
+    /** A small upright copy; whose photo is hidden, theirs is too. */
+    @GetMapping("/{id}/thumbnail")
+    ResponseEntity<byte[]> thumbnail(@PathVariable String id) {
+        return answer(id, photos::thumbnail);
+    }
+
+    /** Whatever a browser may take the bytes for, it runs nothing of them and shows them to no other site's page. */
+    private ResponseEntity<byte[]> answer(String id, BiFunction<Person, UUID, Optional<Photos.Content>> ask) {
+        return found(id, ask)
+                .map(content -> ResponseEntity.ok()
+                        .contentType(MediaType.parseMediaType(content.type().code()))
                         .cacheControl(CacheControl.empty().cachePrivate())
                         .header("X-Content-Type-Options", "nosniff")
-                        .header("Content-Disposition", "inline")
-                        .body(photo.bytes()))
+                        .header("Content-Disposition", "inline; filename=\"%s\"".formatted(name(content)))
+                        .header("Content-Security-Policy", "default-src 'none'; sandbox")
+                        .header("Cross-Origin-Resource-Policy", "same-origin")
+                        .body(content.bytes()))
                 .orElseThrow(NotFound::new);
     }
 
-    private Optional<Photos.Content> found(String id) {
+    /** Made by us: what the sender called it is not kept. */
+    private static String name(Photos.Content content) {
+        return "photo-%s.%s"
+                .formatted(content.photo().id(), content.type().code().replaceFirst(".*/", ""));
+    }
+
+    private Optional<Photos.Content> found(String id, BiFunction<Person, UUID, Optional<Photos.Content>> ask) {
         var who = signedIn.person();
         try {
-            return photos.content(who, UUID.fromString(id));
+            return ask.apply(who, UUID.fromString(id));
         } catch (NotAllowed | IllegalArgumentException none) {
             return Optional.empty();
         }

@@ -14,7 +14,8 @@
             "planning",
             "calendars",
             "tokens",
-            "resends"
+            "resends",
+            "pictures"
         })
 package drylap.api;
 

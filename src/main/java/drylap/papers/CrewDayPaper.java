@@ -1,13 +1,7 @@
 package drylap.papers;
 
-import drylap.papers.DaySheet.Kind;
-import java.util.List;
-
 /** A crew's day on paper: where to, what to load, each opening with what is to be ticked, and how the laps go. */
 public final class CrewDayPaper {
-    private static final float GAP = 14;
-    private static final float LEAST_SECTION = 560;
-
     private final DaySheet day;
     private final Sheet sheet;
 
@@ -37,7 +31,7 @@ public final class CrewDayPaper {
         sheet.heading(day.stops().isEmpty() ? "No visits" : "In this order");
         for (int i = 0; i < day.stops().size(); i++)
             new StopBlock(i + 1, day.stops().get(i), sheet).lay();
-        if (!day.kinds().isEmpty()) sections();
+        new LapPairs(sheet).lay(day.kinds());
     }
 
     private void place(DaySheet.Place place) {
@@ -49,50 +43,5 @@ public final class CrewDayPaper {
                     Style.STRONG,
                     "Hold points, go on only when someone has looked: " + String.join("; ", place.holds()));
         sheet.down(6);
-    }
-
-    /** Two beside one another, as large as can be: they are read at arm's length. */
-    private void sections() {
-        float width = (sheet.width() - GAP) / 2;
-        List<Kind> kinds = day.kinds();
-        sheet.need(LEAST_SECTION);
-        sheet.heading("How the laps go");
-        for (int i = 0; i < kinds.size(); i += 2) {
-            sheet.need(LEAST_SECTION);
-            pair(kinds.subList(i, Math.min(i + 2, kinds.size())), width);
-        }
-    }
-
-    private void pair(List<Kind> pair, float width) {
-        float words = pair.stream().map(kind -> said(kind, width)).reduce(0f, Math::max);
-        float room = sheet.room() - words;
-        float tallest = 0;
-        for (int side = 0; side < pair.size(); side++) {
-            var drawing = new SvgDrawing(pair.get(side).svg());
-            float wide = Math.min(width, width * room / drawing.height(width));
-            float x = sheet.x() + side * (width + GAP);
-            section(pair.get(side), x, width);
-            drawing.draw(sheet.pen(), x, sheet.y() + words, wide);
-            tallest = Math.max(tallest, drawing.height(wide));
-        }
-        sheet.down(words + tallest);
-    }
-
-    private static float said(Kind kind, float width) {
-        return Style.STRONG.height(kind.words(), width) + Style.TEXT.height(kind.openings(), width) + 4;
-    }
-
-    private void section(Kind kind, float x, float width) {
-        float y = lines(Style.STRONG, kind.words(), x, sheet.y(), width);
-        lines(Style.TEXT, kind.openings(), x, y, width);
-    }
-
-    private float lines(Style style, String words, float x, float from, float width) {
-        float y = from;
-        for (String line : style.wrap(words, width)) {
-            sheet.pen().text(x, y + style.size(), style, line);
-            y += style.leading();
-        }
-        return y;
     }
 }

@@ -1,6 +1,8 @@
 package drylap.papers;
 
 import java.awt.Color;
+import java.io.IOException;
+import org.openpdf.text.Image;
 import org.openpdf.text.pdf.PdfContentByte;
 
 /** Draws on a page whose origin is its upper left corner. */
@@ -64,6 +66,15 @@ final class Pen {
         page.setColorFill(colour);
         page.circle(x, height - y, radius);
         page.fill();
+    }
+
+    /** @throws IllegalArgumentException where the bytes are no JPEG */
+    void jpeg(float x, float y, float w, float h, byte[] bytes) {
+        try {
+            page.addImage(Image.getInstance(bytes), w, 0, 0, h, x, height - y - h);
+        } catch (IOException unreadable) {
+            throw new IllegalArgumentException("this is no picture", unreadable);
+        }
     }
 
     /** Slanting lines over a rectangle, {@code step} apart, rising to the right or falling. */

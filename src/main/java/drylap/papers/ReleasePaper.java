@@ -45,8 +45,8 @@ public final class ReleasePaper {
         float y = sheet.y();
         pen.box(x, y, sheet.width(), height, 0.8f, LINE);
         new FrontDrawing(row.front(), pen, x + PAD, y + PAD, GLYPH).draw();
-        float at = said(Style.HEAD, head(row), x + GLYPH + 2 * PAD, y + PAD);
-        for (String fact : row.words()) at = said(Style.TEXT, fact, x + GLYPH + 2 * PAD, at);
+        float at = sheet.lines(Style.HEAD, head(row), x + GLYPH + 2 * PAD, y + PAD, words);
+        for (String fact : row.words()) at = sheet.lines(Style.TEXT, fact, x + GLYPH + 2 * PAD, at, words);
         tick("accepted", x + sheet.width() - TICKS, y + PAD);
         tick("returned", x + sheet.width() - TICKS, y + PAD + 2 * TICK);
         sheet.down(height + PAD);
@@ -60,15 +60,6 @@ public final class ReleasePaper {
         float said = Style.HEAD.height(head(row), words);
         for (String fact : row.words()) said += Style.TEXT.height(fact, words);
         return Math.max(said, GLYPH) + 2 * PAD;
-    }
-
-    private float said(Style style, String text, float x, float from) {
-        float y = from;
-        for (String line : style.wrap(text, words)) {
-            pen.text(x, y + style.size(), style, line);
-            y += style.leading();
-        }
-        return y;
     }
 
     private void tick(String words, float x, float y) {

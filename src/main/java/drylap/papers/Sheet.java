@@ -21,6 +21,7 @@ final class Sheet {
     private final Pen pen;
     private int page;
     private float y;
+    private float top;
 
     private Sheet(ByteArrayOutputStream out, Paper paper, String title, String origin, int total) {
         this.paper = paper;
@@ -80,10 +81,31 @@ final class Sheet {
 
     /** Goes to the next page where there is no room left for so much. */
     void need(float height) {
-        if (height > room()) {
-            document.newPage();
-            begin();
+        if (height > room()) next();
+    }
+
+    void next() {
+        document.newPage();
+        begin();
+    }
+
+    /** How much fits on a page that nothing is on yet. */
+    float emptyRoom() {
+        return paper.height() - MARGIN - FOOT - top;
+    }
+
+    int page() {
+        return page;
+    }
+
+    /** Lines of words beside one another with others; answers where they end. */
+    float lines(Style style, String words, float x, float from, float width) {
+        float at = from;
+        for (String line : style.wrap(words, width)) {
+            pen.text(x, at + style.size(), style, line);
+            at += style.leading();
         }
+        return at;
     }
 
     /** A paragraph over the width of the page. */
@@ -114,6 +136,7 @@ final class Sheet {
         paragraph(Style.SMALL, origin);
         pen.line(1.2f, Style.INK, MARGIN, y + 3, MARGIN + width(), y + 3);
         y += 10;
+        top = y;
         foot();
     }
 

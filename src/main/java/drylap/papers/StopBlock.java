@@ -59,18 +59,9 @@ final class StopBlock {
     }
 
     private void said(float x, float from) {
-        float y = lines(Style.HEAD, head(), x, from, words);
-        for (String fact : stop.facts()) y = lines(Style.TEXT, fact, x, y, words);
-        for (String warning : stop.warnings()) y = lines(Style.WARNING, "! " + warning, x, y, words);
-    }
-
-    private float lines(Style style, String text, float x, float from, float width) {
-        float y = from;
-        for (String line : style.wrap(text, width)) {
-            pen.text(x, y + style.size(), style, line);
-            y += style.leading();
-        }
-        return y;
+        float y = sheet.lines(Style.HEAD, head(), x, from, words);
+        for (String fact : stop.facts()) y = sheet.lines(Style.TEXT, fact, x, y, words);
+        for (String warning : stop.warnings()) y = sheet.lines(Style.WARNING, "! " + warning, x, y, words);
     }
 
     private List<Step> side(boolean left) {
@@ -97,7 +88,7 @@ final class StopBlock {
             for (Step step : side(left)) {
                 pen.box(at, y + 1, TICK, TICK, 1, Style.INK);
                 if (step.done()) pen.line(1.6f, Style.INK, at + 2, y + 7, at + 5, y + 10, at + 10, y + 3);
-                lines(Style.TEXT, step.words(), at + TICK + 6, y, column - TICK - 6);
+                sheet.lines(Style.TEXT, step.words(), at + TICK + 6, y, column - TICK - 6);
                 y += tickHeight(step);
             }
         }

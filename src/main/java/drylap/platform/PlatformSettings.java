@@ -9,11 +9,13 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * Where the data is, and how background work is done.
  *
  * @param data folder of the embedded database
+ * @param files folder of photos; empty: beside the embedded database, else in the database itself
  * @param db a database that someone else runs; without a url the embedded one is started
  */
 @ConfigurationProperties("drylap")
 record PlatformSettings(
         @DefaultValue("data") Path data,
+        @DefaultValue String files,
         @DefaultValue Db db,
         @DefaultValue Work work) {
     record Db(

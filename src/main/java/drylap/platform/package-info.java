@@ -1,4 +1,4 @@
-/** The database process, background work and the clock; knows no capability. */
+/** The database process, background work, the clock and stored files; knows no capability. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"kernel", "persistence"})
 package drylap.platform;

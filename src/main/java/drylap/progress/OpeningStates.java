@@ -42,6 +42,22 @@ public final class OpeningStates {
         return state(folder, openingFor(who, folder, opening));
     }
 
+    /**
+     * As the opening stood once an entry of its log was written, whatever came later.
+     *
+     * @param version that entry's number; 0: before any entry
+     * @throws NotAllowed as {@link #of(Person, FolderId, OpeningId)}
+     */
+    public OpeningState asOf(Person who, FolderId folder, OpeningId opening, long version) {
+        var found = openingFor(who, folder, opening);
+        return replay(
+                folder,
+                found,
+                marks.of(folder, opening).stream()
+                        .filter(mark -> mark.id() <= version)
+                        .toList());
+    }
+
     /** All of the folder, for background work that acts for nobody. */
     public List<OpeningState> states(FolderId folder) {
         return within(folder, Reach.EVERYWHERE);
@@ -54,11 +70,12 @@ public final class OpeningStates {
     }
 
     OpeningState state(FolderId folder, Opening opening) {
+        return replay(folder, opening, marks.of(folder, opening.id()));
+    }
+
+    private OpeningState replay(FolderId folder, Opening opening, List<Mark> log) {
         return new Replay(folder, clock.instant())
-                .of(
-                        opening,
-                        marks.of(folder, opening.id()),
-                        rules.of(folder, opening.facade().site()));
+                .of(opening, log, rules.of(folder, opening.facade().site()));
     }
 
     private List<OpeningState> within(FolderId folder, Reach reach) {

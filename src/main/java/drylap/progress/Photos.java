@@ -2,12 +2,13 @@ package drylap.progress;
 
 import static drylap.persistence.jooq.Tables.PHOTO;
 
-import drylap.kernel.Coded;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
-import drylap.kernel.SiteId;
 import drylap.persistence.Within;
-import drylap.persistence.jooq.tables.records.PhotoRecord;
+import drylap.pictures.BadPicture;
+import drylap.pictures.MediaType;
+import drylap.pictures.Picture;
+import drylap.pictures.Pictures;
 import drylap.platform.FileStore;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
@@ -18,10 +19,11 @@ import drylap.progress.PhotoResult.Stored;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
-import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -33,29 +35,32 @@ public final class Photos {
     public static final int MOST_BYTES = 8 * 1024 * 1024;
 
     private final DSLContext db;
+    private final PhotoRows rows;
     private final FileStore files;
+    private final PhotoPlaces places;
     private final OpeningStates states;
     private final News news;
     private final TransactionTemplate transaction;
-    private final Clock clock;
 
     Photos(
             DSLContext db,
+            PhotoRows rows,
             FileStore files,
+            PhotoPlaces places,
             OpeningStates states,
             News news,
-            TransactionTemplate transaction,
-            Clock clock) {
+            TransactionTemplate transaction) {
         this.db = db;
+        this.rows = rows;
         this.files = files;
+        this.places = places;
         this.states = states;
         this.news = news;
         this.transaction = transaction;
-        this.clock = clock;
     }
 
-    /** A photo with its bytes. */
-    public record Content(Photo photo, byte[] bytes) {}
+    /** A photo, or its small copy, with the bytes and what they are. */
+    public record Content(Photo photo, MediaType type, byte[] bytes) {}
 
     public PhotoResult add(Person who, PhotoRequest request) {
         who.demand(Operation.ADD_PHOTO);
@@ -65,90 +70,75 @@ public final class Photos {
                     Why.TOO_LARGE,
                     "the photo has %.1f MB; accepted: up to 8 MB"
                             .formatted(request.content().length / 1024.0 / 1024.0));
-        return MediaType.of(request.content())
-                .map(type -> store(who, opening, request, type))
-                .orElseGet(() ->
-                        new Refused(Why.NO_PHOTO, "the file is no photo that is known; accepted: JPEG, PNG, WebP"));
+        var before = rows.sentBefore(request);
+        if (before.isPresent()) return new AlreadyStored(before.get());
+        try {
+            boolean keepPlace = places.keptAt(request.folder(), opening.facade().site());
+            return store(who, opening, request, Pictures.lookAt(request.content(), keepPlace));
+        } catch (BadPicture bad) {
+            return new Refused(bad.tooLarge() ? Why.TOO_LARGE : Why.NO_PHOTO, String.valueOf(bad.getMessage()));
+        }
     }
 
     /** Oldest first. */
     public List<Photo> of(Person who, FolderId folder, OpeningId opening) {
-        who.demand(Operation.SEE_PHOTO);
-        return db.selectFrom(PHOTO)
-                .where(PHOTO.FOLDER_ID.eq(folder.value()))
-                .and(PHOTO.OPENING.eq(opening.value()))
-                .and(Within.reach(PHOTO.SITE, who.reach()))
-                .orderBy(PHOTO.TAKEN_AT, PHOTO.ID)
-                .fetch(Photos::photo);
+        return of(who, folder, List.of(opening));
+    }
+
+    /** Oldest first. */
+    public List<Photo> of(Person who, FolderId folder, Collection<OpeningId> openings) {
+        return seen(
+                who,
+                PHOTO.FOLDER_ID
+                        .eq(folder.value())
+                        .and(PHOTO.OPENING.in(
+                                openings.stream().map(OpeningId::value).toList())));
     }
 
     /** Empty where there is none, or where it belongs to a site that is not the person's. */
     public Optional<Content> content(Person who, UUID id) {
-        who.demand(Operation.SEE_PHOTO);
-        return db.selectFrom(PHOTO)
-                .where(PHOTO.ID.eq(id))
-                .and(Within.reach(PHOTO.SITE, who.reach()))
-                .fetchOptional(Photos::photo)
-                .flatMap(photo -> files.get(photo.sha256()).map(bytes -> new Content(photo, bytes)));
+        return seen(who, PHOTO.ID.eq(id)).stream().findFirst().flatMap(this::whole);
     }
 
-    private PhotoResult store(Person who, Opening opening, PhotoRequest request, MediaType type) {
+    /** A small upright copy, as JPEG; the photo itself where it has none. Empty as {@link #content}. */
+    public Optional<Content> thumbnail(Person who, UUID id) {
+        return seen(who, PHOTO.ID.eq(id)).stream()
+                .findFirst()
+                .flatMap(photo -> photo.looked()
+                        .flatMap(looked -> files.get(looked.thumbnail()))
+                        .map(bytes -> new Content(photo, MediaType.JPEG, bytes))
+                        .or(() -> whole(photo)));
+    }
+
+    private List<Photo> seen(Person who, Condition which) {
+        who.demand(Operation.SEE_PHOTO);
+        return db.selectFrom(PHOTO)
+                .where(which, Within.reach(PHOTO.SITE, who.reach()))
+                .orderBy(PHOTO.TAKEN_AT, PHOTO.ID)
+                .fetch(PhotoRows::photo);
+    }
+
+    private Optional<Content> whole(Photo photo) {
+        return files.get(photo.sha256()).map(bytes -> new Content(photo, photo.type(), bytes));
+    }
+
+    private PhotoResult store(Person who, Opening opening, PhotoRequest request, Picture picture) {
         return transaction.execute(_ -> {
-            String digest = files.put(request.content());
-            if (!insert(who, opening, request, type, digest)) return sentBefore(request, digest);
+            if (!rows.insert(who, opening, request, picture)) return again(request);
             news.tell(new NewsItem(
                     TOPIC,
                     request.folder().value(),
                     opening.facade().site().value(),
                     opening.id().value()));
-            return new Stored(byId(request.id()).orElseThrow());
+            return new Stored(rows.byId(request.id()).orElseThrow());
         });
     }
 
-    private boolean insert(Person who, Opening opening, PhotoRequest request, MediaType type, String digest) {
-        return db.insertInto(PHOTO)
-                        .set(PHOTO.ID, request.id())
-                        .set(PHOTO.FOLDER_ID, request.folder().value())
-                        .set(PHOTO.OPENING, opening.id().value())
-                        .set(PHOTO.SITE, opening.facade().site().value())
-                        .set(PHOTO.PERSON_ID, who.id().value())
-                        .set(PHOTO.PERSON, who.name())
-                        .set(PHOTO.TAKEN_AT, request.takenAt())
-                        .set(PHOTO.RECEIVED_AT, clock.instant())
-                        .set(PHOTO.SHA256, digest)
-                        .set(PHOTO.MEDIA_TYPE, type.code())
-                        .set(PHOTO.SIZE_BYTES, request.content().length)
-                        .onConflict(PHOTO.ID)
-                        .doNothing()
-                        .execute()
-                == 1;
-    }
-
-    private PhotoResult sentBefore(PhotoRequest request, String digest) {
-        return db.selectFrom(PHOTO)
-                .where(PHOTO.ID.eq(request.id()))
-                .and(PHOTO.FOLDER_ID.eq(request.folder().value()))
-                .and(PHOTO.OPENING.eq(request.opening().value()))
-                .and(PHOTO.SHA256.eq(digest))
-                .fetchOptional(Photos::photo)
+    /** The key is taken: by the same photo, sent twice at once, or by another. */
+    private PhotoResult again(PhotoRequest request) {
+        return rows.sentBefore(request)
                 .<PhotoResult>map(AlreadyStored::new)
                 .orElseGet(() ->
                         new Refused(Why.KEY_TAKEN, "the key of this photo was used for another one: " + request.id()));
-    }
-
-    private Optional<Photo> byId(UUID id) {
-        return db.selectFrom(PHOTO).where(PHOTO.ID.eq(id)).fetchOptional(Photos::photo);
-    }
-
-    private static Photo photo(PhotoRecord row) {
-        return new Photo(
-                row.getId(),
-                new OpeningId(row.getOpening()),
-                new SiteId(row.getSite()),
-                row.getPerson(),
-                row.getTakenAt(),
-                Coded.of(MediaType.class, row.getMediaType()),
-                row.getSizeBytes(),
-                row.getSha256());
     }
 }

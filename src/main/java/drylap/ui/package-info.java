@@ -16,6 +16,7 @@
             "tokens",
             "hooks",
             "papers",
+            "tables",
             "progress",
             "handoff",
             "planning",

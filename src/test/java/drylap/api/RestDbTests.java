@@ -9,6 +9,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import drylap.DbTest;
 import drylap.assembly.Method;
 import drylap.kernel.FolderId;
+import drylap.pictures.SamplePictures;
 import drylap.planning.JobFolders;
 import drylap.progress.OpeningStates;
 import drylap.progress.Photos;
@@ -41,7 +42,7 @@ import tools.jackson.databind.json.JsonMapper;
 @DbTest
 class RestDbTests {
     private static final JsonMapper JSON = JsonMapper.builder().build();
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 1, 2, 3};
+    private static final byte[] PNG = SamplePictures.drawn("png", 4, 3);
     private static final String B = WallOfAll.plain(Method.B).value();
 
     @Autowired
@@ -254,10 +255,15 @@ class RestDbTests {
 
         assertThat(photo(key, PNG).getStatus()).isEqualTo(201);
         assertThat(photo(key, PNG).getStatus()).isEqualTo(200);
-        assertThat(photo(key, Arrays.copyOf(PNG, 20)).getStatus()).isEqualTo(409);
+        assertThat(photo(key, Arrays.copyOf(PNG, PNG.length + 1)).getStatus()).isEqualTo(409);
 
         var given = ask(get("/api/photos/" + key));
         assertThat(given.getContentAsByteArray()).isEqualTo(PNG);
+        assertThat(given.getHeader("Content-Disposition"))
+                .isEqualTo("inline; filename=\"photo-%s.png\"".formatted(key));
+        assertThat(given.getHeader("Content-Security-Policy")).contains("sandbox");
+        assertThat(ask(get("/api/photos/%s/thumbnail".formatted(key))).getContentType())
+                .isEqualTo("image/jpeg");
         assertThat(given.getContentType()).isEqualTo("image/png");
         assertThat(given.getHeader("Cache-Control")).isEqualTo("private");
         assertThat(given.getHeader("X-Content-Type-Options")).isEqualTo("nosniff");
@@ -288,6 +294,8 @@ class RestDbTests {
         photo(key, PNG);
         person = who.equals("ELSEWHERE") ? WallOfAll.ELSEWHERE : WallOfAll.ADMINISTRATOR;
 
+        assertThat(ask(get("/api/photos/%s/thumbnail".formatted(key))).getStatus())
+                .isEqualTo(404);
         var hidden = ask(get("/api/photos/" + key));
         var none = ask(get("/api/photos/" + new UUID(1, 2)));
 

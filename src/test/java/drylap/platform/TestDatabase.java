@@ -18,11 +18,20 @@ public final class TestDatabase {
     private TestDatabase() {}
 
     /** The address of a new database with every table and no row. */
-    public static synchronized String fresh() {
+    public static String fresh() {
+        return copyOf("drylap_template");
+    }
+
+    /** The address of a new database without any table. */
+    public static String empty() {
+        return copyOf("template1");
+    }
+
+    private static synchronized String copyOf(String template) {
         String name = "fresh" + COUNT.incrementAndGet();
         try (Connection connection = DriverManager.getConnection(SERVER.url(), "postgres", "");
                 var statement = connection.createStatement()) {
-            statement.execute("create database " + name + " template drylap_template");
+            statement.execute("create database %s template %s".formatted(name, template));
             return urlOf(name);
         } catch (SQLException failure) {
             throw new IllegalStateException(failure);

@@ -53,6 +53,7 @@ class RestRightsBrowserTests {
             GET /api/lap-sections/{variant}      x x x x x x .
             GET /api/openings/{folder}/{opening} x x x x . . .
             GET /api/photos/{id}                 x x x x . . .
+            GET /api/photos/{id}/thumbnail       x x x x . . .
             POST /api/photos                     x x x x . . .
             POST /api/marks                      x x . . . . .
             GET /api/releases/{folder}/{opening} x x . . . . .
@@ -146,6 +147,8 @@ class RestRightsBrowserTests {
                 get("openings/%d/%s".formatted(folder.value(), ONE)),
                 "GET /api/photos/{id}",
                 get("photos/" + photo),
+                "GET /api/photos/{id}/thumbnail",
+                get("photos/%s/thumbnail".formatted(photo)),
                 "POST /api/photos",
                 api -> api.post(
                         at("photos"),

@@ -3,6 +3,7 @@ package drylap.ui.admin;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextField;
@@ -14,7 +15,10 @@ import drylap.security.Change;
 import drylap.security.History;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
+import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -41,7 +45,11 @@ class HistoryView extends Div {
         filter.setClearButtonVisible(true);
         filter.setValueChangeMode(ValueChangeMode.LAZY);
         filter.addValueChangeListener(event -> show(event.getValue()));
-        var panel = new Div(new H2("Who changed what"), filter, list);
+        var panel = new Div(
+                new H2("Who changed what"),
+                filter,
+                list,
+                new SpreadsheetLink("Drylap", "Who changed what", () -> whole(shown(filter.getValue()))));
         panel.addClassName("panel");
         add(panel);
         show("");
@@ -49,12 +57,26 @@ class HistoryView extends Div {
 
     private void show(String wanted) {
         list.removeAll();
-        String part = wanted.strip().toLowerCase(Locale.ROOT);
-        changes.stream()
-                .filter(change -> words(change).toLowerCase(Locale.ROOT).contains(part))
-                .map(HistoryView::item)
-                .forEach(list::add);
+        shown(wanted).stream().map(HistoryView::item).forEach(list::add);
         if (list.getComponentCount() == 0) list.add(new ListItem("Nothing so far."));
+    }
+
+    private List<Change> shown(String wanted) {
+        String part = wanted.strip().toLowerCase(Locale.ROOT);
+        return changes.stream()
+                .filter(change -> words(change).toLowerCase(Locale.ROOT).contains(part))
+                .toList();
+    }
+
+    private static NativeTable whole(List<Change> changes) {
+        NativeTable table = Panels.table("When", "Who", "What", "Site");
+        changes.forEach(change -> Panels.row(
+                table,
+                Panels.time("", LocalDateTime.ofInstant(change.at(), ZoneId.systemDefault())),
+                Panels.text(change.person()),
+                Panels.text(change.what()),
+                Panels.text(change.site() == null ? "" : change.site().value())));
+        return table;
     }
 
     private static ListItem item(Change change) {

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Menu;
@@ -17,6 +18,8 @@ import drylap.security.Operation;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
+import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -47,7 +50,7 @@ class PeopleView extends Div {
         ways.addClassName("head-ways");
         var head = new Div(new H2("People"), ways);
         head.addClassName("head");
-        var panel = new Div(head, list);
+        var panel = new Div(head, list, new SpreadsheetLink("Drylap", "People", this::whole));
         panel.addClassName("panel");
         add(panel);
         show();
@@ -56,6 +59,19 @@ class PeopleView extends Div {
     private void show() {
         list.removeAll();
         people.all(signedIn.person()).stream().map(this::item).forEach(list::add);
+    }
+
+    private NativeTable whole() {
+        NativeTable table = Panels.table("Sign-in name", "Name", "Work", "Sites", "May sign in");
+        people.all(signedIn.person())
+                .forEach(one -> Panels.row(
+                        table,
+                        Panels.text(one.person().signInName()),
+                        Panels.text(one.person().name()),
+                        Panels.text(work(one.person())),
+                        Panels.text(sitesOf(one.person())),
+                        Panels.text(one.active() ? "yes" : "no")));
+        return table;
     }
 
     private ListItem item(Listed listed) {

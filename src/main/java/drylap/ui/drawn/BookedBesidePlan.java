@@ -16,7 +16,7 @@ import java.util.List;
  */
 public record BookedBesidePlan(List<Row> rows) {
     /** @param plan what the plan has for that crew at that site on that day */
-    public record Row(String day, String crew, String site, String by, String note, String plan) {}
+    public record Row(LocalDate date, String day, String crew, String site, String by, String note, String plan) {}
 
     public static BookedBesidePlan of(FolderShown shown, List<Booking> bookings, Instant now) {
         return new BookedBesidePlan(bookings.stream()
@@ -36,6 +36,7 @@ public record BookedBesidePlan(List<Row> rows) {
 
     private static Row row(FolderShown shown, Booking booking) {
         return new Row(
+                booking.date(),
                 BookedDays.words(booking.date()),
                 booking.crew().value(),
                 shown.site(booking.site()).name(),

@@ -22,7 +22,12 @@ public record BrokenVisits(List<Row> rows) {
     private static final String SLIPPED = "its time has passed, and it is not done";
 
     /** @param opening absent, as is the task, where a crew's whole day is broken */
-    public record Row(@Nullable OpeningId opening, @Nullable Task task, String when, String why) {}
+    public record Row(
+            @Nullable OpeningId opening,
+            @Nullable Task task,
+            @Nullable VisitTime time,
+            String when,
+            String why) {}
 
     public static BrokenVisits of(FolderShown shown, PlanBreaks breaks) {
         Map<Visit, List<String>> whys = new LinkedHashMap<>();
@@ -33,7 +38,11 @@ public record BrokenVisits(List<Row> rows) {
                 add(whys, broken.visit(), broken.breach().what());
             else
                 days.add(new Row(
-                        null, null, broken.breach().where(), broken.breach().what()));
+                        null,
+                        null,
+                        null,
+                        broken.breach().where(),
+                        broken.breach().what()));
         }
         List<Row> rows = whys.keySet().stream()
                 .filter(visit -> shown.has(visit.opening()))
@@ -53,6 +62,7 @@ public record BrokenVisits(List<Row> rows) {
         return new Row(
                 visit.opening(),
                 visit.task(),
+                VisitTime.of(visit, zone),
                 "%s, %s".formatted(Words.moment(visit.start(), zone), visit.crew()),
                 whys.stream().distinct().collect(Collectors.joining("; ")));
     }

@@ -4,12 +4,27 @@ import drylap.planning.CoverNow;
 import drylap.planning.Plan;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Openings that stand open and cannot be closed before the next rain, the next rain first. */
 public record CoverNowList(List<Row> rows) {
-    public record Row(String opening, String place, String openSince, String nextRain, int minutesToClose) {}
+    /**
+     * An opening.
+     *
+     * @param rainAt by the clock on the wall of its site, as is {@code openAt}
+     * @param openAt null where nobody recorded it
+     */
+    public record Row(
+            String opening,
+            String place,
+            String openSince,
+            String nextRain,
+            int minutesToClose,
+            LocalDateTime rainAt,
+            @Nullable LocalDateTime openAt) {}
 
     public static CoverNowList of(FolderShown shown) {
         return new CoverNowList(shown.plan().map(Plan::coverNow).orElse(List.of()).stream()
@@ -26,6 +41,8 @@ public record CoverNowList(List<Row> rows) {
                 "%s, level %d".formatted(shown.title(opening.facade()), opening.level()),
                 cover.openSince() == null ? "not recorded" : Words.moment(cover.openSince(), site.zone()),
                 Words.moment(cover.nextRain(), site.zone()),
-                cover.minutesToClose());
+                cover.minutesToClose(),
+                LocalDateTime.ofInstant(cover.nextRain(), site.zone()),
+                cover.openSince() == null ? null : LocalDateTime.ofInstant(cover.openSince(), site.zone()));
     }
 }

@@ -49,6 +49,11 @@ public final class FolderShown {
         return folder;
     }
 
+    /** What files about it are called after: its one site, else the folder. */
+    public String name() {
+        return folder.sites().size() == 1 ? folder.sites().getFirst().name() : stored.name();
+    }
+
     public Optional<Plan> plan() {
         return choice.shown();
     }

@@ -38,7 +38,7 @@ public record ForecastChange(
     /** Hours of a facade for a task, each a line a day. */
     public record WallRow(FacadeId facade, Task task, List<String> opened, List<String> shut, String hours) {}
 
-    public record VisitRow(OpeningId opening, Task task, String when, String why) {}
+    public record VisitRow(OpeningId opening, Task task, VisitTime time, String when, String why) {}
 
     /** Two forecasts of one site, and those of the published visits that lie there. */
     public record Asked(FolderShown shown, Site site, Forecast earlier, Forecast later, List<Visit> published) {}
@@ -165,6 +165,7 @@ public record ForecastChange(
                     .map(one -> new VisitRow(
                             one.getKey().opening(),
                             one.getKey().task(),
+                            VisitTime.of(one.getKey(), site.zone()),
                             "%s, %s"
                                     .formatted(
                                             Words.moment(one.getKey().start(), site.zone()),

@@ -14,6 +14,7 @@ import drylap.sites.Site;
 import drylap.ui.drawn.HandoffPaper.Line;
 import drylap.ui.drawn.HandoffPaper.Link;
 import drylap.ui.drawn.OpeningSheet.Fact;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -35,8 +36,20 @@ public final class HandoffPapers {
         this.openings = openings.stream().collect(toMap(Opening::id, opening -> opening));
     }
 
-    /** A line of the list of records. */
-    public record Row(long id, String when, String what, String openings, String place, String who, String why) {}
+    /**
+     * A line of the list of records.
+     *
+     * @param at by the clock on the wall of its site
+     */
+    public record Row(
+            long id,
+            LocalDateTime at,
+            String when,
+            String what,
+            String openings,
+            String place,
+            String who,
+            String why) {}
 
     /** Where something was handed over at all. */
     public List<Course> courses(List<HandoffAct> acts) {
@@ -83,7 +96,15 @@ public final class HandoffPapers {
     }
 
     private Row row(HandoffAct act) {
-        return new Row(act.id(), when(act), what(act), names(act), places(act), who(act), why(act));
+        return new Row(
+                act.id(),
+                LocalDateTime.ofInstant(act.at(), zone(act)),
+                when(act),
+                what(act),
+                names(act),
+                places(act),
+                who(act),
+                why(act));
     }
 
     private boolean named(Entry entry, String wanted) {
@@ -169,10 +190,14 @@ public final class HandoffPapers {
     }
 
     private String when(HandoffAct act) {
-        var site = sites.get(act.site());
-        ZoneId zone = site == null ? ZoneOffset.UTC : site.zone();
+        ZoneId zone = zone(act);
         return "%s %d"
                 .formatted(Words.moment(act.at(), zone), act.at().atZone(zone).getYear());
+    }
+
+    private ZoneId zone(HandoffAct act) {
+        var site = sites.get(act.site());
+        return site == null ? ZoneOffset.UTC : site.zone();
     }
 
     private String siteName(SiteId id) {

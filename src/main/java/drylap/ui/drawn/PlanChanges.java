@@ -28,7 +28,15 @@ import org.jspecify.annotations.Nullable;
  */
 public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
     /** @param kind in a word, as the table says it */
-    public record Row(OpeningId opening, Task task, String kind, String was, String is, String why) {}
+    public record Row(
+            OpeningId opening,
+            Task task,
+            String kind,
+            @Nullable VisitTime before,
+            @Nullable VisitTime after,
+            String was,
+            String is,
+            String why) {}
 
     /** @param more the proposal's cost over the published plan's */
     public record Cost(String term, long published, long proposal, long more) {}
@@ -79,6 +87,8 @@ public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
                 change.opening(),
                 change.task(),
                 kind(change.kind()),
+                time(change.before(), zone),
+                time(change.after(), zone),
                 visit(change.before(), zone),
                 visit(change.after(), zone),
                 why(change));
@@ -91,6 +101,10 @@ public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
             case DROPPED -> "dropped";
             case SAME -> "as it was";
         };
+    }
+
+    private static @Nullable VisitTime time(@Nullable Visit visit, ZoneId zone) {
+        return visit == null ? null : VisitTime.of(visit, zone);
     }
 
     private static String visit(@Nullable Visit visit, ZoneId zone) {

@@ -70,6 +70,11 @@ public record WeekChoice(
         return site == null || site.equals(visit.facade().site());
     }
 
+    /** Both the visit and its crew. */
+    public boolean shows(FolderShown shown, Visit visit) {
+        return admits(visit) && crews(shown).stream().anyMatch(one -> one.id().equals(visit.crew()));
+    }
+
     /** Of a site: those crews that the plan sends there. */
     List<Crew> crews(FolderShown shown) {
         return shown.folder().crews().stream()

@@ -16,9 +16,11 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.PaperLinks;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -58,17 +60,24 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
     private void show(HandoffPaper paper) {
         var panel = Panels.panel("record-panel", paper.title());
         panel.add(Panels.text("Hand-over record %d".formatted(paper.id()), "number"), facts(paper));
-        panel.add(new H3("Openings, as they were then"), openings(paper));
+        String where = "record %d".formatted(paper.id());
+        NativeTable openings = openings(paper);
+        panel.add(new H3("Openings, as they were then"), openings, new SpreadsheetLink(where, "Openings", openings));
         if (!paper.photos().isEmpty()) panel.add(new H3("Photos"), photos(paper));
-        panel.add(new H3("From hand to hand"), chain(paper), new Paragraph(CAUTION));
-        add(tools(), panel);
+        NativeTable chain = chain(paper);
+        panel.add(
+                new H3("From hand to hand"),
+                chain,
+                new SpreadsheetLink(where, "From hand to hand", chain),
+                new Paragraph(CAUTION));
+        add(tools(paper.id()), panel);
     }
 
-    private static Div tools() {
+    private static Div tools(long id) {
         var print = new Button(
                 "Print",
                 event -> event.getSource().getUI().ifPresent(ui -> ui.getPage().executeJs("window.print()")));
-        var tools = new Div(back(), print);
+        var tools = new Div(back(), PaperLinks.record(id), print);
         tools.addClassName("record-tools");
         return tools;
     }
@@ -122,7 +131,7 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
 
     private static Anchor photo(UUID id, int number) {
         String address = "/api/photos/" + id;
-        var link = new Anchor(address, new Image(address, "Photo %d of this record".formatted(number)));
+        var link = new Anchor(address, new Image(address + "/thumbnail", "Photo %d of this record".formatted(number)));
         link.setRouterIgnore(true);
         return link;
     }

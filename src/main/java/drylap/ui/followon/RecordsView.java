@@ -3,6 +3,7 @@ package drylap.ui.followon;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextField;
@@ -17,6 +18,7 @@ import drylap.kernel.Course;
 import drylap.platform.News;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.HandoffPapers.Row;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Live;
@@ -56,7 +58,7 @@ public class RecordsView extends Div implements BeforeEnterObserver {
         var filters = new Div(opening, course);
         filters.addClassName("filters");
         var panel = Panels.panel("records-panel", "Hand-over records");
-        panel.add(filters, list);
+        panel.add(filters, list, new SpreadsheetLink("Drylap", "Hand-over records", () -> whole(rows)));
         add(panel);
         Live.follow(this, news, Set.of("handoff", "plan", "people"), this::refresh);
     }
@@ -92,6 +94,20 @@ public class RecordsView extends Div implements BeforeEnterObserver {
         if (now.size() > SHOWN)
             list.add(new ListItem(
                     "%d older ones: name an opening or a course to find them.".formatted(now.size() - SHOWN)));
+    }
+
+    private static NativeTable whole(List<Row> rows) {
+        NativeTable table = Panels.table("Record", "When", "What", "Openings", "Where", "Who", "Why");
+        rows.forEach(row -> Panels.row(
+                table,
+                Panels.number("", row.id(), ""),
+                Panels.time("", row.at()),
+                Panels.text(row.what()),
+                Panels.text(row.openings()),
+                Panels.text(row.place()),
+                Panels.text(row.who()),
+                Panels.text(row.why())));
+        return table;
     }
 
     private static ListItem item(Row row) {

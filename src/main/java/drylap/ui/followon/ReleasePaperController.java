@@ -1,6 +1,5 @@
 package drylap.ui.followon;
 
-import drylap.kernel.Coded;
 import drylap.kernel.Course;
 import drylap.kernel.FacadeId;
 import drylap.kernel.SiteId;
@@ -35,7 +34,7 @@ final class ReleasePaperController {
             @RequestParam String facade,
             @RequestParam int level,
             @RequestParam String paper) {
-        var size = Coded.parse(Paper.class, paper);
+        var size = Paper.inHand(paper);
         if (site.isBlank() || facade.isBlank() || size.isEmpty()) return PdfAnswer.none();
         var course = new Course(new FacadeId(new SiteId(site), facade), level);
         return signedIn.find()

@@ -7,6 +7,7 @@ import com.vaadin.flow.spring.annotation.SpringComponent;
 import drylap.handoff.Bookings;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.BookedBesidePlan;
 import drylap.ui.drawn.FolderShown;
 import java.time.Clock;
@@ -38,13 +39,13 @@ final class BookedPanel extends Div {
         for (BookedBesidePlan.Row row : booked.rows())
             Panels.row(
                     table,
-                    Panels.text(row.day(), "strong"),
+                    Panels.day(row.day(), row.date(), "strong"),
                     Panels.text(row.crew()),
                     Panels.text(row.site()),
                     Panels.text(row.plan()),
                     Panels.text(row.by()),
                     Panels.text(row.note()));
-        panel.add(table);
+        panel.add(table, new SpreadsheetLink(shown.name(), "Booked crew-days", table));
         add(panel);
     }
 }

@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import drylap.kernel.Reach;
 import drylap.security.SignedIn;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.BrokenVisits;
 import drylap.ui.drawn.BrokenVisits.Row;
 import drylap.ui.drawn.FolderShown;
@@ -45,7 +46,7 @@ final class BrokenPanel extends Div {
         var atHand = desk.atHand(shown, reach);
         if (atHand.isPresent()) {
             asked.set(null);
-            draw(atHand.get());
+            draw(shown.name(), atHand.get());
             return;
         }
         asked.set(shown);
@@ -62,17 +63,18 @@ final class BrokenPanel extends Div {
         try {
             FolderShown next = asked.getAndSet(null);
             BrokenVisits broken = next == null ? null : desk.workOut(next, reach);
+            String where = next == null ? "" : next.name();
             ui.access(() -> {
                 working = false;
                 if (asked.get() != null) begin(ui);
-                else if (broken != null) draw(broken);
+                else if (broken != null) draw(where, broken);
             });
         } catch (UIDetachedException gone) {
             // whoever left does not need it any more
         }
     }
 
-    private void draw(BrokenVisits broken) {
+    private void draw(String where, BrokenVisits broken) {
         if (broken.equals(drawn)) return;
         drawn = broken;
         removeAll();
@@ -85,8 +87,27 @@ final class BrokenPanel extends Div {
                 "The published plan cannot be kept here as things stand. Plan again, or move these visits."));
         NativeTable table = Panels.table("Opening", "Task", "Published for", "Why it does not hold");
         panel.add(table);
-        fill(panel, table, broken.rows());
         add(panel);
+        panel.add(new SpreadsheetLink(where, "Broken visits", () -> whole(broken.rows())));
+        fill(panel, table, broken.rows());
+    }
+
+    /** All of them, with time and crew apart. */
+    private static NativeTable whole(List<Row> rows) {
+        NativeTable table = Panels.table("Opening", "Task", "Published for", "Crew", "Why it does not hold");
+        for (Row row : rows) {
+            var task = row.task();
+            var time = row.time();
+            var opening = row.opening();
+            Panels.row(
+                    table,
+                    Panels.text(opening == null ? "" : opening.value()),
+                    Panels.text(task == null ? "a crew's day" : drylap.ui.drawn.Words.task(task)),
+                    Panels.time(row.when(), time == null ? null : time.start()),
+                    Panels.text(time == null ? "" : time.crew()),
+                    Panels.text(row.why()));
+        }
+        return table;
     }
 
     private static void fill(Component panel, NativeTable table, List<Row> rows) {

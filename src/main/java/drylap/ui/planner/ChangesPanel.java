@@ -5,21 +5,25 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Span;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.PlanChanges;
+import drylap.ui.drawn.VisitTime;
 import drylap.ui.drawn.Words;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What a proposal would change of the published plan, with the why of each change, and what both cost. */
 final class ChangesPanel extends Details {
     private static final int LINES_AT_FIRST = 60;
 
-    ChangesPanel(PlanChanges changes) {
+    ChangesPanel(String where, PlanChanges changes) {
         super("Against the published plan: " + changes.summary());
         addClassName("differences");
         NativeTable table = Panels.table("Opening", "Task", "Change", "Was", "Is to be", "Why");
-        var lines = new Div(table);
+        var lines = new Div(table, new SpreadsheetLink(where, "Changes of the plan", () -> whole(changes.rows())));
         lines.addClassName("changes");
-        var body = new Div(costs(changes.costs()), lines);
+        NativeTable costs = costs(changes.costs());
+        var body = new Div(new Div(costs, new SpreadsheetLink(where, "Costs of both plans", costs)), lines);
         body.addClassName("compared");
         add(body);
         fill(lines, table, changes.rows());
@@ -34,6 +38,31 @@ final class ChangesPanel extends Details {
             lines.remove(all);
         });
         lines.add(all);
+    }
+
+    /** All of them, with times and crews apart. */
+    private static NativeTable whole(List<PlanChanges.Row> rows) {
+        NativeTable table = Panels.table("Opening", "Task", "Change", "Was", "Crew then", "Is to be", "Crew", "Why");
+        for (PlanChanges.Row row : rows)
+            Panels.row(
+                    table,
+                    Panels.text(row.opening().value()),
+                    Panels.text(Words.task(row.task())),
+                    Panels.text(row.kind()),
+                    time(row.before()),
+                    crew(row.before()),
+                    time(row.after()),
+                    crew(row.after()),
+                    Panels.text(row.why()));
+        return table;
+    }
+
+    private static Span crew(@Nullable VisitTime time) {
+        return Panels.text(time == null ? "" : time.crew());
+    }
+
+    private static Span time(@Nullable VisitTime time) {
+        return time == null ? Panels.text("not planned") : Panels.time("", time.start());
     }
 
     private static void line(NativeTable table, PlanChanges.Row row) {
@@ -53,9 +82,9 @@ final class ChangesPanel extends Details {
             Panels.row(
                     table,
                     Panels.text(cost.term()),
-                    Panels.text(Words.number(cost.published())),
-                    Panels.text(Words.number(cost.proposal())),
-                    Panels.text(Words.difference(cost.more()), "strong"));
+                    Panels.number(Words.number(cost.published()), cost.published(), ""),
+                    Panels.number(Words.number(cost.proposal()), cost.proposal(), ""),
+                    Panels.number(Words.difference(cost.more()), cost.more(), "", "strong"));
         return table;
     }
 }

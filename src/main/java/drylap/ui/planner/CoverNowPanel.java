@@ -5,12 +5,13 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import drylap.kernel.OpeningId;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.CoverNowList;
 import drylap.ui.shell.Icons;
 
 /** Which openings stand open before the next rain; nothing at all where none does. */
 final class CoverNowPanel extends Div {
-    void show(CoverNowList list) {
+    void show(String where, CoverNowList list) {
         removeAll();
         setVisible(!list.rows().isEmpty());
         if (list.rows().isEmpty()) return;
@@ -18,7 +19,8 @@ final class CoverNowPanel extends Div {
         panel.addComponentAsFirst(Icons.DROP.svg());
         panel.add(new Paragraph(
                 "These openings stand open, and no crew closes them before it rains. Close or cover them first."));
-        panel.add(table(list));
+        NativeTable table = table(list);
+        panel.add(table, new SpreadsheetLink(where, "Cover now", table));
         add(panel);
     }
 
@@ -29,9 +31,9 @@ final class CoverNowPanel extends Div {
                     table,
                     WallsView.link(new OpeningId(row.opening())),
                     Panels.text(row.place()),
-                    Panels.text(row.nextRain(), "strong"),
-                    Panels.text(row.minutesToClose() + " min", "strong"),
-                    Panels.text(row.openSince()));
+                    Panels.time(row.nextRain(), row.rainAt(), "strong"),
+                    Panels.number(row.minutesToClose() + " min", row.minutesToClose(), "min", "strong"),
+                    Panels.time(row.openSince(), row.openAt()));
         return table;
     }
 }

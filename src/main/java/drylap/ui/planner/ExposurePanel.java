@@ -4,6 +4,7 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.ExposureSheet;
 import drylap.ui.drawn.ExposureSheet.Line;
 
@@ -15,7 +16,10 @@ final class ExposurePanel extends Div {
         var details = new Details("Driving rain on the walls of " + site);
         details.setOpened(true);
         if (sheet.walls().isEmpty()) details.add(new Paragraph("No rain is forecast to reach any wall from now on."));
-        else details.add(table(site, sheet));
+        else {
+            NativeTable table = table(site, sheet);
+            details.add(table, new SpreadsheetLink(site, "Driving rain on walls", table));
+        }
         details.add(new Paragraph(ExposureSheet.CAUTION), new Paragraph(sheet.assumed()));
         add(details);
     }

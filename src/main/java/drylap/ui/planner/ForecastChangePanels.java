@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.Task;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.ForecastChange;
 import drylap.ui.drawn.ForecastChange.VisitRow;
 import drylap.ui.drawn.ForecastChange.WallRow;
@@ -16,7 +17,7 @@ import java.util.List;
 final class ForecastChangePanels {
     private ForecastChangePanels() {}
 
-    static Section breaks(ForecastChange change, boolean published) {
+    static Section breaks(String where, ForecastChange change, boolean published) {
         int many = change.breaks().size();
         Section panel = Panels.panel(
                 many == 0 ? "held" : "broken",
@@ -24,22 +25,22 @@ final class ForecastChangePanels {
                         ? "No published visit breaks"
                         : "%d published %s".formatted(many, many == 1 ? "visit breaks" : "visits break"));
         if (!published) panel.add(new Paragraph("No plan of this folder is published, so none can break."));
-        if (many > 0) panel.add(visits(change.breaks(), "Why it breaks"));
+        if (many > 0) visits(panel, new Listed(where, "Visits that break", "Why it breaks"), change.breaks());
         return panel;
     }
 
-    static Section mends(ForecastChange change) {
+    static Section mends(String where, ForecastChange change) {
         Section panel = Panels.panel(
                 "mended",
                 change.mends().size() == 1
                         ? "1 published visit holds again"
                         : "%d published visits hold again"
                                 .formatted(change.mends().size()));
-        panel.add(visits(change.mends(), "What was in its way"));
+        visits(panel, new Listed(where, "Visits that hold again", "What was in its way"), change.mends());
         return panel;
     }
 
-    static Section walls(ForecastChange change) {
+    static Section walls(String where, ForecastChange change) {
         Section panel = Panels.panel("shifted", "What opened and what shut");
         if (change.walls().isEmpty()) {
             panel.add(new Paragraph("No hour of any wall changes."));
@@ -47,7 +48,7 @@ final class ForecastChangePanels {
         }
         NativeTable table = Panels.table("Wall", "Task", "Opened", "Shut", "In all");
         change.walls().forEach(row -> wall(table, row));
-        panel.add(table);
+        panel.add(table, new SpreadsheetLink(where, "What opened and what shut", table));
         if (change.same() > 0)
             panel.add(new Paragraph("As before: %d %s of a wall and a task."
                     .formatted(change.same(), change.same() == 1 ? "pair" : "pairs")));
@@ -73,13 +74,29 @@ final class ForecastChangePanels {
         return lines;
     }
 
-    private static NativeTable visits(List<VisitRow> rows, String why) {
-        NativeTable table = Panels.table("Opening", "Task", "Published for", why);
+    /** A list of visits: of which site, what it is, and the head of its reasons. */
+    private record Listed(String where, String what, String why) {}
+
+    private static void visits(Section panel, Listed listed, List<VisitRow> rows) {
+        NativeTable table = Panels.table("Opening", "Task", "Published for", listed.why());
         rows.forEach(row -> Panels.row(
                 table,
                 WallsView.link(row.opening()),
                 task(row.task()),
                 Panels.text(row.when()),
+                Panels.text(row.why())));
+        panel.add(table, new SpreadsheetLink(listed.where(), listed.what(), () -> whole(listed, rows)));
+    }
+
+    /** With times and crews apart. */
+    private static NativeTable whole(Listed listed, List<VisitRow> rows) {
+        NativeTable table = Panels.table("Opening", "Task", "Published for", "Crew", listed.why());
+        rows.forEach(row -> Panels.row(
+                table,
+                Panels.text(row.opening().value()),
+                Panels.text(Words.task(row.task())),
+                Panels.time(row.when(), row.time().start()),
+                Panels.text(row.time().crew()),
                 Panels.text(row.why())));
         return table;
     }

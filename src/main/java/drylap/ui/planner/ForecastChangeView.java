@@ -139,12 +139,13 @@ class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver 
 
     private void draw(FolderShown now, ForecastChange change) {
         change.notes().forEach(this::say);
-        result.add(breaks(now, change), ForecastChangePanels.walls(change));
-        if (!change.mends().isEmpty()) result.add(ForecastChangePanels.mends(change));
+        result.add(breaks(now, change), ForecastChangePanels.walls(now.name(), change));
+        if (!change.mends().isEmpty()) result.add(ForecastChangePanels.mends(now.name(), change));
     }
 
     private Section breaks(FolderShown now, ForecastChange change) {
-        Section panel = ForecastChangePanels.breaks(change, now.choice().published() != null);
+        Section panel =
+                ForecastChangePanels.breaks(now.name(), change, now.choice().published() != null);
         var ways = new Div();
         ways.addClassName("ways");
         if (!change.breaks().isEmpty() && changes.mayPlan(who, now)) {

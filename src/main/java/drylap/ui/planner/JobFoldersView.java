@@ -17,12 +17,14 @@ import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
 import drylap.planning.StoredFolder;
 import drylap.security.Operation;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.Needs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 
 /** Takes job folders in, and lists those that were. */
@@ -89,7 +91,7 @@ class JobFoldersView extends Div {
         NativeTable table = Panels.table("Job folder", "Brought in", "Sites", "Openings", "");
         desk.folders().forEach(folder -> row(table, folder));
         Section panel = Panels.panel("folders", "Job folders so far");
-        panel.add(table);
+        panel.add(table, new SpreadsheetLink("Drylap", "Job folders", table));
         stored.add(panel);
     }
 
@@ -102,9 +104,11 @@ class JobFoldersView extends Div {
         Panels.row(
                 table,
                 Panels.text(folder.name(), "strong"),
-                Panels.text(Words.moment(folder.importedAt(), ZoneId.systemDefault())),
-                Panels.text(String.valueOf(folder.sites())),
-                Panels.text(String.valueOf(folder.openings())),
+                Panels.time(
+                        Words.moment(folder.importedAt(), ZoneId.systemDefault()),
+                        LocalDateTime.ofInstant(folder.importedAt(), ZoneId.systemDefault())),
+                Panels.number(String.valueOf(folder.sites()), folder.sites(), ""),
+                Panels.number(String.valueOf(folder.openings()), folder.openings(), ""),
                 open);
     }
 }

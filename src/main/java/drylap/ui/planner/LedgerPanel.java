@@ -4,13 +4,14 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.LedgerSheet;
 import drylap.ui.drawn.Words;
 import java.util.Locale;
 
 /** What the plan costs, term by term: how much of it, how heavy it weighs, what it comes to. */
 final class LedgerPanel extends Div {
-    LedgerPanel(LedgerSheet ledger) {
+    LedgerPanel(String where, LedgerSheet ledger) {
         var panel = Panels.panel("ledger", "Ledger");
         panel.add(new Paragraph(
                 "What makes this plan dear. A plan with a lower sum is better; the unit is the project's own."));
@@ -21,9 +22,9 @@ final class LedgerPanel extends Div {
                 Panels.text("Sum", "strong"),
                 Panels.text(""),
                 Panels.text(""),
-                Panels.text(Words.number(ledger.soft()), "strong"),
+                Panels.number(Words.number(ledger.soft()), ledger.soft(), "", "strong"),
                 Panels.text(""));
-        panel.add(table);
+        panel.add(table, new SpreadsheetLink(where, "Ledger", table));
         if (ledger.medium() > 0)
             panel.add(new Paragraph("Tasks left out and openings left open count above all of it, with %s."
                     .formatted(Words.number(ledger.medium()))));
@@ -36,9 +37,9 @@ final class LedgerPanel extends Div {
         Panels.row(
                 table,
                 new Span(Panels.text(row.term(), "strong"), Panels.text(row.meaning(), "meaning")),
-                Panels.text(Words.number(row.amount())),
-                Panels.text("× " + Words.number(row.weight())),
-                Panels.text(Words.number(row.cost())),
+                Panels.number(Words.number(row.amount()), row.amount(), ""),
+                Panels.number("× " + Words.number(row.weight()), row.weight(), ""),
+                Panels.number(Words.number(row.cost()), row.cost(), ""),
                 bar);
     }
 }

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.OpeningId;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.NotPlanned;
 import java.util.Optional;
 
@@ -17,9 +18,11 @@ final class NotPlannedPanel extends Div {
         Optional<BesidePage> of(NotPlanned.Row row);
     }
 
+    private final String where;
     private final transient Remedies remedies;
 
-    NotPlannedPanel(NotPlanned left, boolean planned, Remedies remedies) {
+    NotPlannedPanel(String where, NotPlanned left, boolean planned, Remedies remedies) {
+        this.where = where;
         this.remedies = remedies;
         var panel = Panels.panel("not-planned", "Not planned");
         if (!planned) panel.add(new Paragraph("There is no plan yet."));
@@ -32,7 +35,12 @@ final class NotPlannedPanel extends Div {
         var summary = new Span(
                 Panels.text(String.valueOf(group.rows().size()), "count"), Panels.text(group.reason(), "strong"));
         summary.addClassName("reason");
-        var details = new Details(summary, new Paragraph(group.remedy()), table(group));
+        NativeTable table = table(group);
+        var details = new Details(
+                summary,
+                new Paragraph(group.remedy()),
+                table,
+                new SpreadsheetLink(where, "Not planned: " + group.reason(), table));
         details.setOpened(group.rows().size() <= 8);
         return details;
     }

@@ -7,9 +7,12 @@ import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
+import drylap.tables.Cell;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.OddsTable;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 
 /** A table that is unfolded to be read, or taken along as a file with the same cells. */
 final class OddsTablePanel extends Div {
@@ -21,16 +24,26 @@ final class OddsTablePanel extends Div {
         scrolled.getElement().setAttribute("role", "group");
         scrolled.getElement().setAttribute("aria-label", table.caption());
         var details = new NativeDetails("Table: " + lowered(table.caption()), scrolled);
-        add(details, download(desk, table));
+        add(details, download(desk, table), new SpreadsheetLink("odds", table.caption(), () -> drawn(table)));
     }
 
     private static NativeTable drawn(OddsTable table) {
         NativeTable drawn = Panels.table(table.heads().toArray(String[]::new));
         table.rows()
-                .forEach(row -> Panels.row(
-                        drawn,
-                        row.stream().map(cell -> Panels.text(cell.shown())).toArray(Component[]::new)));
+                .forEach(row ->
+                        Panels.row(drawn, row.stream().map(OddsTablePanel::cell).toArray(Component[]::new)));
         return drawn;
+    }
+
+    /** What is written in files tells what it is: a number, a day, a time of ISO 8601, or words. */
+    private static Component cell(OddsTable.Cell cell) {
+        String written = cell.written();
+        var shown = Panels.text(cell.shown());
+        if (written.matches("-?\\d{1,15}(\\.\\d+)?"))
+            return SpreadsheetLink.typed(shown, new Cell.Number(Double.parseDouble(written), ""));
+        if (written.matches("\\d{4}-\\d{2}-\\d{2}"))
+            return SpreadsheetLink.typed(shown, new Cell.Day(LocalDate.parse(written)));
+        return shown;
     }
 
     private static Anchor download(OddsDesk desk, OddsTable table) {

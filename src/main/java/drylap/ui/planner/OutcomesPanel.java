@@ -7,17 +7,23 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.WhatIfSheet;
 import drylap.ui.drawn.WhatIfSheet.Cell;
 import drylap.ui.drawn.WhatIfSheet.Group;
 import drylap.ui.drawn.WhatIfSheet.Line;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** Outcomes side by side; on a narrow page one below the other, each cell under the name of its scenario. */
 final class OutcomesPanel extends Div {
-    OutcomesPanel(WhatIfSheet sheet) {
+    OutcomesPanel(String where, WhatIfSheet sheet) {
         addClassName("outcomes");
-        sheet.groups().forEach(group -> add(table(sheet, group)));
+        for (Group group : sheet.groups()) {
+            NativeTable table = table(sheet, group);
+            add(table, new SpreadsheetLink(where, "What if: " + group.name(), () -> whole(sheet, group)));
+        }
     }
 
     private static NativeTable table(WhatIfSheet sheet, Group group) {
@@ -28,6 +34,25 @@ final class OutcomesPanel extends Div {
         table.getHead().add(head);
         group.lines().forEach(line -> table.getBody().add(row(sheet, line)));
         return table;
+    }
+
+    /** A column for each scenario, and one for what it changes. */
+    private static NativeTable whole(WhatIfSheet sheet, Group group) {
+        List<String> heads = new ArrayList<>(List.of(group.name(), "Meaning"));
+        sheet.names().forEach(name -> heads.addAll(List.of(name, name + ": change")));
+        NativeTable table = Panels.table(heads.toArray(String[]::new));
+        for (Line line : group.lines()) {
+            List<Component> cells = new ArrayList<>(List.of(Panels.text(line.name()), Panels.text(line.detail())));
+            line.cells().forEach(cell -> cells.addAll(List.of(number(cell.value()), Panels.text(cell.more()))));
+            Panels.row(table, cells.toArray(Component[]::new));
+        }
+        return table;
+    }
+
+    /** Counts are shown with thin spaces between thousands; anything else is words. */
+    private static Component number(String shown) {
+        String digits = shown.replace("\u2009", "");
+        return digits.matches("\\d{1,15}") ? Panels.number(shown, Long.parseLong(digits), "") : Panels.text(shown);
     }
 
     private static NativeTableRow row(WhatIfSheet sheet, Line line) {

@@ -15,6 +15,7 @@ import drylap.planning.LabourAnswer;
 import drylap.planning.LabourResult;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PaceLines;
 import drylap.ui.shell.Desk;
@@ -48,7 +49,7 @@ final class PacePanel {
         methods.addClassName("days");
         boolean mayAnswer = mayAnswer();
         lines.methods().forEach(line -> methods.add(item(folder, line, mayAnswer)));
-        panel.add(methods, byCrew(lines));
+        panel.add(methods, byCrew(shown.name(), lines));
         return panel;
     }
 
@@ -111,7 +112,7 @@ final class PacePanel {
         };
     }
 
-    private static NativeDetails byCrew(PaceLines lines) {
+    private static NativeDetails byCrew(String where, PaceLines lines) {
         var table = Panels.table("Crew", "Method", "Size", "Minutes");
         lines.cells()
                 .forEach(cell -> Panels.row(
@@ -120,7 +121,7 @@ final class PacePanel {
                         Panels.text(cell.method()),
                         Panels.text(cell.size()),
                         Panels.text(cell.minutes())));
-        var inside = new Div(table);
+        var inside = new Div(table, new SpreadsheetLink(where, "Install minutes by crew", table));
         inside.addClassName("scroll");
         if (!lines.leftOut().isEmpty()) inside.add(hint(lines.leftOut()));
         return new NativeDetails("By crew, method and size", inside);

@@ -13,8 +13,13 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.RouterLink;
+import drylap.tables.Cell;
+import drylap.ui.components.SpreadsheetLink;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The few shapes that the panels are made of. */
 public final class Panels {
@@ -44,6 +49,25 @@ public final class Panels {
         table.getBody()
                 .add(new NativeTableRow(
                         Stream.of(cells).map(NativeTableCell::new).toArray(Component[]::new)));
+    }
+
+    /** A number that is shown in words, with its unit. */
+    public static Span number(String shown, double value, String unit, String... classes) {
+        return SpreadsheetLink.typed(text(shown, classes), new Cell.Number(value, unit));
+    }
+
+    /** A number where the words are one and nothing else. */
+    public static Span figure(String shown) {
+        return shown.matches("-?\\d{1,15}(\\.\\d+)?") ? number(shown, Double.parseDouble(shown), "") : text(shown);
+    }
+
+    /** By the clock on the wall of its site; null shows as words only. */
+    public static Span time(String shown, @Nullable LocalDateTime at, String... classes) {
+        return at == null ? text(shown, classes) : SpreadsheetLink.typed(text(shown, classes), new Cell.Time(at));
+    }
+
+    public static Span day(String shown, LocalDate date, String... classes) {
+        return SpreadsheetLink.typed(text(shown, classes), new Cell.Day(date));
     }
 
     public static Span text(String text, String... classes) {

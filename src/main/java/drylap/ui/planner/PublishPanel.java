@@ -35,6 +35,7 @@ final class PublishPanel extends Div {
         Plan published = choice.published();
         if (published != null)
             add(new ChangesPanel(
+                    shown.name(),
                     PlanChanges.of(shown, published, choice.proposal().get().plan())));
     }
 

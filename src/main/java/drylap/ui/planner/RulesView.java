@@ -16,6 +16,7 @@ import drylap.handoff.HoldPoints;
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
 import drylap.planning.ChangedRules;
+import drylap.progress.PhotoPlaces;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
@@ -41,15 +42,17 @@ class RulesView extends Div implements FolderView {
 
     private final transient ChangedRules rules;
     private final transient HoldPoints holdPoints;
+    private final transient PhotoPlaces photoPlaces;
     private final transient Person who;
     private final transient Desk desk;
     private final Select<Place> places = new Select<>();
     private final Div body = new Div();
     private @Nullable FolderShown shown;
 
-    RulesView(ChangedRules rules, HoldPoints holdPoints, SignedIn signedIn, Desk desk) {
+    RulesView(ChangedRules rules, HoldPoints holdPoints, PhotoPlaces photoPlaces, SignedIn signedIn, Desk desk) {
         this.rules = rules;
         this.holdPoints = holdPoints;
+        this.photoPlaces = photoPlaces;
         this.who = signedIn.person();
         this.desk = desk;
         addClassName("rules-view");
@@ -79,7 +82,7 @@ class RulesView extends Div implements FolderView {
         if (shown == null || places.isEmpty()) return;
         var folder = shown.stored().id();
         SiteId site = places.getValue().site().orElse(null);
-        if (site != null) body.add(holdPoints(folder, site));
+        if (site != null) body.add(holdPoints(folder, site), photos(folder, site));
         Section panel = Panels.panel("rules", "Rules of " + places.getValue().name());
         var hint = new Paragraph("Defaults are a beginning: the maker's data sheet and local codes come first. "
                 + "A change counts from the next plan on.");
@@ -130,6 +133,20 @@ class RulesView extends Div implements FolderView {
             });
             panel.add(box);
         }
+        return panel;
+    }
+
+    private Section photos(FolderId folder, SiteId site) {
+        Section panel = Panels.panel("photo-places", "Photos");
+        panel.add(new Paragraph(
+                "What a camera writes into a photo, such as the place and its own number, is taken out before the photo "
+                        + "is kept. Photos taken on the page of the steps never have it."));
+        var box = new Checkbox("Keep it in photos added from now on", photoPlaces.keptAt(folder, site));
+        box.setEnabled(mayChange(site));
+        box.addValueChangeListener(event -> {
+            if (event.isFromClient()) photoPlaces.keep(who, folder, site, event.getValue());
+        });
+        panel.add(box);
         return panel;
     }
 }

@@ -18,6 +18,7 @@ import drylap.season.SiteOutlook;
 import drylap.season.SiteOutlook.OneMore;
 import drylap.sites.Site;
 import drylap.ui.components.SeasonChart;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.SeasonOfWall;
 import drylap.ui.drawn.SeasonWords;
 import java.io.ByteArrayInputStream;
@@ -87,13 +88,13 @@ final class SeasonPanels {
                 .forEach(row -> Panels.row(
                         table,
                         Panels.text(row.month(), "strong"),
-                        Panels.text(row.days()),
-                        Panels.text(row.light()),
-                        Panels.text(row.usable()),
+                        Panels.figure(row.days()),
+                        Panels.figure(row.light()),
+                        Panels.figure(row.usable()),
                         Panels.text(row.between()),
-                        Panels.text(row.installLeft()),
-                        Panels.text(row.left())));
-        var scrolled = new Div(table);
+                        Panels.figure(row.installLeft()),
+                        Panels.figure(row.left())));
+        var scrolled = new Div(table, new SpreadsheetLink(wall.chart().title(), "Season month by month", table));
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");

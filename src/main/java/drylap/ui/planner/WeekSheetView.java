@@ -13,6 +13,7 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.Plan;
 import drylap.security.Operation;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.components.WeekSheet;
 import drylap.ui.drawn.CoverNowList;
 import drylap.ui.drawn.FolderShown;
@@ -24,6 +25,7 @@ import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.PaperLinks;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +46,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final BrokenPanel broken;
     private final BookedPanel booked;
     private final PapersPanel papers;
+    private final Div onPaper = new Div();
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty = Panels.empty();
@@ -69,6 +72,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         publish = new PublishPanel(desk);
         addClassName("week-view");
         foot.addClassName("foot");
+        onPaper.addClassName("taken-along");
         add(empty);
         sheet.onOpeningChosen(opening -> WallsView.open(UI.getCurrent(), opening));
     }
@@ -84,21 +88,22 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         this.shown = shown;
         if (empty.getParent().isPresent()) {
             remove(empty);
-            add(cover, bar, publish, plannedWith, broken, filter, sheet, papers, booked, foot);
+            add(cover, bar, publish, plannedWith, broken, filter, onPaper, sheet, papers, booked, foot);
         }
         publish.show(shown);
         plannedWith.show(shown);
         broken.show(shown);
         booked.show(shown);
         papers.show(shown);
-        cover.show(CoverNowList.of(shown));
+        cover.show(shown.name(), CoverNowList.of(shown));
         lay(shown);
         foot.removeAll();
-        foot.add(new NotPlannedPanel(NotPlanned.of(shown), shown.plan().isPresent(), row -> remedy(shown, row)));
+        foot.add(new NotPlannedPanel(
+                shown.name(), NotPlanned.of(shown), shown.plan().isPresent(), row -> remedy(shown, row)));
         shown.plan()
                 .map(Plan::ledger)
                 .map(LedgerSheet::of)
-                .map(LedgerPanel::new)
+                .map(ledger -> new LedgerPanel(shown.name(), ledger))
                 .ifPresent(foot::add);
     }
 
@@ -116,6 +121,11 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private void lay(FolderShown shown) {
         filter.show(shown);
         sheet.show(WeekPresenter.week(shown, visits.choice()));
+        var choice = visits.choice();
+        onPaper.removeAll();
+        onPaper.add(
+                PaperLinks.week(shown.stored().id(), shown.choice().lookAtPublished(), choice),
+                new SpreadsheetLink(shown.name(), "Visits", () -> VisitTable.of(shown, choice)));
     }
 
     @Override

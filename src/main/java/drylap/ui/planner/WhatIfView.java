@@ -129,7 +129,7 @@ class WhatIfView extends Div implements FolderView {
                         .formatted(
                                 Words.moment(state.asked(), zone),
                                 PlanBar.time(state.limit().toSeconds()))),
-                new OutcomesPanel(WhatIfSheet.of(now, state.outcomes())));
+                new OutcomesPanel(now.name(), WhatIfSheet.of(now, state.outcomes())));
         outcomes.add(panel);
     }
 

@@ -4,11 +4,9 @@ import com.vaadin.flow.server.VaadinSession;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import com.vaadin.flow.spring.annotation.UIScope;
 import drylap.kernel.FolderId;
-import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolder;
 import drylap.planning.JobFolders;
 import drylap.planning.PlanRuns;
-import drylap.planning.Plans;
 import drylap.planning.Publications;
 import drylap.planning.PublishResult;
 import drylap.planning.RunState;
@@ -35,8 +33,7 @@ public class Desk {
     private static final String CHOSEN = "drylap.folder";
 
     private final JobFolders folders;
-    private final CurrentFolders current;
-    private final Plans plans;
+    private final ShownFolders shownFolders;
     private final Publications publications;
     private final PlanRuns runs;
     private final SignedIn signedIn;
@@ -45,16 +42,9 @@ public class Desk {
     private @Nullable Person shownTo;
     private Runnable turned = () -> {};
 
-    Desk(
-            JobFolders folders,
-            CurrentFolders current,
-            Plans plans,
-            Publications publications,
-            PlanRuns runs,
-            SignedIn signedIn) {
+    Desk(JobFolders folders, ShownFolders shownFolders, Publications publications, PlanRuns runs, SignedIn signedIn) {
         this.folders = folders;
-        this.current = current;
-        this.plans = plans;
+        this.shownFolders = shownFolders;
         this.publications = publications;
         this.runs = runs;
         this.signedIn = signedIn;
@@ -66,7 +56,7 @@ public class Desk {
     }
 
     public List<StoredFolder> folders() {
-        return folders.list(signedIn.person());
+        return shownFolders.list(signedIn.person());
     }
 
     /** What lies there for whoever asks; nothing where no folder was ever imported. */
@@ -131,7 +121,7 @@ public class Desk {
                 .filter(stored -> stored.id().equals(chosen))
                 .findFirst()
                 .or(() -> all.stream().findFirst())
-                .map(this::load)
+                .map(stored -> shownFolders.load(signedIn.person(), stored, lookAtPublished))
                 .orElse(null);
     }
 
@@ -147,21 +137,5 @@ public class Desk {
     private void plan(FolderId id, long seconds) {
         lookAtPublished = false;
         runs.propose(signedIn.person(), id, Duration.ofSeconds(seconds));
-    }
-
-    private FolderShown load(StoredFolder stored) {
-        Person who = signedIn.person();
-        FolderId id = stored.id();
-        var publication = publications.latest(id);
-        return new FolderShown(
-                stored,
-                current.load(who, id),
-                new PlanChoice(
-                        plans.latest(who, id).orElse(null),
-                        publication.orElse(null),
-                        publication
-                                .map(one -> plans.load(who, one.plan()).plan())
-                                .orElse(null),
-                        lookAtPublished));
     }
 }

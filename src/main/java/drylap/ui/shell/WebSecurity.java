@@ -16,8 +16,9 @@ class WebSecurity {
     @Bean
     SecurityFilterChain page(HttpSecurity http, SessionEnd sessionEnd) throws Exception {
         // the page of the steps is no view of Vaadin's, since it must open without a connection; it holds no data
+        // nor are the papers, which ask for rights themselves: whatever is named nowhere is denied to all
         http.authorizeHttpRequests(
-                requests -> requests.requestMatchers("/crew/**").authenticated());
+                requests -> requests.requestMatchers("/crew/**", "/papers/**").authenticated());
         http.with(
                 VaadinSecurityConfigurer.vaadin(),
                 page -> page.loginView(SignInView.class).defaultSuccessUrl("/", false));

@@ -1,6 +1,5 @@
 package drylap.ui.windowcrew;
 
-import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
 import drylap.papers.Paper;
 import drylap.security.SignedIn;
@@ -36,7 +35,7 @@ final class CrewDayPaperController {
             @RequestParam String paper,
             HttpServletRequest request) {
         var day = date(date);
-        var size = Coded.parse(Paper.class, paper);
+        var size = Paper.inHand(paper);
         if (crew.isBlank() || day.isEmpty() || size.isEmpty()) return PdfAnswer.none();
         return signedIn.find()
                 .flatMap(who -> desk.day(who, new CrewId(crew), day.get(), size.get(), address.of(request)))

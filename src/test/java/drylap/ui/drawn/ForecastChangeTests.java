@@ -14,6 +14,7 @@ import drylap.ui.drawn.ForecastChange.WallRow;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Set;
@@ -110,6 +111,7 @@ class ForecastChangeTests {
         var row = new VisitRow(
                 install.opening(),
                 Task.INSTALL,
+                new VisitTime(LocalDateTime.ofInstant(install.start(), quay.zone()), "W1"),
                 "%s, W1".formatted(Words.moment(install.start(), quay.zone())),
                 "rain on the west wall from %s".formatted(Words.clock(hour, quay.zone())));
         assertThat(worse.breaks()).contains(row);

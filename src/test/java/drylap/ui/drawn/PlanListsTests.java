@@ -11,6 +11,7 @@ import drylap.planning.RunPoint;
 import drylap.planning.RunState;
 import drylap.planning.UnplannedReason;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +41,13 @@ class PlanListsTests {
         assertThat(list.rows()).extracting(CoverNowList.Row::opening).containsExactly("QW1-01", "MS1-02");
         assertThat(list.rows().getFirst())
                 .isEqualTo(new CoverNowList.Row(
-                        "QW1-01", "Quay Nine, west, level 1", "Sun 12 Apr 15:30", "Mon 13 Apr 12:00", 31));
+                        "QW1-01",
+                        "Quay Nine, west, level 1",
+                        "Sun 12 Apr 15:30",
+                        "Mon 13 Apr 12:00",
+                        31,
+                        LocalDateTime.of(2026, 4, 13, 12, 0),
+                        LocalDateTime.of(2026, 4, 12, 15, 30)));
     }
 
     @Test

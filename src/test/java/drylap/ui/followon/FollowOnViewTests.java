@@ -6,11 +6,13 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.router.QueryParameters;
 import drylap.handoff.Bookings;
 import drylap.handoff.Custodies;
 import drylap.handoff.Custody;
+import drylap.handoff.HandoffRecords;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
 import drylap.handoff.Takeovers;
@@ -19,12 +21,16 @@ import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.papers.ReadPaper;
+import drylap.pictures.SamplePictures;
 import drylap.planning.JobFolders;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.Plans;
 import drylap.planning.Publications;
 import drylap.progress.OpeningStates;
+import drylap.progress.PhotoRequest;
+import drylap.progress.Photos;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
@@ -32,6 +38,7 @@ import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.planner.ViewTest;
 import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -43,6 +50,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.ResponseEntity;
+import org.springframework.mock.web.MockHttpServletRequest;
 
 @ViewTest
 class FollowOnViewTests extends SpringBrowserlessTest {
@@ -77,6 +85,15 @@ class FollowOnViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private ReleasePaperController papers;
+
+    @Autowired
+    private RecordPaperController recordPapers;
+
+    @Autowired
+    private HandoffRecords records;
+
+    @Autowired
+    private Photos photos;
 
     private FolderId folder = new FolderId(0);
 
@@ -154,6 +171,47 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
         TestPeople.signOut();
         assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
+    }
+
+    @Test
+    void a_record_is_to_be_had_on_paper_with_its_photos_for_its_own_sites_only() throws Exception {
+        photos.add(
+                people.scheduler(),
+                new PhotoRequest(
+                        UUID.randomUUID(),
+                        folder,
+                        DONE,
+                        Instant.parse("2026-04-13T19:00:00Z"),
+                        SamplePictures.named("orientation-6.jpg")));
+        release();
+        wrapper("Q");
+        long id = records.of(people.scheduler(), folder, 1).getFirst().id();
+        navigate(RecordView.class, id);
+        assertThat(find(Anchor.class).all())
+                .anyMatch(link -> link.getHref().equals("/papers/record.pdf?id=%d&paper=letter".formatted(id)));
+        var answer = record(id);
+        assertThat(text(answer).replaceAll("\\s+", " "))
+                .contains(
+                        "Hand-over record " + id,
+                        "QW1-02",
+                        "Released by",
+                        "rough opening accepted",
+                        "How the laps go",
+                        "(this record)")
+                .contains("QW1-02, by ", "A dry hour is never a statement that work at height is safe.");
+        assertThat(ReadPaper.codes(Objects.requireNonNull(answer.getBody())))
+                .containsExactly("http://localhost/record/" + id);
+        wrapper("M");
+        assertThat(record(id).getStatusCode().value()).isEqualTo(404);
+        assertThat(record(id + 1_000).getStatusCode().value()).isEqualTo(404);
+        people.signIn(people.add(Role.ADMINISTRATOR, Reach.EVERYWHERE, null));
+        assertThat(record(id).getStatusCode().value()).isEqualTo(404);
+        TestPeople.signOut();
+        assertThat(record(id).getStatusCode().value()).isEqualTo(404);
+    }
+
+    private ResponseEntity<byte[]> record(long id) {
+        return recordPapers.record(id, "a4", new MockHttpServletRequest());
     }
 
     private ResponseEntity<byte[]> paper(String site) {

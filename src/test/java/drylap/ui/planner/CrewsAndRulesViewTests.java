@@ -25,6 +25,7 @@ import drylap.planning.ChangedRules;
 import drylap.planning.CurrentFolders;
 import drylap.planning.JobFolders;
 import drylap.planning.RuleRequest;
+import drylap.progress.PhotoPlaces;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
@@ -58,6 +59,9 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private HoldPoints holdPoints;
+
+    @Autowired
+    private PhotoPlaces photoPlaces;
 
     @Autowired
     private DSLContext db;
@@ -200,6 +204,23 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
         assertThat(holdPoints.at(folder, quay).contains(HoldPoint.MOCK_UP)).isEqualTo(!before);
         assertThat(holdPoints.at(folder, new SiteId("M")).contains(HoldPoint.MOCK_UP))
                 .isEqualTo(before);
+    }
+
+    @Test
+    void places_in_photos_are_kept_where_a_site_wants_them() {
+        navigate(RulesView.class);
+        var quay = new SiteId("Q");
+        test(SelectTester.class, places()).selectItem("Quay Nine");
+        var box = find(Checkbox.class).all().stream()
+                .filter(one -> one.getLabel().startsWith("Keep it in photos"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(box.getValue()).isFalse();
+
+        test(box).click();
+
+        assertThat(photoPlaces.keptAt(folder, quay)).isTrue();
+        assertThat(photoPlaces.keptAt(folder, new SiteId("M"))).isFalse();
     }
 
     private Select<?> places() {

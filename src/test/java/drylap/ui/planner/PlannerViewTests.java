@@ -6,6 +6,7 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Paragraph;
@@ -13,16 +14,29 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.component.upload.UploadTester;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.RouterLink;
+import drylap.kernel.FolderId;
+import drylap.kernel.Reach;
+import drylap.kernel.SiteId;
+import drylap.papers.ReadPaper;
 import drylap.planning.JobFolders;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.Plans;
+import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.ui.QuayFolder;
 import drylap.ui.components.FacadeDrawing;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.ResponseEntity;
+import org.springframework.mock.web.MockHttpServletRequest;
+import org.springframework.util.LinkedMultiValueMap;
 
 @ViewTest
 class PlannerViewTests extends SpringBrowserlessTest {
@@ -35,6 +49,11 @@ class PlannerViewTests extends SpringBrowserlessTest {
     @Autowired
     private TestPeople people;
 
+    @Autowired
+    private WeekPaperController weekPapers;
+
+    private FolderId folder = new FolderId(0);
+
     @BeforeEach
     void a_scheduler_is_signed_in() {
         people.signIn(people.scheduler());
@@ -43,8 +62,8 @@ class PlannerViewTests extends SpringBrowserlessTest {
     @BeforeEach
     void a_planned_folder_lies_on_the_table() {
         var quay = new QuayFolder().folder();
-        var id = folders.save("quay", quay);
-        plans.save(id, Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
+        folder = folders.save("quay", quay);
+        plans.save(folder, Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
     }
 
     @Test
@@ -166,5 +185,58 @@ class PlannerViewTests extends SpringBrowserlessTest {
 
     private static String text(Component component) {
         return component.getElement().getTextRecursively();
+    }
+
+    @Test
+    void the_week_is_to_be_had_on_a_large_paper_as_far_as_it_is_looked_at() throws Exception {
+        navigate(WeekSheetView.class);
+        var address = find(Anchor.class).all().stream()
+                .map(Anchor::getHref)
+                .filter(href -> href.startsWith("/papers/week.pdf") && href.endsWith("&paper=tabloid"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(address).contains("folder=%d&".formatted(folder.value()));
+
+        String text = ReadPaper.flat(
+                ReadPaper.text(Objects.requireNonNull(week("a3", Map.of()).getBody())));
+        assertThat(text)
+                .contains(
+                        "PROPOSAL that is not published",
+                        "wrap crew",
+                        "Quay Nine",
+                        "QW1-02",
+                        "never a statement that work at height is safe");
+        assertThat(ReadPaper.codes(
+                        Objects.requireNonNull(week("tabloid", Map.of()).getBody())))
+                .containsExactly("http://localhost/week-sheet");
+        assertThat(ReadPaper.text(
+                        Objects.requireNonNull(week("a3", Map.of("crew", "W1")).getBody())))
+                .contains("crew W1 only")
+                .doesNotContain("wrap crew");
+    }
+
+    @Test
+    void the_week_on_paper_is_only_for_those_who_may_look_at_it() {
+        assertThat(week("a4", Map.of()).getStatusCode().value()).isEqualTo(404);
+        people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"));
+        assertThat(week("a3", Map.of()).getStatusCode().value()).isEqualTo(404);
+        people.signIn(people.add(Role.SCHEDULER, Reach.of(Set.of(new SiteId("M"))), null));
+        assertThat(text(week("a3", Map.of()))).contains("Mill Row").doesNotContain("Quay Nine", "QW1-02");
+        TestPeople.signOut();
+        assertThat(week("a3", Map.of()).getStatusCode().value()).isEqualTo(404);
+    }
+
+    private static String text(ResponseEntity<byte[]> answer) {
+        try {
+            return ReadPaper.text(Objects.requireNonNull(answer.getBody()));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private ResponseEntity<byte[]> week(String paper, Map<String, String> choice) {
+        var all = new LinkedMultiValueMap<String, String>();
+        choice.forEach(all::add);
+        return weekPapers.week(folder.value(), false, paper, all, new MockHttpServletRequest());
     }
 }

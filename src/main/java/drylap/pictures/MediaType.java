@@ -1,4 +1,4 @@
-package drylap.progress;
+package drylap.pictures;
 
 import drylap.kernel.Coded;
 import java.nio.charset.StandardCharsets;
@@ -25,7 +25,7 @@ public enum MediaType implements Coded {
     }
 
     /** Signatures: ISO 10918-1 (SOI and the next marker), PNG specification 5.2, RFC 9649 (RIFF container). */
-    static Optional<MediaType> of(byte[] content) {
+    public static Optional<MediaType> of(byte[] content) {
         if (begins(content, 0, new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF})) return Optional.of(JPEG);
         if (begins(content, 0, PNG_SIGNATURE)) return Optional.of(PNG);
         if (begins(content, 0, ascii("RIFF")) && begins(content, 8, ascii("WEBP"))) return Optional.of(WEBP);
