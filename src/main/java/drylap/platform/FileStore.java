@@ -33,6 +33,11 @@ public final class FileStore {
         return digest;
     }
 
+    /** Whoever asks knows that nothing refers to the bytes any more. */
+    public void remove(String digest) {
+        db.deleteFrom(STORED_FILE).where(STORED_FILE.SHA256.eq(digest)).execute();
+    }
+
     public Optional<byte[]> get(String digest) {
         return db.select(STORED_FILE.CONTENT)
                 .from(STORED_FILE)

@@ -24,6 +24,7 @@
             "moving",
             "whatif",
             "intake",
+            "demo",
             "windowschedule",
             "platform"
         })
