@@ -83,11 +83,15 @@ public final class SampleWeek {
         if (!mayLoad())
             return new SampleResult.Refused(
                     List.of("There is a job folder already; the sample is loaded into an empty database only."));
-        transaction.executeWithoutResult(_ -> {
+        try {
             if (parts.people().everyDemo().isEmpty()) demoPeople.addSignedOff();
             folder.bringIn();
-            told.say(who, "loaded the invented sample");
-        });
+        } catch (RuntimeException broken) {
+            // each part of it is stored by itself; what is there of it goes again
+            remove(who);
+            throw broken;
+        }
+        told.say(who, "loaded the invented sample");
         return new SampleResult.Done();
     }
 

@@ -74,7 +74,8 @@ class FirstUseBrowserTests {
         assertThat(publications.inWork()).contains(folder);
         JobFolder job = folders.load(folder);
         assertThat(job.openings()).hasSize(12);
-        var visits = plans.load(publications.latest(folder).orElseThrow().plan()).visits();
+        var visits =
+                plans.load(publications.latest(folder).orElseThrow().plan()).visits();
         assertThat(visits.stream().map(visit -> visit.opening()).distinct()).hasSize(12);
 
         page.setViewportSize(360, 800);

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dependency.CssImport;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
@@ -90,13 +89,10 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
     }
 
     private static Div noSite() {
-        var none = new Div(
-                new H2("No site yet"),
-                new Paragraph(
-                        Panels.text("A crew works by the clock of a site. "),
-                        new RouterLink("Put in a site first", OwnSitesView.class)));
-        none.addClassName("empty");
-        return none;
+        return Panels.empty(
+                "No site yet",
+                Panels.text("A crew works by the clock of a site. "),
+                new RouterLink("Put in a site first", OwnSitesView.class));
     }
 
     private void begin(FolderShown shown) {

@@ -94,7 +94,12 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     @Override
     public void show(FolderShown now) {
         shown = now;
-        if (empty.getParent().isPresent()) lay();
+        if (now.folder().openings().isEmpty()) {
+            removeAll();
+            add(Panels.noOpening());
+            return;
+        }
+        if (section.getParent().isEmpty()) lay();
         List<Facade> walls = now.folder().facades();
         facades.setItemLabelGenerator(facade -> "%s (%s)".formatted(now.title(facade.id()), Words.heading(facade)));
         Facade before = facades.getValue();
@@ -110,7 +115,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     }
 
     private void lay() {
-        remove(empty);
+        removeAll();
         var wall = new Div(facades, drawing);
         wall.addClassName("wall");
         strip.hint(ForecastStrip.HINT);

@@ -116,8 +116,9 @@ class StartViewTests extends SpringBrowserlessTest {
         assertThat(stored().sites()).hasSize(1);
 
         test(field("Place: latitude, longitude")).setValue("41.16, -8.62");
-        find(ComboBox.class).single().setValue(LISBON.getId());
-        find(CheckboxGroup.class).single().setValue(Set.of(Compass.WEST, Compass.NORTHEAST));
+        ((ComboBox<String>) find(ComboBox.class).all().getFirst()).setValue(LISBON.getId());
+        ((CheckboxGroup<Compass>) find(CheckboxGroup.class).all().getFirst())
+                .setValue(Set.of(Compass.WEST, Compass.NORTHEAST));
         test(button("Save the site")).click();
 
         assertThat(text(view)).contains("Mill Lane 4 is saved");
