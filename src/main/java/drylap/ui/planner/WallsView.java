@@ -51,7 +51,6 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final HandoverPanel handover;
     private final transient ScheduledOpenings scheduled;
     private final transient SignedIn signedIn;
-    private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
@@ -67,7 +66,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
             if (event.isFromClient() && event.getValue() != null) showFacade(event.getValue());
         });
         drawing.onOpeningChosen(this::choose);
-        add(empty);
+        add(Panels.empty());
     }
 
     static RouterLink link(OpeningId opening) {
