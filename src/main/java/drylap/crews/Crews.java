@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 import org.springframework.stereotype.Service;
 
 /** The crews of each job folder, as stored. */
@@ -27,12 +28,33 @@ public final class Crews {
     }
 
     public void saveAll(FolderId folder, List<Crew> crews) {
+        save(folder, crews, 0);
+    }
+
+    /** One more, behind those that are there. */
+    public void add(FolderId folder, Crew crew) {
+        int next = db.select(DSL.coalesce(DSL.max(CREW.ROW_NO), -1).plus(1))
+                .from(CREW)
+                .where(CREW.FOLDER_ID.eq(folder.value()))
+                .fetchSingle()
+                .value1();
+        save(folder, List.of(crew), next);
+    }
+
+    /** With its shifts. Whoever asks has seen that nothing else hangs on it. */
+    public void remove(FolderId folder, CrewId crew) {
+        db.deleteFrom(CREW)
+                .where(CREW.FOLDER_ID.eq(folder.value()), CREW.CREW_.eq(crew.value()))
+                .execute();
+    }
+
+    private void save(FolderId folder, List<Crew> crews, int firstRow) {
         List<CrewRecord> rows = new ArrayList<>(crews.size());
         for (Crew crew : crews)
             rows.add(new CrewRecord(
                     folder.value(),
                     crew.id().value(),
-                    rows.size(),
+                    firstRow + rows.size(),
                     crew.trade().code(),
                     crew.methods().stream().sorted().map(Method::code).toArray(String[]::new),
                     crew.base().latitude(),

@@ -9,6 +9,8 @@ import drylap.planning.JobFolder;
 import drylap.planning.JobFolders;
 import drylap.planning.PlanRequest;
 import drylap.planning.PlanRuns;
+import drylap.security.History;
+import drylap.security.People;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -27,14 +29,33 @@ import org.springframework.stereotype.Component;
 class DemoFolder {
     private static final Logger LOG = LoggerFactory.getLogger(DemoFolder.class);
     private static final Duration TIME = Duration.ofSeconds(20);
+    /** What is loaded at a wish where nothing is loaded by itself. */
+    private static final String STANDARD = "sample-data/harbour-week";
 
     private final String sample;
     private final JobFolders folders;
     private final PlanRuns runs;
     private final DemoWeek week;
+    private final Newness newness;
     private final Clock clock;
 
-    DemoFolder(@Value("${drylap.demo:}") String sample, JobFolders folders, PlanRuns runs, DemoWeek week, Clock clock) {
+    /** Whether a database is one that nobody has begun to use. */
+    @Component
+    record Newness(People people, History history) {
+        /** Whoever took the sample away, or has people of their own, does not want it to come by itself. */
+        boolean isNew() {
+            return history.isEmpty() && people.own().isEmpty();
+        }
+    }
+
+    DemoFolder(
+            @Value("${drylap.demo:}") String sample,
+            JobFolders folders,
+            PlanRuns runs,
+            DemoWeek week,
+            Newness newness,
+            Clock clock) {
+        this.newness = newness;
         this.sample = sample;
         this.folders = folders;
         this.runs = runs;
@@ -45,11 +66,14 @@ class DemoFolder {
     @Order(3)
     @EventListener(ApplicationReadyEvent.class)
     void load() {
-        if (sample.isBlank() || !folders.list().isEmpty()) return;
-        switch (FolderReader.read(FolderSource.classpath(sample))) {
+        if (!sample.isBlank() && folders.list().isEmpty() && newness.isNew()) bringIn();
+    }
+
+    void bringIn() {
+        switch (FolderReader.read(FolderSource.classpath(path()))) {
             case FolderReading.Read read -> keep(read.folder());
             case FolderReading.Refused refused ->
-                LOG.error("The sample {} cannot be read:\n{}", sample, refused.text());
+                LOG.error("The sample {} cannot be read:\n{}", path(), refused.text());
         }
     }
 
@@ -58,7 +82,7 @@ class DemoFolder {
                         clock.withZone(folder.sites().getFirst().zone()))
                 .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         JobFolder thisWeek = ShiftedFolder.toWeekOf(folder, monday);
-        FolderId id = folders.save(name(), thisWeek);
+        FolderId id = folders.saveSample(name(), thisWeek);
         week.begin(id, thisWeek);
         runs.request(id, request());
     }
@@ -67,7 +91,11 @@ class DemoFolder {
         return new PlanRequest(clock.instant(), TIME, null, 1);
     }
 
+    private String path() {
+        return sample.isBlank() ? STANDARD : sample;
+    }
+
     private String name() {
-        return sample.substring(sample.lastIndexOf('/') + 1);
+        return path().substring(path().lastIndexOf('/') + 1);
     }
 }

@@ -3,6 +3,7 @@ package drylap.demo;
 import drylap.kernel.CrewId;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.security.History;
 import drylap.security.NewPerson;
 import drylap.security.People;
 import drylap.security.Role;
@@ -25,12 +26,15 @@ class DemoPeople {
     private final boolean external;
     private final boolean allowed;
     private final People people;
+    private final History history;
 
     DemoPeople(
             @Value("${drylap.demo:}") String sample,
             @Value("${drylap.db.url:}") String url,
             @Value("${drylap.demo-people:}") String demoPeople,
-            People people) {
+            People people,
+            History history) {
+        this.history = history;
         this.sample = sample;
         this.external = !url.isBlank();
         this.allowed = demoPeople.equals("allow");
@@ -46,9 +50,14 @@ class DemoPeople {
     @Order(2)
     @EventListener(ApplicationReadyEvent.class)
     void add() {
-        if (sample.isBlank() || external && !allowed || !people.none()) return;
+        if (sample.isBlank() || external && !allowed || !people.none() || !history.isEmpty()) return;
         everybody().forEach(people::addDemo);
         System.out.println("Sample people may sign in; the page shows their names and passwords.");
+    }
+
+    /** Beside people of one's own: nobody may sign in by a password that everybody may read. */
+    void addSignedOff() {
+        everybody().forEach(people::addDemoSignedOff);
     }
 
     private static Stream<NewPerson> everybody() {

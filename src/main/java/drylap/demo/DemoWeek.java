@@ -55,7 +55,7 @@ class DemoWeek {
     /** Without sample people nothing was done yet. */
     private Map<Trade, Person> people() {
         Map<Trade, Person> who = new EnumMap<>(Trade.class);
-        for (Person one : people.demo())
+        for (Person one : people.everyDemo())
             WHO.forEach((trade, name) -> {
                 if (one.signInName().equals(name)) who.put(trade, one);
             });

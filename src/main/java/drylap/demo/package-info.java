@@ -1,7 +1,21 @@
-/** The sample job folder that a new database starts with. */
+/** The invented sample: loaded into a new database or at a wish, and taken away again. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "security", "progress", "handoff", "planning", "intake"})
+        allowedDependencies = {
+            "kernel",
+            "assembly",
+            "sites",
+            "crews",
+            "forecasts",
+            "security",
+            "progress",
+            "handoff",
+            "planning",
+            "calendars",
+            "intake",
+            "persistence",
+            "platform"
+        })
 package drylap.demo;
 
 import org.jspecify.annotations.NullMarked;

@@ -37,8 +37,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * The job folders in the database. A stored folder never changes, but for its openings, which window schedules add and change: newer files
- * make a newer folder.
+ * The job folders in the database. A stored folder never changes, but for its openings, which window schedules add and change, and for what is
+ * put in by hand: newer files make a newer folder.
  */
 @Service
 public final class JobFolders {
@@ -53,11 +53,11 @@ public final class JobFolders {
             Caffeine.newBuilder().maximumSize(MOST_KNOWN).softValues().build();
 
     /**
-     * What was read of a folder may be shown again, as long as no newer schedule changed it.
+     * What was read of a folder may be shown again, as long as no newer schedule or hand changed it, on whichever node.
      *
-     * @param schedule the newest that was taken in, on whichever node
+     * @param schedule the newest that was taken in
      */
-    private record Read(FolderId folder, Reach reach, long schedule) {}
+    private record Read(FolderId folder, Reach reach, long schedule, int version) {}
 
     JobFolders(DSLContext db, TransactionTemplate transaction, Clock clock, Parts parts, History history) {
         this.db = db;
@@ -97,8 +97,12 @@ public final class JobFolders {
 
     /** What of it lies at sites within reach. */
     JobFolder load(FolderId id, Reach reach) {
-        if (!db.fetchExists(JOB_FOLDER, JOB_FOLDER.ID.eq(id.value()))) throw new UnknownFolder(id);
-        return known.get(new Read(id, reach, parts.scheduled().newest(id)), _ -> parts.load(id, reach));
+        int version = db.select(JOB_FOLDER.VERSION)
+                .from(JOB_FOLDER)
+                .where(JOB_FOLDER.ID.eq(id.value()))
+                .fetchOptional(JOB_FOLDER.VERSION)
+                .orElseThrow(() -> new UnknownFolder(id));
+        return known.get(new Read(id, reach, parts.scheduled().newest(id), version), _ -> parts.load(id, reach));
     }
 
     /** Newest first. */
@@ -118,12 +122,14 @@ public final class JobFolders {
                         JOB_FOLDER.NAME,
                         JOB_FOLDER.IMPORTED_AT,
                         field(selectCount().from(SITE).where(SITE.FOLDER_ID.eq(JOB_FOLDER.ID))),
-                        field(selectCount().from(OPENING).where(OPENING.FOLDER_ID.eq(JOB_FOLDER.ID))))
+                        field(selectCount().from(OPENING).where(OPENING.FOLDER_ID.eq(JOB_FOLDER.ID))),
+                        JOB_FOLDER.SAMPLE)
                 .from(JOB_FOLDER)
                 .whereExists(
                         selectOne().from(SITE).where(SITE.FOLDER_ID.eq(JOB_FOLDER.ID), Within.reach(SITE.SITE_, reach)))
                 .orderBy(JOB_FOLDER.ID.desc())
-                .fetch(Records.mapping(StoredFolder::new));
+                .fetch(Records.mapping((id, name, at, sites, openings, sample) ->
+                        new StoredFolder(id, name, at, sites, openings, Boolean.TRUE.equals(sample))));
     }
 
     /** From the first crew's start to the last one's end; none where nobody comes. */
@@ -138,6 +144,25 @@ public final class JobFolders {
                                 .map(Shift::limit)
                                 .max(Comparator.naturalOrder())
                                 .orElse(first)));
+    }
+
+    /** For the sample only: as {@link #save(String, JobFolder)}, and marked as invented. */
+    public FolderId saveSample(String name, JobFolder folder) {
+        return transaction.execute(_ -> {
+            FolderId id = save(name, folder);
+            db.update(JOB_FOLDER)
+                    .set(JOB_FOLDER.SAMPLE, true)
+                    .where(JOB_FOLDER.ID.eq(id.value()))
+                    .execute();
+            return id;
+        });
+    }
+
+    /** For the sample only: takes a folder away that is marked as invented, with all that hangs on it here; marks must be gone. */
+    public void removeSample(FolderId id) {
+        db.deleteFrom(JOB_FOLDER)
+                .where(JOB_FOLDER.ID.eq(id.value()), JOB_FOLDER.SAMPLE.isTrue())
+                .execute();
     }
 
     /** The sites of all folders, by id: what an administrator may choose from. */

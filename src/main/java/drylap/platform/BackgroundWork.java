@@ -1,12 +1,16 @@
 package drylap.platform;
 
 import static drylap.persistence.jooq.Tables.JOB;
+import static drylap.persistence.jooq.Tables.SCHEDULED_TASKS;
 import static org.jooq.impl.DSL.val;
 import static org.jooq.impl.DSL.when;
 
 import com.github.kagkarlsson.scheduler.SchedulerClient;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.concurrent.locks.LockSupport;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
@@ -16,6 +20,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public final class BackgroundWork {
     private static final Condition WAITS = JOB.STATE.eq(JobStatus.QUEUED.code());
+    private static final Duration A_MOMENT = Duration.ofMillis(100);
     private static final Condition UNDER_WAY = WAITS.or(JOB.STATE.eq(JobStatus.RUNNING.code()));
 
     private final DSLContext db;
@@ -63,5 +68,38 @@ public final class BackgroundWork {
                 .set(JOB.ENDED_AT, clock.instant())
                 .where(JOB.ID.eq(id.value()), UNDER_WAY)
                 .execute();
+    }
+
+    /**
+     * Ends jobs, and waits until no node has them in its hands any more, so that they can be taken away.
+     *
+     * @param patience how long it waits
+     * @return whether that has come to pass
+     */
+    public boolean letGo(Collection<JobId> ids, Duration patience) {
+        ids.forEach(this::withdraw);
+        long begun = System.nanoTime();
+        while (inHands(ids)) {
+            if (System.nanoTime() - begun > patience.toNanos()) return false;
+            LockSupport.parkNanos(A_MOMENT.toNanos());
+            if (Thread.currentThread().isInterrupted()) return false;
+        }
+        return true;
+    }
+
+    /** Takes jobs away that were let go; joins the caller's transaction, in which nothing refers to them any more. */
+    public void remove(Collection<JobId> ids) {
+        db.deleteFrom(JOB)
+                .where(JOB.ID.in(ids.stream().map(JobId::value).toList()))
+                .execute();
+    }
+
+    /** A claim goes by itself once its job has ended. */
+    private boolean inHands(Collection<JobId> ids) {
+        return db.fetchExists(
+                SCHEDULED_TASKS,
+                SCHEDULED_TASKS.TASK_INSTANCE.in(
+                        ids.stream().map(id -> JobTask.instance(id).getId()).toList()),
+                SCHEDULED_TASKS.TASK_NAME.eq(JobTask.instance(new JobId(0)).getTaskName()));
     }
 }

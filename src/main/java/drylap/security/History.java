@@ -31,6 +31,11 @@ public final class History {
                 .execute();
     }
 
+    /** Whether nobody ever changed anything: the database is new. */
+    public boolean isEmpty() {
+        return !db.fetchExists(CHANGE_LOG);
+    }
+
     /** Newest first: what belongs to no site, and what belongs to the asker's. */
     public List<Change> seenBy(Person who, int atMost) {
         who.demand(Operation.SEE_HISTORY);

@@ -2,6 +2,8 @@ package drylap.security;
 
 /** Everything that a person can ask of Drylap. Who may do it stands in {@link Rights}; nobody may do what is not listed there. */
 public enum Operation {
+    SEE_START,
+    CHANGE_SAMPLE,
     SEE_WEEK_SHEET,
     SEE_WALLS,
     SEE_OPEN_HOURS,

@@ -1,12 +1,14 @@
 package drylap.security;
 
 import drylap.kernel.ChangedMeanwhile;
+import drylap.kernel.Coded;
 import drylap.kernel.PersonId;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -59,9 +61,10 @@ public final class People {
         transaction.executeWithoutResult(_ -> {
             int administrators = rows.activeAdministrators();
             boolean wasOne = rows.byId(id)
-                    .filter(row -> row.getActive() && row.getRole().equals(Role.ADMINISTRATOR.code()))
+                    .filter(row -> row.getActive()
+                            && Coded.of(Role.class, row.getRole()).managesPeople())
                     .isPresent();
-            if (wasOne && administrators == 1 && !(active && person.role() == Role.ADMINISTRATOR))
+            if (wasOne && administrators == 1 && !(active && person.role().managesPeople()))
                 throw new IllegalArgumentException(
                         "%s is the last administrator: name another one first".formatted(person.name()));
             if (!unlessTaken(person, () -> rows.change(id, version, person, active)))
@@ -103,21 +106,54 @@ public final class People {
         transaction.executeWithoutResult(_ -> insert(person, DemoPassword.of(person.signInName()), true));
     }
 
+    /** For the sample only, beside people of one's own: nobody knows the password, and nobody is let in. */
+    public void addDemoSignedOff(NewPerson person) {
+        transaction.executeWithoutResult(_ -> rows.signOff(insert(person, Passwords.random(), true)));
+    }
+
+    /** Everybody of the sample, those signed off too. */
+    public List<Person> everyDemo() {
+        return rows.demo().stream().map(rows::person).toList();
+    }
+
+    /** Takes everybody of the sample away; whoever has a password of their own is nobody of the sample any more. */
+    public void removeDemo() {
+        rows.removeDemo();
+        news.tell(new NewsItem(TOPIC, 0, null, ""));
+    }
+
+    /** Everybody who is not of the sample, whether they may sign in or not. */
+    public List<Person> own() {
+        return rows.all().stream()
+                .filter(row -> !row.getDemo())
+                .map(rows::person)
+                .toList();
+    }
+
     public boolean none() {
         return rows.none();
     }
 
-    /** An administrator for a database without people; the answer is the password, which is shown once. */
-    public Optional<String> addFirstAdministrator(String signInName) {
-        return transaction.execute(_ -> {
-            if (!rows.none()) return Optional.empty();
-            String password = Passwords.random();
-            insert(
-                    new NewPerson(signInName, "Administrator", Role.ADMINISTRATOR, drylap.kernel.Reach.NOWHERE, null),
-                    password,
-                    false);
-            return Optional.of(password);
-        });
+    /** The roles of everybody who may sign in. */
+    public Set<Role> roles() {
+        return rows.all().stream()
+                .filter(row -> row.getActive())
+                .map(row -> Coded.of(Role.class, row.getRole()))
+                .collect(Collectors.toSet());
+    }
+
+    /**
+     * The first person of a database without people.
+     *
+     * @return whether there was nobody yet
+     * @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted
+     */
+    boolean addFirst(NewPerson person, String password) {
+        return Boolean.TRUE.equals(transaction.execute(_ -> {
+            if (!rows.noneForSure()) return false;
+            insert(person, password, false);
+            return true;
+        }));
     }
 
     private PersonId insert(NewPerson person, String password, boolean demo) {

@@ -44,6 +44,30 @@ final class PersonRows {
         return !db.fetchExists(PERSON);
     }
 
+    /** Two who ask at once take turns until the transaction ends. */
+    boolean noneForSure() {
+        db.execute("lock table person in share row exclusive mode");
+        return none();
+    }
+
+    List<PersonRecord> demo() {
+        return db.selectFrom(PERSON)
+                .where(PERSON.DEMO.isTrue())
+                .orderBy(PERSON.ID)
+                .fetch();
+    }
+
+    void removeDemo() {
+        db.deleteFrom(PERSON).where(PERSON.DEMO.isTrue()).execute();
+    }
+
+    void signOff(PersonId id) {
+        db.update(PERSON)
+                .set(PERSON.ACTIVE, false)
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
     PersonId add(NewPerson person, String hash, boolean demo) {
         var crew = person.crew();
         var id = new PersonId(db.insertInto(PERSON)
@@ -97,7 +121,7 @@ final class PersonRows {
     /** Others who change administrators wait until this transaction ends. */
     int activeAdministrators() {
         return db.selectFrom(PERSON)
-                .where(PERSON.ROLE.eq(Role.ADMINISTRATOR.code()), PERSON.ACTIVE.isTrue())
+                .where(PERSON.ROLE.in(Role.ADMINISTRATOR.code(), Role.CONTRACTOR.code()), PERSON.ACTIVE.isTrue())
                 .forUpdate()
                 .fetch()
                 .size();

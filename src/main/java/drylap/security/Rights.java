@@ -48,8 +48,16 @@ public final class Rights {
                         RECORD_WATER_TEST,
                         UNDO_MARK,
                         SEE_HANDOFF_RECORD);
-            case ADMINISTRATOR -> EnumSet.of(SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY);
+            case ADMINISTRATOR -> EnumSet.of(SEE_START, CHANGE_SAMPLE, SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY);
+            case CONTRACTOR -> contractor();
         };
+    }
+
+    /** A scheduler with the keys to the house. */
+    private static Set<Operation> contractor() {
+        Set<Operation> both = EnumSet.copyOf(scheduler());
+        both.addAll(of(Role.ADMINISTRATOR));
+        return both;
     }
 
     /** All but what another trade answers for itself, and the keys to the house. */

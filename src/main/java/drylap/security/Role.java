@@ -8,7 +8,9 @@ public enum Role implements Coded {
     WINDOW_CREW("window-crew", "window crew"),
     FOLLOW_ON("follow-on", "follow-on trade"),
     TESTER("tester", "tester"),
-    ADMINISTRATOR("administrator", "administrator");
+    ADMINISTRATOR("administrator", "administrator"),
+    /** Who runs a firm so small that one person plans and manages people. */
+    CONTRACTOR("contractor", "contractor");
 
     private final String code;
     private final String words;
@@ -25,6 +27,11 @@ public enum Role implements Coded {
 
     public String words() {
         return words;
+    }
+
+    /** Answers for who may sign in; one such person must be left. */
+    public boolean managesPeople() {
+        return this == ADMINISTRATOR || this == CONTRACTOR;
     }
 
     /** Works in a crew of the job folder, so that its day sheet is that crew's. */

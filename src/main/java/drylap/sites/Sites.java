@@ -1,5 +1,6 @@
 package drylap.sites;
 
+import static drylap.persistence.jooq.Tables.OPENING;
 import static drylap.persistence.jooq.Tables.SITE;
 
 import drylap.kernel.Coded;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 import org.springframework.stereotype.Service;
 
 /** The sites of each job folder, as stored. */
@@ -26,12 +28,58 @@ public final class Sites {
     }
 
     public void saveAll(FolderId folder, List<Site> sites) {
+        save(folder, sites, 0);
+    }
+
+    /** One more, behind those that are there. */
+    public void add(FolderId folder, Site site) {
+        save(folder, List.of(site), next(folder));
+    }
+
+    /** Name, place and clock as they are now. */
+    public void change(FolderId folder, Site site) {
+        db.update(SITE)
+                .set(SITE.NAME, site.name())
+                .set(SITE.LATITUDE, site.place().latitude())
+                .set(SITE.LONGITUDE, site.place().longitude())
+                .set(SITE.TIME_ZONE, site.zone().getId())
+                .where(
+                        SITE.FOLDER_ID.eq(folder.value()),
+                        SITE.SITE_.eq(site.id().value()))
+                .execute();
+    }
+
+    /** With its walls; a site with openings is left, since other things hang on those. */
+    public boolean removeEmpty(FolderId folder, SiteId site) {
+        return db.deleteFrom(SITE)
+                        .where(SITE.FOLDER_ID.eq(folder.value()), SITE.SITE_.eq(site.value()))
+                        .andNotExists(db.selectOne()
+                                .from(OPENING)
+                                .where(OPENING.FOLDER_ID.eq(SITE.FOLDER_ID), OPENING.SITE.eq(SITE.SITE_)))
+                        .execute()
+                == 1;
+    }
+
+    /** Whether any job folder has a site of this id: then it would be taken for the same place. */
+    public boolean anywhere(SiteId site) {
+        return db.fetchExists(SITE, SITE.SITE_.eq(site.value()));
+    }
+
+    private int next(FolderId folder) {
+        return db.select(DSL.coalesce(DSL.max(SITE.ROW_NO), -1).plus(1))
+                .from(SITE)
+                .where(SITE.FOLDER_ID.eq(folder.value()))
+                .fetchSingle()
+                .value1();
+    }
+
+    private void save(FolderId folder, List<Site> sites, int firstRow) {
         List<SiteRecord> rows = new ArrayList<>(sites.size());
         for (Site site : sites)
             rows.add(new SiteRecord(
                     folder.value(),
                     site.id().value(),
-                    rows.size(),
+                    firstRow + rows.size(),
                     site.name(),
                     site.place().latitude(),
                     site.place().longitude(),

@@ -27,6 +27,7 @@
             "moving",
             "whatif",
             "intake",
+            "demo",
             "windowschedule",
             "platform"
         })

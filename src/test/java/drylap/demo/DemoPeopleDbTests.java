@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import drylap.DbTest;
 import drylap.security.DemoPassword;
+import drylap.security.History;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignIns;
@@ -28,16 +29,20 @@ class DemoPeopleDbTests {
     @Autowired
     SignIns signIns;
 
+    @Autowired
+    History history;
+
     @Test
     void sample_people_sign_in_here_and_are_refused_on_a_database_that_others_keep() {
         assertThat(people.demo()).extracting(Person::signInName).contains("ines", "mara", "sol");
         assertThat(signIns.enter("ines", DemoPassword.of("ines"), "here")).isInstanceOf(SignIns.Outcome.In.class);
 
         assertThatExceptionOfType(DemoPeopleRefused.class)
-                .isThrownBy(() -> new DemoPeople("", OTHERS, "", people))
+                .isThrownBy(() -> new DemoPeople("", OTHERS, "", people, history))
                 .withMessageContaining("ines")
                 .withMessageContaining("DRYLAP_DEMO_PEOPLE=allow");
-        assertThatCode(() -> new DemoPeople("", OTHERS, "allow", people)).doesNotThrowAnyException();
+        assertThatCode(() -> new DemoPeople("", OTHERS, "allow", people, history))
+                .doesNotThrowAnyException();
 
         var ines = people.demo().stream()
                 .filter(one -> one.signInName().equals("ines"))

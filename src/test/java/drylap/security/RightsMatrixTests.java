@@ -15,50 +15,52 @@ import org.junit.jupiter.api.TestFactory;
 /** The rights as people agreed on them, written down a second time: x may, . may not. */
 class RightsMatrixTests {
     private static final List<Role> COLUMNS =
-            List.of(Role.SCHEDULER, Role.WINDOW_CREW, Role.FOLLOW_ON, Role.TESTER, Role.ADMINISTRATOR);
+            List.of(Role.SCHEDULER, Role.WINDOW_CREW, Role.FOLLOW_ON, Role.TESTER, Role.ADMINISTRATOR, Role.CONTRACTOR);
 
-    //                           scheduler, window crew, follow-on, tester, administrator
+    //                           scheduler, window crew, follow-on, tester, administrator, contractor
     private static final String AGREED = """
-            SEE_WEEK_SHEET        x . . . .
-            SEE_WALLS             x . . . .
-            SEE_OPEN_HOURS        x . . . .
-            SEE_FOLDERS           x . . . .
-            IMPORT_FOLDER         x . . . .
-            PROPOSE_PLAN          x . . . .
-            MOVE_VISIT            x . . . .
-            PIN_VISIT             x . . . .
-            PUBLISH_PLAN          x . . . .
-            SEE_ODDS              x . . . .
-            RECKON_ODDS           x . . . .
-            SEE_CREWS             x . . . .
-            CHANGE_ABSENCES       x . . . .
-            SEE_CALENDAR_LINKS    x x x x .
-            CHANGE_CALENDAR_LINKS x . . . .
-            SEE_RULES             x . . . .
-            CHANGE_RULES          x . . . .
-            CHANGE_LABOUR         x . . . .
-            CHOOSE_FORECAST       x . . . .
-            SEE_SEASON            x . . . .
-            CHANGE_CLIMATE        x . . . .
-            SEE_OPENINGS          x x x x .
-            SEE_CREW_DAY          x x . x .
-            MARK_INSTALL          x x . . .
-            MARK_FOLLOW_ON        . . x . .
-            UNDO_MARK             x x x x .
-            SEE_PHOTO             x x x x .
-            ADD_PHOTO             x x x x .
-            CALL_RAIN             x x . . .
-            SEE_APRONS            x . x . .
-            PASS_HOLD_POINT       x x . . .
-            RELEASE               x x . . .
-            ACCEPT                . . x . .
-            RETURN                . . x . .
-            RECORD_WATER_TEST     x . . x .
-            BOOK_CREW_DAY         . . x . .
-            SEE_HANDOFF_RECORD    x x x x .
-            SEE_HISTORY           x . . . x
-            SEE_PEOPLE            . . . . x
-            CHANGE_PEOPLE         . . . . x
+            SEE_START             x . . . x x
+            CHANGE_SAMPLE         x . . . x x
+            SEE_WEEK_SHEET        x . . . . x
+            SEE_WALLS             x . . . . x
+            SEE_OPEN_HOURS        x . . . . x
+            SEE_FOLDERS           x . . . . x
+            IMPORT_FOLDER         x . . . . x
+            PROPOSE_PLAN          x . . . . x
+            MOVE_VISIT            x . . . . x
+            PIN_VISIT             x . . . . x
+            PUBLISH_PLAN          x . . . . x
+            SEE_ODDS              x . . . . x
+            RECKON_ODDS           x . . . . x
+            SEE_CREWS             x . . . . x
+            CHANGE_ABSENCES       x . . . . x
+            SEE_CALENDAR_LINKS    x x x x . x
+            CHANGE_CALENDAR_LINKS x . . . . x
+            SEE_RULES             x . . . . x
+            CHANGE_RULES          x . . . . x
+            CHANGE_LABOUR         x . . . . x
+            CHOOSE_FORECAST       x . . . . x
+            SEE_SEASON            x . . . . x
+            CHANGE_CLIMATE        x . . . . x
+            SEE_OPENINGS          x x x x . x
+            SEE_CREW_DAY          x x . x . x
+            MARK_INSTALL          x x . . . x
+            MARK_FOLLOW_ON        . . x . . .
+            UNDO_MARK             x x x x . x
+            SEE_PHOTO             x x x x . x
+            ADD_PHOTO             x x x x . x
+            CALL_RAIN             x x . . . x
+            SEE_APRONS            x . x . . x
+            PASS_HOLD_POINT       x x . . . x
+            RELEASE               x x . . . x
+            ACCEPT                . . x . . .
+            RETURN                . . x . . .
+            RECORD_WATER_TEST     x . . x . x
+            BOOK_CREW_DAY         . . x . . .
+            SEE_HANDOFF_RECORD    x x x x . x
+            SEE_HISTORY           x . . . x x
+            SEE_PEOPLE            . . . . x x
+            CHANGE_PEOPLE         . . . . x x
             """;
 
     @TestFactory

@@ -39,7 +39,7 @@ class ScreenRightsViewTests extends SpringBrowserlessTest {
                         screen.isAnnotationPresent(Needs.class) || screen.isAnnotationPresent(AnonymousAllowed.class));
         assertThat(SCREENS.stream().filter(screen -> screen.isAnnotationPresent(AnonymousAllowed.class)))
                 .extracting(Class::getSimpleName)
-                .containsExactly("SignInView");
+                .containsExactlyInAnyOrder("SignInView", "FirstUseView");
     }
 
     @ParameterizedTest

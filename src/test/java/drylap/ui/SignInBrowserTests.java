@@ -42,7 +42,7 @@ class SignInBrowserTests {
         String before = session(page).value;
 
         door.enter(page, who);
-        assertThat(page).hasURL(Pattern.compile(".*/week-sheet"));
+        assertThat(page).hasURL(Pattern.compile(".*/(start|week-sheet)"));
         Cookie session = session(page);
         assertThat(session.value).isNotEqualTo(before);
         assertThat(session.httpOnly).isTrue();

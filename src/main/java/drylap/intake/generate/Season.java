@@ -5,6 +5,7 @@ import drylap.crews.Shift;
 import drylap.crews.TravelTimes;
 import drylap.kernel.Rules;
 import drylap.planning.JobFolder;
+import drylap.planning.StandardLabour;
 import drylap.sites.Opening;
 import drylap.sites.Site;
 import drylap.weather.Forecast;
@@ -39,7 +40,7 @@ public final class Season {
                 shifts,
                 new TravelTimes(Map.of()),
                 forecasts,
-                Labour.TABLE,
+                StandardLabour.TABLE,
                 Rules.STANDARD,
                 List.of());
     }

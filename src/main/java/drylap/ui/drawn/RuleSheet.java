@@ -20,6 +20,7 @@ public record RuleSheet(List<Line> lines) {
      *
      * @param value with its unit
      * @param from who or what set it
+     * @param effect what it does, and what comes of raising or lowering it
      * @param standard the default with its unit and source
      * @param bounds what is accepted
      * @param ownHere set for this very place, so that it can go back
@@ -28,6 +29,7 @@ public record RuleSheet(List<Line> lines) {
     public record Line(
             Rule rule,
             String name,
+            String effect,
             String value,
             String from,
             String standard,
@@ -52,6 +54,7 @@ public record RuleSheet(List<Line> lines) {
         return new Line(
                 rule,
                 RuleWords.of(rule),
+                RuleEffects.of(rule),
                 plain(rules.value(rule)) + " " + rule.unit(),
                 from(facts, site, rule),
                 "default %s %s; %s".formatted(plain(rule.standard()), rule.unit(), rule.source()),

@@ -97,7 +97,17 @@ public final class Panels {
 
     static Div empty() {
         var there = new RouterLink("Bring in a job folder", JobFoldersView.class);
-        var empty = new Div(new H2("No job folder yet"), new Paragraph(text("There is nothing to plan. "), there));
+        var start = new RouterLink("begin with a site of your own", StartView.class);
+        return empty("No job folder yet", text("There is nothing to plan. "), there, text(", or "), start);
+    }
+
+    /** For screens that are about openings, as long as a folder has none. */
+    static Div noOpening() {
+        return empty("No opening yet", new RouterLink("Take in a window schedule", WindowScheduleView.class));
+    }
+
+    static Div empty(String heading, Component... said) {
+        var empty = new Div(new H2(heading), new Paragraph(said));
         empty.addClassName("empty");
         return empty;
     }

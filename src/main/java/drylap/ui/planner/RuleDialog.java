@@ -46,7 +46,8 @@ final class RuleDialog extends Dialog {
         setHeaderTitle(line.name());
         value.setHelperText("%s; %s".formatted(line.bounds(), line.standard()));
         value.setSuffixComponent(Panels.text(line.rule().unit()));
-        var fields = new Div(Panels.text("Now " + line.value() + ", " + line.from()), value, reason);
+        var fields = new Div(
+                Panels.text(line.effect()), Panels.text("Now " + line.value() + ", " + line.from()), value, reason);
         fields.addClassName("fields");
         add(fields, trouble);
         var back = new Button("Back to the default", _ -> change(null));

@@ -106,7 +106,7 @@ class RulesView extends Div implements FolderView {
         change.setAriaLabel("Change: " + line.name());
         change.setVisible(mayChange(site));
         var value = Panels.text(line.value(), "strong", "value");
-        var said = new Div(Panels.text(line.name()), value);
+        var said = new Div(Panels.text(line.name()), value, Panels.text(line.effect(), "source"));
         said.addClassName("said");
         var from = new Div(
                 Panels.text(line.from(), "from"),

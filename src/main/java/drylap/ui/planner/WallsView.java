@@ -51,7 +51,6 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final HandoverPanel handover;
     private final transient ScheduledOpenings scheduled;
     private final transient SignedIn signedIn;
-    private final Div empty = Panels.empty();
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
@@ -67,7 +66,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
             if (event.isFromClient() && event.getValue() != null) showFacade(event.getValue());
         });
         drawing.onOpeningChosen(this::choose);
-        add(empty);
+        add(Panels.empty());
     }
 
     static RouterLink link(OpeningId opening) {
@@ -94,7 +93,12 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     @Override
     public void show(FolderShown now) {
         shown = now;
-        if (empty.getParent().isPresent()) lay();
+        if (now.folder().openings().isEmpty()) {
+            removeAll();
+            add(Panels.noOpening());
+            return;
+        }
+        if (section.getParent().isEmpty()) lay();
         List<Facade> walls = now.folder().facades();
         facades.setItemLabelGenerator(facade -> "%s (%s)".formatted(now.title(facade.id()), Words.heading(facade)));
         Facade before = facades.getValue();
@@ -110,7 +114,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     }
 
     private void lay() {
-        remove(empty);
+        removeAll();
         var wall = new Div(facades, drawing);
         wall.addClassName("wall");
         strip.hint(ForecastStrip.HINT);

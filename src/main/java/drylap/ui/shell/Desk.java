@@ -66,6 +66,13 @@ public class Desk {
         return Optional.ofNullable(shown);
     }
 
+    /** A folder of one's own: the one on the table, or else the newest; the invented sample is none. */
+    public Optional<FolderShown> own() {
+        Optional<FolderShown> here = shown().filter(now -> !now.stored().sample());
+        if (here.isPresent() || !isTheirs()) return here;
+        return folders().stream().filter(one -> !one.sample()).findFirst().map(this::load);
+    }
+
     /** Puts another folder on the table. */
     public void open(FolderId id) {
         VaadinSession.getCurrent().setAttribute(CHOSEN, id);

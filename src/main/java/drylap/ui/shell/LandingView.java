@@ -4,20 +4,32 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Route;
+import drylap.planning.Publications;
+import drylap.security.Operation;
 import drylap.security.SignedIn;
 
-/** Leads everybody to the first screen that is theirs. */
+/** Leads everybody to the first screen that is theirs, and before any plan is published, to what is missing for one. */
 @Route("")
 @Needs({})
 class LandingView extends Div implements BeforeEnterObserver {
-    private final transient SignedIn signedIn;
+    /** The screen of whoever has nothing to look at yet; it stands behind the others in the menu. */
+    static final String START = "start";
 
-    LandingView(SignedIn signedIn) {
+    private final transient SignedIn signedIn;
+    private final transient Publications publications;
+
+    LandingView(SignedIn signedIn, Publications publications) {
         this.signedIn = signedIn;
+        this.publications = publications;
     }
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        Ways.of(signedIn.person()).findFirst().ifPresent(entry -> event.forwardTo(entry.menuClass()));
+        var who = signedIn.person();
+        if (who.may(Operation.SEE_START) && publications.inWork().isEmpty()) {
+            event.forwardTo(START);
+            return;
+        }
+        Ways.of(who).findFirst().ifPresent(entry -> event.forwardTo(entry.menuClass()));
     }
 }

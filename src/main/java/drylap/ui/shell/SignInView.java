@@ -14,6 +14,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
+import drylap.security.FirstUse;
 import drylap.security.People;
 import drylap.ui.components.ThemeSwitch;
 import org.jspecify.annotations.Nullable;
@@ -32,8 +33,10 @@ class SignInView extends Div implements BeforeEnterObserver {
     static final String ROUTE = "sign-in";
 
     private final TroubleLine trouble = new TroubleLine();
+    private final transient FirstUse first;
 
-    SignInView(People people) {
+    SignInView(People people, FirstUse first) {
+        this.first = first;
         addClassNames("shell", "sign-in");
         var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
         brand.addClassName("brand");
@@ -89,6 +92,10 @@ class SignInView extends Div implements BeforeEnterObserver {
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
+        if (first.open()) {
+            event.forwardTo(FirstUseView.class);
+            return;
+        }
         if (!event.getLocation().getQueryParameters().getParameters().containsKey("error")) return;
         trouble.say(
                 mustWait()

@@ -11,6 +11,8 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class RuleSheetTests {
     private static final SiteId QUAY = new SiteId("Q");
@@ -43,6 +45,12 @@ class RuleSheetTests {
         assertThat(line.standard()).contains("UFGS 07 92 00");
         assertThat(line.bounds()).isEqualTo("a number from -40 to 40");
         assertThat(line.ownHere()).isFalse();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Rule.class)
+    void every_rule_says_what_comes_of_another_number(Rule rule) {
+        assertThat(line(null, rule).effect()).endsWith(".").containsAnyOf("aise it", "ower it", "Other widths");
     }
 
     @Test

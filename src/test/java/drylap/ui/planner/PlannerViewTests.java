@@ -87,6 +87,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                         "Rain call",
                         "Aprons",
                         "Hand-over records",
+                        "Start",
                         "History");
     }
 

@@ -1,0 +1,136 @@
+package drylap.planning;
+
+import static drylap.persistence.jooq.Tables.PLAN;
+import static drylap.persistence.jooq.Tables.VISIT;
+
+import drylap.crews.Crew;
+import drylap.crews.Crews;
+import drylap.crews.Shift;
+import drylap.crews.Shifts;
+import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
+import drylap.planning.HandResult.Refused;
+import drylap.security.Operation;
+import drylap.security.Person;
+import drylap.sites.Site;
+import drylap.sites.Sites;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jooq.DSLContext;
+import org.springframework.stereotype.Service;
+
+/** Crews and their days put in by hand. A crew belongs to no site, so whoever does it must see the whole folder. */
+@Service
+public final class CrewsByHand {
+    private static final int LONGEST_NAME = 40;
+
+    private final DSLContext db;
+    private final Sites sites;
+    private final Crews crews;
+    private final Shifts shifts;
+    private final HandChanges hand;
+
+    CrewsByHand(DSLContext db, Sites sites, Crews crews, Shifts shifts, HandChanges hand) {
+        this.db = db;
+        this.sites = sites;
+        this.crews = crews;
+        this.shifts = shifts;
+        this.hand = hand;
+    }
+
+    public HandResult add(Person who, FolderId folder, CrewDraft draft) {
+        demandWhole(who, folder);
+        return hand.change(folder, () -> {
+            Optional<String> wrong = against(folder, draft).or(draft.days()::problem);
+            if (wrong.isPresent()) return new Refused(wrong.get());
+            var crew = new Crew(new CrewId(draft.name()), draft.trade(), Set.of(), draft.base(), draft.zone());
+            List<Shift> days = shifts(crew, draft.days());
+            if (days.isEmpty()) return noDay(draft.days());
+            crews.add(folder, crew);
+            shifts.replace(folder, crew.id(), draft.days().from(), days);
+            return hand.saved(
+                    who,
+                    folder,
+                    null,
+                    "added crew %s (%s) with %d days"
+                            .formatted(crew.id(), crew.trade().code(), days.size()));
+        });
+    }
+
+    /** Puts these days in the place of all from the first of them on. */
+    public HandResult setDays(Person who, FolderId folder, CrewId id, CrewDays days) {
+        demandWhole(who, folder);
+        return hand.change(folder, () -> {
+            Optional<String> wrong = days.problem();
+            if (wrong.isPresent()) return new Refused(wrong.get());
+            Optional<Crew> crew = find(folder, id);
+            if (crew.isEmpty()) return new Refused("the job folder has no crew %s any more; look again".formatted(id));
+            List<Shift> all = shifts(crew.get(), days);
+            if (all.isEmpty()) return noDay(days);
+            shifts.replace(folder, id, days.from(), all);
+            return hand.saved(
+                    who, folder, null, "crew %s comes on %d days from %s on".formatted(id, all.size(), days.from()));
+        });
+    }
+
+    /** Takes away a crew that no plan names. */
+    public HandResult remove(Person who, FolderId folder, CrewId id) {
+        demandWhole(who, folder);
+        return hand.change(folder, () -> {
+            if (planned(folder, id))
+                return new Refused(
+                        "plans name crew %s, so that it stays; add an absence for days on which it does not come"
+                                .formatted(id));
+            crews.remove(folder, id);
+            return hand.saved(who, folder, null, "removed crew %s".formatted(id));
+        });
+    }
+
+    private boolean planned(FolderId folder, CrewId id) {
+        return db.fetchExists(db.selectOne()
+                .from(VISIT)
+                .join(PLAN)
+                .on(PLAN.ID.eq(VISIT.PLAN_ID))
+                .where(PLAN.FOLDER_ID.eq(folder.value()), VISIT.CREW.eq(id.value())));
+    }
+
+    private Optional<String> against(FolderId folder, CrewDraft draft) {
+        String accepted = "; accepted: 1 to %d characters, a name that no crew and no site has".formatted(LONGEST_NAME);
+        String name = draft.name();
+        if (name.isBlank()) return Optional.of("the crew's name is blank" + accepted);
+        if (name.length() > LONGEST_NAME)
+            return Optional.of("the crew's name has %d characters".formatted(name.length()) + accepted);
+        boolean taken = find(folder, new CrewId(name)).isPresent()
+                || sites.of(folder).stream().anyMatch(site -> site.id().value().equals(name));
+        return taken ? Optional.of("\"%s\" is taken".formatted(name) + accepted) : Optional.empty();
+    }
+
+    private static Refused noDay(CrewDays days) {
+        return new Refused("none of the chosen days of the week lies between %s and %s; accepted: at least one"
+                .formatted(days.from(), days.until()));
+    }
+
+    private static List<Shift> shifts(Crew crew, CrewDays days) {
+        return days.dates()
+                .map(date -> new Shift(
+                        crew.id(),
+                        date,
+                        days.start(),
+                        days.end(),
+                        days.breakStart(),
+                        days.breakEnd(),
+                        null,
+                        crew.zone()))
+                .toList();
+    }
+
+    private Optional<Crew> find(FolderId folder, CrewId id) {
+        return crews.of(folder).stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    private void demandWhole(Person who, FolderId folder) {
+        who.demand(
+                Operation.IMPORT_FOLDER, sites.of(folder).stream().map(Site::id).toList());
+    }
+}

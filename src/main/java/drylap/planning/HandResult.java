@@ -1,0 +1,16 @@
+package drylap.planning;
+
+import drylap.kernel.FolderId;
+
+/** What came of something put in by hand. */
+public sealed interface HandResult {
+    /** All of it is stored. */
+    record Saved(FolderId folder) implements HandResult {}
+
+    /**
+     * Nothing was stored.
+     *
+     * @param why where, what, and what would be accepted
+     */
+    record Refused(String why) implements HandResult {}
+}

@@ -1,0 +1,126 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.textfield.TextField;
+import drylap.kernel.FolderId;
+import drylap.planning.HandResult;
+import drylap.planning.WallDraft;
+import drylap.sites.Compass;
+import drylap.sites.Facade;
+import drylap.sites.PlaceText;
+import drylap.sites.Site;
+import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.RuleSheet;
+import drylap.ui.shell.TroubleLine;
+
+/** A site that is there: its walls, and ways to put it right. */
+final class OwnSitePanel extends Div {
+    private final transient HandDesk hand;
+    private final transient FolderId folder;
+    private final transient Site site;
+    private final transient Runnable after;
+    private final TroubleLine trouble = new TroubleLine();
+
+    OwnSitePanel(HandDesk hand, FolderShown shown, Site site, Runnable after) {
+        this.hand = hand;
+        this.folder = shown.stored().id();
+        this.site = site;
+        this.after = after;
+        Section panel = Panels.panel("own-site", OwnSitesView.title(site));
+        panel.add(new Paragraph("%s, %s".formatted(PlaceText.of(site.place()), site.zone())), trouble);
+        var walls = new UnorderedList();
+        walls.addClassName("own-walls");
+        shown.folder().facades().stream()
+                .filter(wall -> wall.id().site().equals(site.id()))
+                .forEach(wall -> walls.add(wall(shown, wall)));
+        panel.add(walls, new Details("One more wall", moreWalls()), new Details("Put the site right", correction()));
+        add(panel);
+    }
+
+    private ListItem wall(FolderShown shown, Facade wall) {
+        long openings = shown.folder().openings().stream()
+                .filter(one -> one.facade().equals(wall.id()))
+                .count();
+        var faces = new TextField("Faces");
+        faces.setValue(RuleSheet.plain(wall.azimuthDeg()));
+        faces.setAriaLabel("Wall %s of %s faces".formatted(wall.id().facade(), site.name()));
+        faces.setSuffixComponent(Panels.text("°"));
+        var turn = new Button("Turn", _ -> turn(wall, faces));
+        turn.setAriaLabel("Turn wall %s of %s".formatted(wall.id().facade(), site.name()));
+        var remove = new Button("Remove", _ -> done(hand.remove(folder, wall.id())));
+        remove.setAriaLabel("Remove wall %s of %s".formatted(wall.id().facade(), site.name()));
+        remove.setVisible(openings == 0);
+        return new ListItem(
+                Panels.text(wall.id().facade(), "strong"),
+                Panels.text("%,d openings".formatted(openings)),
+                faces,
+                turn,
+                remove);
+    }
+
+    private void turn(Facade wall, TextField faces) {
+        try {
+            done(hand.turn(folder, wall.id(), azimuth(faces)));
+        } catch (WrongField wrong) {
+            trouble.say(wrong.words());
+        }
+    }
+
+    private Div moreWalls() {
+        var name = new TextField("Name of the wall");
+        name.setHelperText("as the schedule calls it, such as North or Courtyard");
+        var faces = new TextField("Faces");
+        faces.setHelperText(Compass.ACCEPTED);
+        var add = new Button("Add the wall", _ -> {
+            try {
+                done(hand.addWall(folder, site.id(), new WallDraft(name.getValue(), azimuth(faces))));
+            } catch (WrongField wrong) {
+                trouble.say(wrong.words());
+            }
+        });
+        return asked(name, faces, add);
+    }
+
+    private Div correction() {
+        var place = new PlaceFields();
+        place.show(site);
+        var save = new Button("Save the changes", _ -> {
+            try {
+                done(hand.change(folder, site.id(), place.read()));
+            } catch (WrongField wrong) {
+                trouble.say(wrong.words());
+            }
+        });
+        save.setAriaLabel("Save the changes of " + site.name());
+        var remove = new Button("Remove the site", _ -> done(hand.remove(folder, site.id())));
+        remove.setAriaLabel("Remove site " + site.name());
+        return new Div(place, save, remove);
+    }
+
+    private static Div asked(com.vaadin.flow.component.Component... fields) {
+        var asked = new Div(fields);
+        asked.addClassName("asked");
+        return asked;
+    }
+
+    private void done(HandResult result) {
+        switch (result) {
+            case HandResult.Refused(var why) -> trouble.say(why + ".");
+            case HandResult.Saved _ -> after.run();
+        }
+    }
+
+    private static double azimuth(TextField field) throws WrongField {
+        return Compass.azimuth(field.getValue())
+                .orElseThrow(() -> new WrongField(
+                        field.getLabel(),
+                        field.isEmpty() ? "is blank" : "'%s' is no direction".formatted(field.getValue()),
+                        "accepted: " + Compass.ACCEPTED));
+    }
+}

@@ -1,0 +1,74 @@
+package drylap.ui.planner;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.TextField;
+import drylap.kernel.GeoPoint;
+import drylap.planning.SiteDraft;
+import drylap.sites.PlaceText;
+import drylap.sites.Site;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.TreeSet;
+
+/** What a site is called, where it lies and by which clock it works. */
+final class PlaceFields extends Div {
+    private final TextField name = new TextField("Name of the site");
+    private final TextField place = new TextField("Place: latitude, longitude");
+    private final ComboBox<String> zone = new ComboBox<>("Time zone");
+
+    PlaceFields() {
+        addClassName("asked");
+        name.setHelperText("as you call it, such as Mill Lane 4");
+        place.setHelperText("Most maps show two numbers where you press long or right-click on the place, such as "
+                + "47.6062, -122.3321. Copy both; south and west are negative.");
+        place.setPlaceholder("47.6062, -122.3321");
+        zone.setItems(new TreeSet<>(ZoneId.getAvailableZoneIds()));
+        zone.setHelperText("suggested: that of the machine you sit at");
+        zone.setValue(here());
+        add(name, place, zone);
+    }
+
+    /** The browser's, or else the server's. */
+    private static String here() {
+        String server = ZoneId.systemDefault().getId();
+        UI ui = UI.getCurrent();
+        if (ui == null) return server;
+        var details = ui.getPage().getExtendedClientDetails();
+        String browser = details == null ? null : details.getTimeZoneId();
+        return browser != null && ZoneId.getAvailableZoneIds().contains(browser) ? browser : server;
+    }
+
+    void show(Site site) {
+        name.setValue(site.name());
+        place.setValue(PlaceText.of(site.place()));
+        zone.setValue(site.zone().getId());
+    }
+
+    void focus() {
+        name.focus();
+    }
+
+    SiteDraft read() throws WrongField {
+        return new SiteDraft(name.getValue(), place(place), zone());
+    }
+
+    static GeoPoint place(TextField field) throws WrongField {
+        return PlaceText.read(field.getValue())
+                .orElseThrow(() -> new WrongField(
+                        field.getLabel(),
+                        field.isEmpty() ? "is blank" : "'%s' is no place".formatted(field.getValue()),
+                        "accepted: " + PlaceText.ACCEPTED));
+    }
+
+    private ZoneId zone() throws WrongField {
+        String chosen = zone.getValue();
+        try {
+            if (chosen != null) return ZoneId.of(chosen);
+        } catch (DateTimeException unknown) {
+            // told below
+        }
+        throw new WrongField(zone.getLabel(), "is blank", "accepted: one of the list; type a town to find it");
+    }
+}
