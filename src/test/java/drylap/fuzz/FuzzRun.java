@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 /** Fuzzes one target for a while in a process of its own, guided by which branches of our code its inputs reach. */
 record FuzzRun(FuzzTarget target, long executions, int branches, int kept, Set<String> findings) {
     private static final Path WORK = Path.of("target/fuzz");
-    private static final Duration START_AND_END = Duration.ofMinutes(5);
+    private static final Duration START_AND_END = Duration.ofMinutes(20);
     private static final String LARGEST_INPUT = "16384";
     private static final String SECONDS_FOR_ONE_INPUT = "10";
     private static final Pattern EXECUTIONS = Pattern.compile("stat::number_of_executed_units: (\\d+)");
