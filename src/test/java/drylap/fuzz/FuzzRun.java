@@ -18,7 +18,7 @@ record FuzzRun(FuzzTarget target, long executions, int branches, int kept, Set<S
     private static final Path WORK = Path.of("target/fuzz");
     private static final Duration START_AND_END = Duration.ofMinutes(20);
     private static final String LARGEST_INPUT = "16384";
-    private static final String SECONDS_FOR_ONE_INPUT = "10";
+    private static final String SECONDS_FOR_ONE_INPUT = "30";
     private static final Pattern EXECUTIONS = Pattern.compile("stat::number_of_executed_units: (\\d+)");
     private static final Pattern REACHED = Pattern.compile("#\\d+\\s+\\w+\\s+cov: (\\d+) ft: \\d+ corp: (\\d+)/");
     private static final Pattern FINDING = Pattern.compile("(?m)^== Java Exception: (.*)$|ERROR: libFuzzer: (.*)$");
