@@ -36,6 +36,7 @@ class TableOwnershipTests {
             Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE")),
             Map.entry("security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "SIGN_IN_FAILURE")),
             Map.entry("progress", Set.of("STEP_MARK", "PHOTO")),
+            Map.entry("roughopening", Set.of("ROUGH_MEASUREMENT", "ROUGH_SIZE")),
             Map.entry("risk", Set.of("ODDS_RUN")),
             Map.entry(
                     "handoff",

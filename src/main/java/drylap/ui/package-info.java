@@ -16,6 +16,7 @@
             "papers",
             "progress",
             "handoff",
+            "roughopening",
             "planning",
             "raincall",
             "risk",

@@ -48,6 +48,7 @@ class RightsMatrixTests {
             SEE_PHOTO             x x x x .
             ADD_PHOTO             x x x x .
             CALL_RAIN             x x . . .
+            MEASURE_OPENING       x x . . .
             SEE_APRONS            x . x . .
             PASS_HOLD_POINT       x x . . .
             RELEASE               x x . . .
