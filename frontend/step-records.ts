@@ -37,6 +37,16 @@ export interface OpeningNow {
   svg: string;
 }
 
+/** What the newest measurement of the rough opening comes to; only the right where there is none. */
+export interface RoughNow {
+  mayMeasure: boolean;
+  grade?: 'fits' | 'shim' | 'report';
+  words?: string;
+  meaning?: string;
+  by?: string;
+  at?: string;
+}
+
 export interface Me {
   id: number;
   name: string;

@@ -28,6 +28,22 @@ export const stepsPageStyles = css`
     font-size: 0.85rem;
     color: var(--ink-soft);
   }
+  .rough {
+    margin: 0.4rem 0;
+    padding: 0.2rem 0.7rem;
+    background: var(--sheet);
+    border: 1px solid var(--line-strong);
+    border-radius: 3px;
+  }
+  .rough p {
+    margin: 0.3rem 0;
+  }
+  .rough.report {
+    border: 2px dashed var(--alarm);
+  }
+  .rough.report b {
+    color: var(--alarm);
+  }
   li a {
     min-height: 56px;
   }

@@ -5,10 +5,11 @@ import { customElement, state } from 'lit/decorators.js';
 import { resized } from './photo-size';
 import { ReleaseDesk } from './release-desk';
 import './release-offer';
+import { roughLine } from './rough-line';
 import { shared } from './shared';
 import type { StepDeeds } from './step-marker';
 import { StepOutbox, openingName, rememberOpening, type Line } from './step-outbox';
-import type { Entry, Me, OpeningNow, Release, ReleaseState, WaitingMark } from './step-records';
+import type { Entry, Me, OpeningNow, Release, ReleaseState, RoughNow, WaitingMark } from './step-records';
 import { PhoneStore } from './step-store';
 import { stepsPageStyles } from './steps-page.styles';
 
@@ -39,6 +40,7 @@ export class StepsPage extends LitElement {
   @state() private line: Line = 'kept';
   @state() private trouble = '';
   @state() private known: Known[] = [];
+  @state() private rough: RoughNow | undefined;
   @state() private release: ReleaseState | undefined;
   @state() private told = '';
   @state() private releasing = false;
@@ -80,17 +82,17 @@ export class StepsPage extends LitElement {
       </div>
       ${
         this.opening
-          ? html`<step-marker
-              .opening=${this.opening}
-              .entries=${this.entries}
-              .sections=${this.sections}
-              @mark=${(event: CustomEvent<StepDeeds['mark']>) => this.mark(event.detail.line.code, 'done')}
-              @undo=${(event: CustomEvent<StepDeeds['undo']>) =>
-                this.mark(event.detail.line.code, 'undone', event.detail.reason)}
-              @photo=${(event: CustomEvent<StepDeeds['photo']>) => this.takePhoto(event.detail.file)}
-              @dismiss=${(event: CustomEvent<StepDeeds['dismiss']>) => this.dismiss(event.detail.seq)}
-              >${this.offer(this.opening)}</step-marker
-            >`
+          ? html`${roughLine(this.opening, this.rough)}<step-marker
+                .opening=${this.opening}
+                .entries=${this.entries}
+                .sections=${this.sections}
+                @mark=${(event: CustomEvent<StepDeeds['mark']>) => this.mark(event.detail.line.code, 'done')}
+                @undo=${(event: CustomEvent<StepDeeds['undo']>) =>
+                  this.mark(event.detail.line.code, 'undone', event.detail.reason)}
+                @photo=${(event: CustomEvent<StepDeeds['photo']>) => this.takePhoto(event.detail.file)}
+                @dismiss=${(event: CustomEvent<StepDeeds['dismiss']>) => this.dismiss(event.detail.seq)}
+                >${this.offer(this.opening)}</step-marker
+              >`
           : this.asked() && !this.settled
             ? html`<p>Fetching the opening.</p>`
             : this.list()
@@ -161,11 +163,13 @@ export class StepsPage extends LitElement {
     const entries = await this.store.entries();
     const known = (await this.store.recall<Known[]>('known')) ?? [];
     const kept = asked ? await this.store.recall<OpeningNow>(openingName(asked.folder, asked.opening)) : undefined;
+    const rough = asked && (await this.store.recall<RoughNow>(`rough/${openingName(asked.folder, asked.opening)}`));
     const sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
     if (look !== this.looks) return;
     this.entries = entries;
     this.known = known;
     this.sections = sections;
+    this.rough = rough;
     this.opening = kept;
     if (asked && !kept && this.settled)
       this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
@@ -188,6 +192,8 @@ export class StepsPage extends LitElement {
     if (!now) return;
     if (asked.opening === this.asked()?.opening) this.release = await this.releaseState(now, where);
     await rememberOpening(this.store, now);
+    const rough = await this.get<RoughNow>(`/api/rough-openings/${where}`);
+    if (rough) await this.store.remember(`rough/${openingName(asked.folder, asked.opening)}`, rough);
     const name = `sections/${now.variant}`;
     if ((await this.store.recall(name)) !== undefined) return;
     const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}`);

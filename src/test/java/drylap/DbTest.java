@@ -40,6 +40,7 @@ public @interface DbTest {
         "drylap.climate",
         "drylap.forecasts",
         "drylap.progress",
+        "drylap.roughopening",
         "drylap.handoff",
         "drylap.planning",
         "drylap.pace",

@@ -15,7 +15,8 @@
             "calendars",
             "tokens",
             "resends",
-            "pictures"
+            "pictures",
+            "roughopening"
         })
 package drylap.api;
 

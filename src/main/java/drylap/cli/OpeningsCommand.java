@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "openings",
         description = {
-            "Takes the openings of a contractor's window schedule (XLSX or CSV) into a site of a job folder: new ones are added, those "
+            "Takes the openings of a contractor's window schedule (XLSX or CSV) or of a building model (IFC) into a site of a job folder: new ones are added, those "
                     + "that are there are changed where the schedule says otherwise, and none is taken away.",
             "All of it is taken in, or nothing: what is wrong is listed by row and column."
         },
@@ -48,7 +48,11 @@ final class OpeningsCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Option(names = "--schedule", required = true, paramLabel = "FILE", description = "The window schedule.")
+    @Option(
+            names = "--schedule",
+            required = true,
+            paramLabel = "FILE",
+            description = "The window schedule, or the building model; told by what is in it.")
     @Nullable
     Path schedule;
 
@@ -95,6 +99,7 @@ final class OpeningsCommand implements Callable<Integer> {
         } catch (IllegalArgumentException wrong) {
             return refuse(err, String.valueOf(wrong.getMessage()));
         }
+        read.understood().forEach(Objects.requireNonNull(spec).commandLine().getOut()::println);
         Outcome outcome = Outcomes.of(draft, folder, begun(folder));
         if (!outcome.sound()) {
             outcome.lacking().forEach(err::println);

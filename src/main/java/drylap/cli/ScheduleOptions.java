@@ -57,6 +57,12 @@ final class ScheduleOptions {
             description = "The facade of an elevation; several may be given.")
     Map<String, String> walls = new LinkedHashMap<>();
 
+    @Option(
+            names = "--storey",
+            paramLabel = "NAME=N",
+            description = "The level of a storey that has a name and no number; several may be given.")
+    Map<String, Integer> storeys = new LinkedHashMap<>();
+
     @Option(names = "--facade", paramLabel = "FACADE", description = "Of rows without an elevation.")
     @Nullable
     String wall;
@@ -124,6 +130,11 @@ final class ScheduleOptions {
     private Choices choices(JobFolder folder, SiteId site) {
         if (priority < 0 || priority > 100)
             throw new IllegalArgumentException("--priority: %d; accepted: 0 to 100".formatted(priority));
+        storeys.forEach((name, number) -> {
+            if (number < 1 || number > Choices.HIGHEST_LEVEL)
+                throw new IllegalArgumentException("--storey: %s=%d; accepted: a level from 1 to %d"
+                        .formatted(name, number, Choices.HIGHEST_LEVEL));
+        });
         Choices first = Starts.of(folder, site);
         StandIns start = first.standIns();
         var standIns = new StandIns(
@@ -136,7 +147,7 @@ final class ScheduleOptions {
                 deliveredOn == null ? start.deliveredOn() : deliveredOn,
                 waterTest,
                 priority);
-        return new Choices(site, unit, letters, walls, standIns, prefix);
+        return new Choices(site, unit, letters, walls, storeys, standIns, prefix);
     }
 
     private Sheet sheet(List<Sheet> sheets) {

@@ -33,6 +33,7 @@ public enum Operation {
     SEE_PHOTO,
     ADD_PHOTO,
     CALL_RAIN,
+    MEASURE_OPENING,
     SEE_APRONS,
     PASS_HOLD_POINT,
     RELEASE,

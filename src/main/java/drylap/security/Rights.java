@@ -22,6 +22,7 @@ public final class Rights {
                         SEE_PHOTO,
                         ADD_PHOTO,
                         CALL_RAIN,
+                        MEASURE_OPENING,
                         PASS_HOLD_POINT,
                         RELEASE,
                         SEE_HANDOFF_RECORD);

@@ -19,6 +19,7 @@
             "tables",
             "progress",
             "handoff",
+            "roughopening",
             "planning",
             "raincall",
             "risk",

@@ -7,6 +7,7 @@ import drylap.assembly.SecondLayer;
 import drylap.kernel.SiteId;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param unit of numbers that have no unit in their cell or title
  * @param letters what a bare A or B means as a method
+ * @param levels the level by the name of a storey, where the schedule writes no number
  * @param walls the facade's name by the elevation's, as the schedule writes it, where they differ
  * @param standIns what holds where a row leaves it out, and for all that schedules do not say
  * @param prefix put before each mark to name its openings, since names are unique in the whole job folder; may be empty
@@ -24,10 +26,14 @@ public record Choices(
         @Nullable LengthUnit unit,
         @Nullable LetterMeaning letters,
         Map<String, String> walls,
+        Map<String, Integer> levels,
         StandIns standIns,
         String prefix) {
+    public static final int HIGHEST_LEVEL = LevelText.HIGHEST;
+
     public Choices {
         walls = Map.copyOf(walls);
+        levels = Map.copyOf(levels);
     }
 
     /**
@@ -81,23 +87,32 @@ public record Choices(
         }
     }
 
+    /** A level as a person types it; none where it is no number from 1 to {@link #HIGHEST_LEVEL}. */
+    public static OptionalInt level(String typed) {
+        return LevelText.read(typed);
+    }
+
     public Choices withUnit(@Nullable LengthUnit now) {
-        return new Choices(site, now, letters, walls, standIns, prefix);
+        return new Choices(site, now, letters, walls, levels, standIns, prefix);
     }
 
     public Choices withLetters(@Nullable LetterMeaning now) {
-        return new Choices(site, unit, now, walls, standIns, prefix);
+        return new Choices(site, unit, now, walls, levels, standIns, prefix);
     }
 
     public Choices withWalls(Map<String, String> now) {
-        return new Choices(site, unit, letters, now, standIns, prefix);
+        return new Choices(site, unit, letters, now, levels, standIns, prefix);
+    }
+
+    public Choices withLevels(Map<String, Integer> now) {
+        return new Choices(site, unit, letters, walls, now, standIns, prefix);
     }
 
     public Choices withStandIns(StandIns now) {
-        return new Choices(site, unit, letters, walls, now, prefix);
+        return new Choices(site, unit, letters, walls, levels, now, prefix);
     }
 
     public Choices withPrefix(String now) {
-        return new Choices(site, unit, letters, walls, standIns, now);
+        return new Choices(site, unit, letters, walls, levels, standIns, now);
     }
 }

@@ -7,8 +7,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -75,11 +79,23 @@ public record Draft(
 
     /** What stands under elevation, each once, in the order of names. */
     public Set<String> elevations() {
-        Map<String, String> names = new TreeMap<>();
-        taken().map(row -> text(row, Field.ELEVATION))
+        return names(Field.ELEVATION);
+    }
+
+    /**
+     * What stands under level, each once, in the order of names, with the level that it says by itself; empty where all say theirs. Where
+     * one does not, such as a ground floor, the numbers of the others may count from it, so all are asked for.
+     */
+    public SortedMap<String, OptionalInt> storeys() {
+        SortedMap<String, OptionalInt> storeys = new TreeMap<>();
+        names(Field.LEVEL).forEach(name -> storeys.put(name, LevelText.read(name)));
+        return storeys.values().stream().allMatch(OptionalInt::isPresent) ? new TreeMap<>() : storeys;
+    }
+
+    private Set<String> names(Field field) {
+        return taken().map(row -> text(row, field))
                 .filter(name -> !name.isEmpty())
-                .forEach(name -> names.put(name, name));
-        return names.keySet();
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Whether some row names its method by a letter alone. */

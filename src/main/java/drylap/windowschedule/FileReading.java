@@ -4,10 +4,14 @@ import java.util.List;
 
 /** What came of opening a file: its sheets, or why it is refused. */
 public sealed interface FileReading {
-    /** @param sheets those with any text, in the order of the file */
-    record Read(String file, List<Sheet> sheets) implements FileReading {
+    /**
+     * @param sheets those with any text, in the order of the file
+     * @param understood how the file as a whole was understood, for people to read; empty where its cells say all
+     */
+    record Read(String file, List<Sheet> sheets, List<String> understood) implements FileReading {
         public Read {
             sheets = List.copyOf(sheets);
+            understood = List.copyOf(understood);
         }
     }
 

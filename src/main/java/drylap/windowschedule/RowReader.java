@@ -19,13 +19,10 @@ import org.jspecify.annotations.Nullable;
 /** Reads the rows of a draft against the job folder that they go into. */
 final class RowReader {
     static final int MOST_OF_A_ROW = 500;
-    private static final int HIGHEST_LEVEL = 200;
     private static final int LONGEST_MARK = 60;
     private static final int HIGHEST_SILL_MM = 20_000;
     private static final int LONGEST_WALL_MM = 1_000_000;
     private static final Pattern COUNT = Pattern.compile("(\\d{1,4})");
-    private static final Pattern LEVEL = Pattern.compile(
-            "(?:level|lvl|lev|l|floor|storey|story)?[ .-]*(\\d{1,4})(?:st|nd|rd|th)?(?: (?:level|floor|storey|story))?");
 
     private final Draft draft;
     private final Walls walls;
@@ -109,9 +106,10 @@ final class RowReader {
         }
 
         private @Nullable Integer level() {
-            return cells.blank(Field.LEVEL)
-                    ? stoodIn(Field.LEVEL, draft.choices().standIns().level(), Function.identity())
-                    : cells.whole(Field.LEVEL, LEVEL, 1, HIGHEST_LEVEL);
+            if (cells.blank(Field.LEVEL))
+                return stoodIn(Field.LEVEL, draft.choices().standIns().level(), Function.identity());
+            Integer chosen = draft.choices().levels().get(cells.text(Field.LEVEL));
+            return chosen != null ? chosen : cells.whole(Field.LEVEL, LevelText.SHAPE, 1, LevelText.HIGHEST);
         }
 
         private @Nullable Frame frame() {

@@ -9,7 +9,7 @@ public final class ScheduleFiles {
 
     private ScheduleFiles() {}
 
-    /** By what is in the file, whatever it is called: XLSX, or CSV. Never throws for what the file holds. */
+    /** By what is in the file, whatever it is called: XLSX, a building model, or CSV. Never throws for what the file holds. */
     public static FileReading read(String name, byte[] bytes) {
         return ScheduleFile.read(name, bytes);
     }

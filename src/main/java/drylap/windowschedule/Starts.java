@@ -32,7 +32,7 @@ public final class Starts {
                         .orElse(null),
                 false,
                 0);
-        return new Choices(site, null, null, Map.of(), standIns, "");
+        return new Choices(site, null, null, Map.of(), Map.of(), standIns, "");
     }
 
     private static <T extends Comparable<T>> @Nullable T most(List<Opening> openings, Function<Opening, T> what) {

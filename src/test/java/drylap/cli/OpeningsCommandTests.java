@@ -2,6 +2,8 @@ package drylap.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drylap.buildingmodel.ModelText;
+import drylap.buildingmodel.ModelText.Unit;
 import drylap.intake.FolderReader;
 import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
@@ -60,6 +62,27 @@ class OpeningsCommandTests extends CommandLineOverAJob {
                                 + "1067 mm or 1.067 m is accepted",
                         "Nothing was written.");
         assertThat(place.resolve("with")).doesNotExist();
+    }
+
+    @Test
+    void a_building_model_is_taken_in_as_a_schedule_is() throws IOException {
+        // true north 8 degrees clockwise of +Y, so that the house's south wall faces 172 degrees, as the facade does
+        String model = new ModelText("IFC2X3", Unit.METRE, "(0.13917310096,0.99026806874)")
+                .storey("Ground floor", 0)
+                .window("W-1", "Ground floor south", 500, 900, 900, 1_200)
+                .toString();
+        assertThat(openings(model, "--method", "A1")).isEqualTo(2);
+        assertThat(err.toString()).contains("G level: is not a whole number (Ground floor)");
+        assertThat(openings(model, "--method", "A1", "--storey", "Ground floor=0"))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("--storey: Ground floor=0; accepted: a level from 1 to 200");
+        assertThat(openings(model, "--method", "A1", "--storey", "Ground floor=1"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString())
+                .contains("IFC2X3, lengths in metre", "True north lies -8.0\u00b0", "1 new, 0 changed");
+        var read = (FolderReading.Read) FolderReader.read(FolderSource.of(place.resolve("with")));
+        assertThat(read.folder().openings().getLast().facade().facade()).isEqualTo("south");
     }
 
     @Test

@@ -21,6 +21,7 @@ import drylap.kernel.Trade;
 import drylap.pictures.MediaType;
 import drylap.platform.JobStatus;
 import drylap.progress.MarkKind;
+import drylap.roughopening.RoughPlace;
 import drylap.security.Role;
 import drylap.sites.Terrain;
 import java.util.Arrays;
@@ -70,6 +71,7 @@ class CodesDbTests {
             Map.entry("opening_change_frame", Frame.values()),
             Map.entry("opening_change_method", Method.values()),
             Map.entry("pin_task", Task.values()),
+            Map.entry("rough_size_place", RoughPlace.values()),
             Map.entry("forecast_choice_source", ForecastSource.values()),
             Map.entry("kept_forecast_source", ForecastSource.values()),
             Map.entry("forecast_fetch_outcome", FetchOutcome.values()),

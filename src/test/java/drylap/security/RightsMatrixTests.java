@@ -50,6 +50,7 @@ class RightsMatrixTests {
             SEE_PHOTO             x x x x . x
             ADD_PHOTO             x x x x . x
             CALL_RAIN             x x . . . x
+            MEASURE_OPENING       x x . . . x
             SEE_APRONS            x . x . . x
             PASS_HOLD_POINT       x x . . . x
             RELEASE               x x . . . x

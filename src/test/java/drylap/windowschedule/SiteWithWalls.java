@@ -35,6 +35,7 @@ public final class SiteWithWalls {
                 null,
                 null,
                 Map.of(),
+                Map.of(),
                 new StandIns(
                         null,
                         null,

@@ -50,6 +50,11 @@ final class RuleWords {
             case CARTRIDGE_ML -> "A cartridge of sealant holds";
             case FASTENER_SPACING_MM -> "Flange fasteners are apart";
             case ROUGH_CLEARANCE_MM -> "A rough opening is larger than its frame by";
+            case ROUGH_LEAST_GAP_MM -> "Room round a frame in its rough opening, at least";
+            case ROUGH_MOST_GAP_MM -> "Room round a frame in its rough opening, at most";
+            case ROUGH_SQUARE_MM -> "Diagonals of a rough opening differ by at most";
+            case PLUMB_2FT_MM -> "Out of plumb or level over 2 ft or less, at most";
+            case PLUMB_4FT_MM -> "Out of plumb or level over 4 ft or more, at most";
             case TAKE_OFF_WASTE -> "Sealant that is wasted";
             case STOREY_M -> "A storey is high";
             case UPWIND_SLOPE -> "The ground upwind rises by";

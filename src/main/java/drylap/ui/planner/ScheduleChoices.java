@@ -33,6 +33,7 @@ final class ScheduleChoices extends Div {
     private final transient Consumer<Choices> change;
     private final Div meaning = fields();
     private final Div elevations = fields();
+    private final StoreyFields storeys = new StoreyFields(this::levels);
     private final Div standIns = fields();
     private final Paragraph clearance = new Paragraph();
     private final Select<LetterMeaning> letters = ChangeFields.select("What a bare A or B means as a method");
@@ -40,6 +41,7 @@ final class ScheduleChoices extends Div {
             new SiteId("?"),
             null,
             null,
+            Map.of(),
             Map.of(),
             new StandIns(null, null, null, null, null, null, null, false, 0),
             "");
@@ -52,6 +54,7 @@ final class ScheduleChoices extends Div {
                 meaning,
                 clearance,
                 elevations,
+                storeys,
                 new H3("Where the schedule says nothing"),
                 new Paragraph(
                         "Wall, level, frame and method hold for rows without them; what follows holds for new openings alone. "
@@ -69,6 +72,7 @@ final class ScheduleChoices extends Div {
     void begin(JobFolder folder, Draft draft) {
         now = draft.choices();
         asked = Set.of();
+        storeys.begin();
         var rules = folder.rules().at(now.site());
         clearance.setText(
                 "Sizes are those of the rough opening. Where only the frame is given, %s mm are added in width and height: %s."
@@ -179,11 +183,15 @@ final class ScheduleChoices extends Div {
         }
     }
 
-    /** Elevations are asked for anew only where other ones came up, so that an open list stays open. */
     void show(JobFolder folder, Draft draft) {
         now = draft.choices();
         letters.setVisible(draft.hasBareLetters());
-        Set<String> names = draft.elevations();
+        askElevations(folder, draft.elevations());
+        storeys.show(now.levels(), draft.storeys());
+    }
+
+    /** Elevations are asked for anew only where other ones came up, so that an open list stays open. */
+    private void askElevations(JobFolder folder, Set<String> names) {
         if (names.equals(asked)) return;
         asked = names;
         elevations.removeAll();
@@ -208,6 +216,10 @@ final class ScheduleChoices extends Div {
     private void tell(Choices chosen) {
         now = chosen;
         change.accept(chosen);
+    }
+
+    private void levels(Map<String, Integer> levels) {
+        tell(now.withLevels(levels));
     }
 
     private Choices wall(String wall) {

@@ -16,16 +16,14 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.shell.TroubleLine;
 import drylap.windowschedule.FileReading;
 import drylap.windowschedule.ScheduleFiles;
-import drylap.windowschedule.Sheet;
 import drylap.windowschedule.Templates;
 import java.io.ByteArrayInputStream;
-import java.util.List;
 
 /** Asks for the site and the file. */
 final class ScheduleIntake extends Div {
     /** What is done with a file that could be opened. */
     interface Opened {
-        void begin(String file, List<Sheet> sheets, Site site);
+        void begin(FileReading.Read file, Site site);
     }
 
     private final transient ScheduleDesk desk;
@@ -38,15 +36,15 @@ final class ScheduleIntake extends Div {
         this.opened = opened;
         Section panel = Panels.panel("schedule-file", "Openings from a window schedule");
         var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
-        upload.setAcceptedFileTypes(".xlsx", ".csv", ".txt", ".tsv");
+        upload.setAcceptedFileTypes(".xlsx", ".csv", ".txt", ".tsv", ".ifc");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(ScheduleFiles.MOST_BYTES);
-        upload.setUploadButton(new Button("Choose a window schedule"));
+        upload.setUploadButton(new Button("Choose a window schedule or a building model"));
         var choose = new Div(sites, upload);
         choose.addClassName("asked");
         panel.add(
                 new Paragraph(
-                        "The contractor's window schedule as XLSX or CSV, for one site of the job folder on the table. You see first what "
+                        "The contractor's window schedule as XLSX or CSV, or the building model as IFC, for one site of the job folder on the table. You see first what "
                                 + "every row becomes, and put right what is wrong. It is taken in whole, or not at all."),
                 choose,
                 trouble,
@@ -84,7 +82,7 @@ final class ScheduleIntake extends Div {
         }
         switch (desk.open(sites.getValue().id(), name, bytes)) {
             case FileReading.Refused refused -> trouble.say(refused.text() + ". Nothing was changed.");
-            case FileReading.Read(var file, var sheets) -> opened.begin(file, sheets, sites.getValue());
+            case FileReading.Read read -> opened.begin(read, sites.getValue());
         }
     }
 }

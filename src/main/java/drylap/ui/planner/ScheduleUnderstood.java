@@ -2,13 +2,16 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
 import drylap.planning.JobFolder;
 import drylap.ui.drawn.ScheduleWords;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.Field;
+import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Header;
 import drylap.windowschedule.Sheet;
 import java.util.List;
@@ -22,6 +25,7 @@ final class ScheduleUnderstood extends Div {
     private static final int ROWS_OFFERED = 60;
 
     private final transient Consumer<Draft> change;
+    private final UnorderedList ofTheFile = new UnorderedList();
     private final Div sheetAndHeader = new Div();
     private final Div columns = new Div();
     private final ScheduleChoices choices;
@@ -41,6 +45,7 @@ final class ScheduleUnderstood extends Div {
         panel.add(
                 new Paragraph(
                         "Columns were recognised by their titles. Change what was understood otherwise than it is meant."),
+                ofTheFile,
                 sheetAndHeader,
                 matched,
                 choices);
@@ -48,7 +53,14 @@ final class ScheduleUnderstood extends Div {
     }
 
     /** A file was opened. */
-    void begin(JobFolder of, List<Sheet> sheets, Draft first) {
+    void begin(JobFolder of, FileReading.Read file, Draft first) {
+        ofTheFile.removeAll();
+        file.understood().forEach(one -> ofTheFile.add(new ListItem(one)));
+        ofTheFile.setVisible(!file.understood().isEmpty());
+        begin(of, file.sheets(), first);
+    }
+
+    private void begin(JobFolder of, List<Sheet> sheets, Draft first) {
         folder = of;
         draft = first;
         Select<Sheet> sheet = ChangeFields.select("Sheet");

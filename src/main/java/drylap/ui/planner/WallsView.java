@@ -1,6 +1,8 @@
 package drylap.ui.planner;
 
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
@@ -14,6 +16,7 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.OpeningId;
 import drylap.platform.News;
+import drylap.roughopening.RoughOpenings;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.sites.Facade;
@@ -25,6 +28,8 @@ import drylap.ui.components.LapDrawing;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.OpeningPresenter;
 import drylap.ui.drawn.OpeningSheet;
+import drylap.ui.drawn.RoughAddress;
+import drylap.ui.drawn.RoughSheet;
 import drylap.ui.drawn.ScheduleWords;
 import drylap.ui.drawn.StripPresenter;
 import drylap.ui.drawn.WallPresenter;
@@ -40,6 +45,7 @@ import org.jspecify.annotations.Nullable;
 @Needs(Operation.SEE_WALLS)
 @PageTitle("Walls · Drylap")
 @Menu(title = "Walls", order = 2)
+@CssImport("./rough-opening.css")
 class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private static final String OPENING = "opening";
 
@@ -50,12 +56,14 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final Div laps = new Div();
     private final HandoverPanel handover;
     private final transient ScheduledOpenings scheduled;
+    private final transient RoughOpenings rough;
     private final transient SignedIn signedIn;
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
-    WallsView(HandoverDesk desk, ScheduledOpenings scheduled, SignedIn signedIn, News news) {
+    WallsView(HandoverDesk desk, ScheduledOpenings scheduled, RoughOpenings rough, SignedIn signedIn, News news) {
         this.scheduled = scheduled;
+        this.rough = rough;
         this.signedIn = signedIn;
         handover = new HandoverPanel(desk, signedIn);
         Live.follow(this, news, HandoverPanel.TOPICS, handover::refresh);
@@ -151,6 +159,19 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         return panel;
     }
 
+    private Section measured(FolderShown now, OpeningId opening) {
+        Section panel = Panels.panel("rough-panel", "Rough opening as measured");
+        rough.newest(signedIn.person(), now.stored().id(), opening)
+                .map(one -> RoughSheet.of(
+                        one, now.site(now.opening(opening).facade().site()).zone()))
+                .ifPresentOrElse(
+                        sheet -> panel.add(new RoughVerdictPanel(sheet)),
+                        () -> panel.add(new Paragraph("It was not measured yet.")));
+        panel.add(new Anchor(
+                RoughAddress.of(now.stored().id(), opening.value()), "Measure it, and earlier measurements"));
+        return panel;
+    }
+
     private void choose(OpeningId opening) {
         if (shown == null) return;
         chosen = opening;
@@ -164,5 +185,6 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
                 .note(shown.stored().id(), opening, signedIn.person().reach())
                 .map(ScheduleWords::note)
                 .ifPresent(note -> laps.add(note(note)));
+        laps.add(measured(shown, opening));
     }
 }

@@ -23,6 +23,7 @@ import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.TroubleLine;
 import drylap.windowschedule.Draft;
+import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Header;
 import drylap.windowschedule.Outcome;
 import drylap.windowschedule.Sheet;
@@ -86,19 +87,20 @@ class WindowScheduleView extends Div implements FolderView {
     }
 
     /** A file was opened: what it becomes is shown. */
-    private void begin(String file, List<Sheet> sheets, Site site) {
+    private void begin(FileReading.Read file, Site site) {
         FolderShown now = shown;
         if (now == null) return;
         taken.removeAll();
         trouble.clear();
         begun = desk.begun(now.stored().id());
+        List<Sheet> sheets = file.sheets();
         Sheet sheet = sheets.stream()
                 .filter(one -> Header.find(one).isPresent())
                 .findFirst()
                 .orElse(sheets.getFirst());
         Header header = Header.find(sheet).orElseGet(() -> Header.at(sheet, 0, 1));
-        draft = Draft.of(file, sheet, header, Starts.of(now.folder(), site.id()));
-        understood.begin(now.folder(), sheets, draft);
+        draft = Draft.of(file.file(), sheet, header, Starts.of(now.folder(), site.id()));
+        understood.begin(now.folder(), file, draft);
         faults.begin();
         change(draft);
     }

@@ -28,7 +28,9 @@ final class CsvSheet {
     private CsvSheet() {}
 
     static List<Sheet> read(byte[] bytes, FileLimits limits) throws RefusedFile {
-        for (byte one : bytes) if (one == 0) throw new RefusedFile("", "is no text", "an XLSX workbook or a CSV file");
+        for (byte one : bytes)
+            if (one == 0)
+                throw new RefusedFile("", "is no text", "an XLSX workbook, a CSV file or an IFC model in clear text");
         String text = text(bytes);
         char parted = parted(text);
         List<Sheet.Row> rows = new ArrayList<>();

@@ -1,15 +1,16 @@
 package drylap.windowschedule.files;
 
+import drylap.buildingmodel.BuildingModels;
 import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Sheet;
 import java.util.List;
 
-/** Opens a window schedule by what is in it, whatever it is called: XLSX, or CSV in UTF-8 or Windows-1252. */
+/** Opens a window schedule by what is in it, whatever it is called: XLSX, a building model, or CSV in UTF-8 or Windows-1252. */
 public final class ScheduleFile {
     /** The largest file that is looked at. */
-    public static final int MOST_BYTES = FileLimits.STANDARD.bytes();
+    public static final int MOST_BYTES = Math.max(FileLimits.STANDARD.bytes(), BuildingModels.MOST_BYTES);
 
-    private static final String ACCEPTED = "an XLSX workbook or a CSV file";
+    private static final String ACCEPTED = "an XLSX workbook, a CSV file or an IFC model in clear text";
 
     private ScheduleFile() {}
 
@@ -20,10 +21,11 @@ public final class ScheduleFile {
 
     static FileReading read(String name, byte[] bytes, FileLimits limits) {
         try {
+            if (BuildingModels.isModel(bytes)) return ModelSheet.read(name, bytes, limits);
             List<Sheet> sheets = sheets(bytes, limits);
             if (sheets.isEmpty())
                 throw new RefusedFile("", "holds no text at all", "a window schedule with a row of titles");
-            return new FileReading.Read(name, sheets);
+            return new FileReading.Read(name, sheets, List.of());
         } catch (RefusedFile refused) {
             return new FileReading.Refused(name, refused.where(), refused.wrong(), refused.accepted());
         }

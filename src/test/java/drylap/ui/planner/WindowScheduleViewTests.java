@@ -11,6 +11,8 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.component.upload.UploadTester;
+import drylap.buildingmodel.ModelText;
+import drylap.buildingmodel.ModelText.Unit;
 import drylap.kernel.FolderId;
 import drylap.planning.JobFolders;
 import drylap.security.TestPeople;
@@ -126,6 +128,23 @@ class WindowScheduleViewTests extends SpringBrowserlessTest {
                 .upload("schedule.xlsx", "x/y", new byte[] {'P', 'K', 3, 4, 0});
         assertThat(text(view)).contains("schedule.xlsx", "broken or cut off zip file", "Nothing was changed");
         assertThat(find(H2.class).all()).extracting(H2::getText).doesNotContain("What it becomes");
+    }
+
+    @Test
+    void a_building_model_says_how_it_is_understood_and_asks_for_its_storeys() {
+        var view = navigate(WindowScheduleView.class);
+        byte[] model = new ModelText("IFC4", Unit.INCH, "(0.13917310096,0.99026806874)")
+                .storey("Ground floor", 0)
+                .window("W-1", "Ground floor south", 500, 900, 900, 1_200)
+                .bytes();
+        test(UploadTester.class, find(Upload.class).single()).upload("house.ifc", "application/x-step", model);
+        assertThat(text(view)).contains("IFC4, lengths in inch", "True north lies -8.0\u00b0", "1 row to put right");
+        test(cell("Storey Ground floor is level")).setValue("1");
+        assertThat(text(view)).contains("Nothing is wrong");
+        choose("Elevation faces 172.0\u00b0", "south");
+        test(take()).click();
+        assertThat(text(view)).contains("1 openings are new");
+        assertThat(folders.load(folder).openings().getLast().id().value()).isEqualTo("W-1");
     }
 
     @Test

@@ -1,0 +1,102 @@
+package drylap.fuzz;
+
+import drylap.buildingmodel.BuildingModels;
+import drylap.buildingmodel.ModelReading;
+import drylap.forecasts.formats.CsvForecast;
+import drylap.windowschedule.Draft;
+import drylap.windowschedule.FileReading;
+import drylap.windowschedule.Header;
+import drylap.windowschedule.Outcomes;
+import drylap.windowschedule.ScheduleFiles;
+import drylap.windowschedule.Sheet;
+import drylap.windowschedule.SiteWithWalls;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * A reader of files from outside that takes any bytes at all: it reads them or says why not, and never throws. Each has a folder of files to begin
+ * with, into which every input that was ever found to break it goes too. A further reader is one more of these.
+ */
+enum FuzzTarget {
+    BUILDING_MODEL("building-model", FuzzTarget::model),
+    WINDOW_SCHEDULE("window-schedule", FuzzTarget::schedule),
+    FORECAST_CSV("forecast-csv", FuzzTarget::forecast);
+
+    private static final Path SEEDS = Path.of("src/test/resources/fuzz");
+
+    private final String code;
+    private final Consumer<byte[]> reader;
+
+    FuzzTarget(String code, Consumer<byte[]> reader) {
+        this.code = code;
+        this.reader = reader;
+    }
+
+    String code() {
+        return code;
+    }
+
+    static FuzzTarget of(String code) {
+        return Arrays.stream(values())
+                .filter(one -> one.code.equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no target %s; accepted: %s"
+                        .formatted(
+                                code,
+                                Arrays.stream(values()).map(FuzzTarget::code).toList())));
+    }
+
+    /** @throws RuntimeException or an Error where the reader is broken by these bytes */
+    void read(byte[] bytes) {
+        reader.accept(bytes);
+    }
+
+    Path seeds() {
+        return SEEDS.resolve(code);
+    }
+
+    List<Path> seedFiles() {
+        try (Stream<Path> files = Files.list(seeds())) {
+            return files.sorted().toList();
+        } catch (IOException none) {
+            throw new UncheckedIOException(none);
+        }
+    }
+
+    private static void model(byte[] bytes) {
+        switch (BuildingModels.read(bytes)) {
+            case ModelReading.Read read -> must(!read.windows().isEmpty(), "a model without windows was read");
+            case ModelReading.Refused refused ->
+                must(!refused.wrong().isBlank() && !refused.accepted().isBlank(), "refused without a reason");
+        }
+    }
+
+    /** From the file to what it would make of a site. */
+    private static void schedule(byte[] bytes) {
+        if (!(ScheduleFiles.read("schedule", bytes) instanceof FileReading.Read read)) return;
+        Sheet sheet = read.sheets().getFirst();
+        Header header = Header.find(sheet).orElseGet(() -> Header.at(sheet, 0, 1));
+        var draft = Draft.of("schedule", sheet, header, SiteWithWalls.choices());
+        Outcomes.of(draft, Folder.ONE, Set.of());
+    }
+
+    private static void forecast(byte[] bytes) {
+        must(CsvForecast.read(bytes, Folder.ONE.sites().getFirst()) != null, "neither read nor refused");
+    }
+
+    private static void must(boolean holds, String why) {
+        if (!holds) throw new IllegalStateException(why);
+    }
+
+    /** Read once. */
+    private static final class Folder {
+        static final drylap.planning.JobFolder ONE = SiteWithWalls.folder();
+    }
+}
