@@ -128,7 +128,7 @@ public class Desk {
                 .filter(stored -> stored.id().equals(chosen))
                 .findFirst()
                 .or(() -> all.stream().findFirst())
-                .map(stored -> shownFolders.load(signedIn.person(), stored, lookAtPublished))
+                .map(this::load)
                 .orElse(null);
     }
 
@@ -144,5 +144,9 @@ public class Desk {
     private void plan(FolderId id, long seconds) {
         lookAtPublished = false;
         runs.propose(signedIn.person(), id, Duration.ofSeconds(seconds));
+    }
+
+    private FolderShown load(StoredFolder stored) {
+        return shownFolders.load(signedIn.person(), stored, lookAtPublished);
     }
 }
