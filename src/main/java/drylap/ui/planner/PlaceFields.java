@@ -25,6 +25,9 @@ final class PlaceFields extends Div {
                 + "47.6062, -122.3321. Copy both; south and west are negative.");
         place.setPlaceholder("47.6062, -122.3321");
         zone.setItems(new TreeSet<>(ZoneId.getAvailableZoneIds()));
+        // whoever types faster than the list is fetched means what was typed, not what stood there before
+        zone.setAllowCustomValue(true);
+        zone.addCustomValueSetListener(event -> zone.setValue(event.getDetail().strip()));
         zone.setHelperText("suggested: that of the machine you sit at");
         zone.setValue(here());
         add(name, place, zone);
@@ -69,6 +72,9 @@ final class PlaceFields extends Div {
         } catch (DateTimeException unknown) {
             // told below
         }
-        throw new WrongField(zone.getLabel(), "is blank", "accepted: one of the list; type a town to find it");
+        throw new WrongField(
+                zone.getLabel(),
+                chosen == null ? "is blank" : "'%s' is no time zone".formatted(chosen),
+                "accepted: one of the list; type a town to find it");
     }
 }

@@ -4,8 +4,8 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.menu.MenuEntry;
 import drylap.planning.Publications;
-import drylap.security.Operation;
 import drylap.security.SignedIn;
 
 /** Leads everybody to the first screen that is theirs, and before any plan is published, to what is missing for one. */
@@ -26,10 +26,15 @@ class LandingView extends Div implements BeforeEnterObserver {
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         var who = signedIn.person();
-        if (who.may(Operation.SEE_START) && publications.inWork().isEmpty()) {
-            event.forwardTo(START);
-            return;
-        }
-        Ways.of(who).findFirst().ifPresent(entry -> event.forwardTo(entry.menuClass()));
+        boolean begins = publications.inWork().isEmpty();
+        Ways.of(who)
+                .filter(entry -> begins && START.equals(route(entry)))
+                .findFirst()
+                .or(() -> Ways.of(who).findFirst())
+                .ifPresent(entry -> event.forwardTo(entry.menuClass()));
+    }
+
+    private static String route(MenuEntry entry) {
+        return entry.menuClass().getAnnotation(Route.class).value();
     }
 }
