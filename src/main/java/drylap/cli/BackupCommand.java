@@ -23,7 +23,9 @@ final class BackupCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "A new file; it holds names and password digests, so keep it as safe as the data.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "A new file; it holds names and password digests, so keep it as safe as the data.")
     @Nullable
     Path file;
 

@@ -1,7 +1,7 @@
 package drylap.cli;
 
-import drylap.keeping.Backups.Kept;
 import drylap.keeping.BackupTrouble;
+import drylap.keeping.Backups.Kept;
 import drylap.platform.DatabasePlace;
 import drylap.platform.DatabaseTrouble;
 import java.io.IOException;

@@ -21,7 +21,9 @@ final class RestoreCommand implements Callable<Integer> {
     @Nullable
     CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "What ./drylap backup has written, by this version or an earlier one.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "What ./drylap backup has written, by this version or an earlier one.")
     @Nullable
     Path file;
 

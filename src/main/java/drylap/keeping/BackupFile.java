@@ -31,7 +31,8 @@ final class BackupFile implements AutoCloseable {
         try {
             zip = new ZipFile(path.toFile());
         } catch (ZipException noZip) {
-            throw new BackupTrouble("%s is no backup or was cut off (%s)".formatted(path, noZip.getMessage()), ACCEPTED);
+            throw new BackupTrouble(
+                    "%s is no backup or was cut off (%s)".formatted(path, noZip.getMessage()), ACCEPTED);
         }
         try {
             var file = new BackupFile(zip, manifest(zip, path));

@@ -26,7 +26,9 @@ public final class Backups {
                     manifest.tables().size(),
                     manifest.rows(),
                     manifest.files().size(),
-                    manifest.files().stream().mapToLong(Manifest.FilePart::bytes).sum());
+                    manifest.files().stream()
+                            .mapToLong(Manifest.FilePart::bytes)
+                            .sum());
         }
     }
 
@@ -77,7 +79,8 @@ public final class Backups {
         Path files = place.files().toAbsolutePath().normalize();
         try (BackupFile backup = BackupFile.open(from)) {
             if (holdsAnything(files))
-                throw new BackupTrouble("there are files in " + files, "accepted is a folder that is empty or not there");
+                throw new BackupTrouble(
+                        "there are files in " + files, "accepted is a folder that is empty or not there");
             try (Reached reached = place.reach()) {
                 if (!new Catalog(reached.connection()).isEmpty())
                     throw new BackupTrouble(

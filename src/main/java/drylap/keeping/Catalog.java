@@ -90,9 +90,9 @@ final class Catalog {
         for (String name : names(
                 "select sequence_name from information_schema.sequences where sequence_schema = 'public' order by 1")) {
             try (var statement = connection.createStatement();
-                    ResultSet row =
-                            statement.executeQuery("select last_value, is_called from " + connection.unwrap(
-                                            org.postgresql.PGConnection.class)
+                    ResultSet row = statement.executeQuery("select last_value, is_called from "
+                            + connection
+                                    .unwrap(org.postgresql.PGConnection.class)
                                     .escapeIdentifier(name))) {
                 row.next();
                 sequences.add(new SequencePart(name, row.getLong(1), row.getBoolean(2)));

@@ -8,12 +8,12 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.security.DigestInputStream;
 
 /** Fills a database that has its tables and nothing that matters in them, in one transaction; what it wrote is read again and compared. */
 final class Restore {

@@ -63,8 +63,7 @@ final class TableText {
 
     private String named(String table, List<String> columns) throws SQLException {
         StringBuilder text = new StringBuilder(quoted(table)).append(" (");
-        for (int i = 0; i < columns.size(); i++)
-            text.append(i == 0 ? "" : ", ").append(quoted(columns.get(i)));
+        for (int i = 0; i < columns.size(); i++) text.append(i == 0 ? "" : ", ").append(quoted(columns.get(i)));
         return text.append(')').toString();
     }
 
@@ -75,5 +74,4 @@ final class TableText {
             throw new IllegalStateException(never);
         }
     }
-
 }

@@ -62,7 +62,8 @@ class RestoreDrillDbTests {
         assertThat(Backups.restore(backup, place(other, otherFiles))).isEqualTo(kept);
 
         // the sample's database works on in the background; these of its tables rest
-        assertThat(contents(other)).containsAllEntriesOf(only(contents(url), "opening", "step_mark", "person", "rule_value"));
+        assertThat(contents(other))
+                .containsAllEntriesOf(only(contents(url), "opening", "step_mark", "person", "rule_value"));
         assertThat(count(other, "step_mark")).isPositive();
         assertThat(otherFiles.resolve("ab/abcd")).hasContent("a photo");
         assertThat(otherFiles.resolve("half-written")).doesNotExist();
@@ -157,7 +158,10 @@ class RestoreDrillDbTests {
                 "has format 2");
         assertRefused(changed(copy(whole), "manifest.json", "{\"format\":"), "cannot be read");
         assertRefused(
-                changed(copy(whole), "manifest.json", text(whole).replaceFirst("\"schema\" *: *\"[0-9]+\"", "\"schema\":\"9999\"")),
+                changed(
+                        copy(whole),
+                        "manifest.json",
+                        text(whole).replaceFirst("\"schema\" *: *\"[0-9]+\"", "\"schema\":\"9999\"")),
                 "from a later version");
     }
 
@@ -167,19 +171,19 @@ class RestoreDrillDbTests {
         Backups.write(place(url, files), backup, Clock.systemUTC());
         String rows = "no number\t2026-01-01 00:00:00+00\t\\N\tsomebody\t\\N\tsomething\n";
         changed(backup, "tables/change_log", rows);
-        String sha256 = java.util.HexFormat.of()
-                .formatHex(TableText.sha256().digest(rows.getBytes(StandardCharsets.UTF_8)));
+        String sha256 =
+                java.util.HexFormat.of().formatHex(TableText.sha256().digest(rows.getBytes(StandardCharsets.UTF_8)));
         String manifest = text(backup);
         int at = manifest.indexOf("\"sha256\"", manifest.indexOf("\"name\" : \"change_log\""));
         changed(
                 backup,
                 "manifest.json",
-                manifest.substring(0, at)
-                        + manifest.substring(at).replaceFirst("[0-9a-f]{64}", sha256));
+                manifest.substring(0, at) + manifest.substring(at).replaceFirst("[0-9a-f]{64}", sha256));
 
         String other = emptyDatabase();
         Path otherFiles = folder.resolve("restored");
-        assertThatExceptionOfType(SQLException.class).isThrownBy(() -> Backups.restore(backup, place(other, otherFiles)));
+        assertThatExceptionOfType(SQLException.class)
+                .isThrownBy(() -> Backups.restore(backup, place(other, otherFiles)));
         assertThat(contents(other)).isEmpty();
         assertThat(otherFiles.resolve("ab/abcd")).doesNotExist();
 

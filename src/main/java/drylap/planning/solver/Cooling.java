@@ -52,8 +52,7 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long less =
-                last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
+        long less = last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
         return new Cooling(request, shares, number + 1, less, began, meters, width);
     }
 

@@ -82,7 +82,8 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             if (dice < mix.near()) return nextTo(unit, lots.relative(unit));
             if (dice < mix.inTime()) return inTime(unit, 1, lots.someRoute(unit));
             if (dice < mix.anywhere()) return anywhere(unit);
-            if (dice < mix.swap()) return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit));
+            if (dice < mix.swap())
+                return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit));
             if (dice < mix.run()) return run(unit);
             if (dice < mix.tails()) return tails(unit);
             return waiting(unit);
