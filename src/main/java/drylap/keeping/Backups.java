@@ -134,7 +134,7 @@ public final class Backups {
     }
 
     private static void clear(Connection connection, BackupFile backup, Path files) throws SQLException, IOException {
-        connection.rollback();
+        if (!connection.getAutoCommit()) connection.rollback();
         connection.setAutoCommit(true);
         try (var statement = connection.createStatement()) {
             statement.execute("drop schema public cascade");

@@ -215,7 +215,7 @@ class SampleWeekDbTests {
         return String.join(" ", ((SampleResult.Refused) result).why());
     }
 
-    /** Every row of every table, as text in an order of its own. */
+    /** Every row of every table, as text in an order of its own; what the platform does again and again is no one's row. */
     private Map<String, List<String>> rows() {
         Map<String, List<String>> all = new TreeMap<>();
         for (Table<?> table : tables())
@@ -223,6 +223,7 @@ class SampleWeekDbTests {
                     table.getName(),
                     db.fetch("select t::text from " + table.getQualifiedName() + " t").stream()
                             .map(row -> String.valueOf(row.get(0)))
+                            .filter(row -> !row.contains(",recurring,"))
                             .sorted()
                             .collect(Collectors.toList()));
         return all;

@@ -14,6 +14,7 @@ import drylap.handoff.ActKind;
 import drylap.handoff.HoldPoint;
 import drylap.handoff.LeakDefinition;
 import drylap.handoff.ReturnReason;
+import drylap.hooks.DeliveryState;
 import drylap.kernel.Coded;
 import drylap.kernel.Rule;
 import drylap.kernel.Task;
@@ -77,6 +78,7 @@ class CodesDbTests {
             Map.entry("forecast_fetch_outcome", FetchOutcome.values()),
             Map.entry("labour_answer_method", Method.values()),
             Map.entry("labour_answer_answer", LabourAnswer.Kind.values()),
+            Map.entry("hook_delivery_state", DeliveryState.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();

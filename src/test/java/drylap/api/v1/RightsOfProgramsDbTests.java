@@ -22,25 +22,25 @@ import tools.jackson.databind.JsonNode;
 @PageTest
 class RightsOfProgramsDbTests {
     private static final String AGREED = """
-            readDocument    x x x x x
-            readMe          x x x x x
-            listFolders     x x x x x
-            listSites       x x x x .
-            listFacades     x x x x .
-            listCrews       x . . . .
-            readPublication x x . x .
-            listVisits      x x . x .
-            listActs        x x x x .
-            listOpenings    x x x x .
-            readOpening     x x x x .
-            listMarks       x x x x .
-            markLine        x x . . .
-            releaseOpening  x x . . .
-            acceptOpening   . . x . .
-            returnOpening   . . x . .
-            putOpening      x . . . .
-            readForecast    x . . . .
-            putForecast     x . . . .
+            readDocument    x x x x x x
+            readMe          x x x x x x
+            listFolders     x x x x x x
+            listSites       x x x x . x
+            listFacades     x x x x . x
+            listCrews       x . . . . x
+            readPublication x x . x . x
+            listVisits      x x . x . x
+            listActs        x x x x . x
+            listOpenings    x x x x . x
+            readOpening     x x x x . x
+            listMarks       x x x x . x
+            markLine        x x . . . x
+            releaseOpening  x x . . . x
+            acceptOpening   . . x . . .
+            returnOpening   . . x . . .
+            putOpening      x . . . . x
+            readForecast    x . . . . x
+            putForecast     x . . . . x
             """;
 
     private static final Map<String, Object> DESIGN = design();
