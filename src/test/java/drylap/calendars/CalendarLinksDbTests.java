@@ -62,7 +62,8 @@ class CalendarLinksDbTests {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Role.class,
+    @EnumSource(
+            value = Role.class,
             names = {"SCHEDULER", "CONTRACTOR"},
             mode = EnumSource.Mode.EXCLUDE)
     void nobody_but_a_scheduler_makes_or_revokes_links(Role role) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.ColorScheme;
 import drylap.kernel.Reach;
 import drylap.planning.JobFolders;
@@ -71,7 +72,7 @@ class EveryScreenBrowserTests {
         SignInPage.at(port).enter(page, who);
         for (String address : addresses(page)) {
             page.navigate("http://localhost:%d/%s".formatted(port, address));
-            page.locator("main > *").first().waitFor();
+            seen(page, address);
             look(page, address, found);
         }
         assertThat(found).as("%s", role).isEmpty();
@@ -87,6 +88,17 @@ class EveryScreenBrowserTests {
         look(page, "sign-in", found);
         assertThat(found).isEmpty();
         page.close();
+    }
+
+    private static void seen(Page page, String address) {
+        try {
+            page.locator("main > *").first().waitFor();
+        } catch (TimeoutError nothing) {
+            throw new AssertionError(
+                    "%s shows nothing: %s"
+                            .formatted(address, page.locator("body").innerText()),
+                    nothing);
+        }
     }
 
     private Page open() {

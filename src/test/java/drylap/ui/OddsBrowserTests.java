@@ -85,7 +85,7 @@ class OddsBrowserTests {
         List<String> chances =
                 panel.locator(".odds-table tbody td:nth-child(3)").allTextContents();
         Download download =
-                page.waitForDownload(() -> panel.locator("a[download]").click());
+                page.waitForDownload(() -> panel.locator("a[download$='.csv']").click());
 
         List<String> lines = Files.readString(download.path(), StandardCharsets.UTF_8)
                 .lines()

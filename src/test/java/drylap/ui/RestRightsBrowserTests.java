@@ -25,6 +25,7 @@ import drylap.security.Role;
 import drylap.security.TestPeople;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,16 +49,17 @@ class RestRightsBrowserTests {
             "scheduler", "window crew", "follow-on", "tester", "administrator", "crew elsewhere", "not signed in");
 
     private static final String AGREED = """
-            GET /api/me                          x x x x x x .
-            GET /api/day                         x x . x . x .
-            GET /api/lap-sections/{variant}      x x x x x x .
-            GET /api/openings/{folder}/{opening} x x x x . . .
-            GET /api/photos/{id}                 x x x x . . .
-            GET /api/photos/{id}/thumbnail       x x x x . . .
-            POST /api/photos                     x x x x . . .
-            POST /api/marks                      x x . . . . .
-            GET /api/releases/{folder}/{opening} x x . . . . .
-            POST /api/releases                   x x . . . . .
+            GET /api/me                                x x x x x x .
+            GET /api/day                               x x . x . x .
+            GET /api/lap-sections/{variant}            x x x x x x .
+            GET /api/openings/{folder}/{opening}       x x x x . . .
+            GET /api/rough-openings/{folder}/{opening} x x x x . . .
+            GET /api/photos/{id}                       x x x x . . .
+            GET /api/photos/{id}/thumbnail             x x x x . . .
+            POST /api/photos                           x x x x . . .
+            POST /api/marks                            x x . . . . .
+            GET /api/releases/{folder}/{opening}       x x . . . . .
+            POST /api/releases                         x x . . . . .
             """;
 
     private static final byte[] PHOTO = Base64.getDecoder()
@@ -109,7 +111,7 @@ class RestRightsBrowserTests {
             page.close();
         }
         assertThat(found.entrySet().stream()
-                        .map(one -> "%-36s%s".formatted(one.getKey(), one.getValue()))
+                        .map(one -> "%-42s%s".formatted(one.getKey(), one.getValue()))
                         .toList())
                 .isEqualTo(AGREED.lines().toList());
     }
@@ -127,7 +129,7 @@ class RestRightsBrowserTests {
     }
 
     private static String address(String line) {
-        return line.substring(0, 37).strip();
+        return line.substring(0, 43).strip();
     }
 
     /** A mark is answered in the list of marks; a mark that was made before counts as made. */
@@ -136,7 +138,7 @@ class RestRightsBrowserTests {
     }
 
     private Map<String, Ask> asks() {
-        return Map.of(
+        Map<String, Ask> asks = new HashMap<>(Map.of(
                 "GET /api/me",
                 get("me"),
                 "GET /api/day",
@@ -193,7 +195,11 @@ class RestRightsBrowserTests {
                                         "kind",
                                         "done",
                                         "markedAt",
-                                        "2026-04-13T19:00:00Z")))));
+                                        "2026-04-13T19:00:00Z"))))));
+        asks.put(
+                "GET /api/rough-openings/{folder}/{opening}",
+                get("rough-openings/%d/%s".formatted(folder.value(), ONE)));
+        return asks;
     }
 
     private Ask get(String path) {

@@ -120,6 +120,14 @@ final class RuleEffects {
                 "Raise it and fewer fasteners are on the van list; lower it and more are. The window maker's instructions come first.";
             case ROUGH_CLEARANCE_MM ->
                 "Added to frame sizes where a window schedule gives no rough opening. Raise it and openings get larger; lower it and smaller.";
+            case ROUGH_LEAST_GAP_MM ->
+                "What a measured opening must be larger than the frame. Raise it and more openings are told to be too small; lower it and fewer.";
+            case ROUGH_MOST_GAP_MM ->
+                "What a measured opening may be larger than the frame. Raise it and fewer openings are told to be too large; lower it and more.";
+            case ROUGH_SQUARE_MM ->
+                "How much the two diagonals may differ. Raise it and fewer openings are told to be out of square; lower it and more.";
+            case PLUMB_2FT_MM, PLUMB_4FT_MM ->
+                "How much jambs may lean and the sill may fall over that length. Raise it and fewer openings are told to be out of plumb or level; lower it and more.";
             case TAKE_OFF_WASTE -> "Raise it and more sealant is on the van list; lower it and less.";
             default -> throw new IllegalArgumentException("no effect for " + rule);
         };
