@@ -1,7 +1,16 @@
 /** The door for scripts and other programs: JSON in, JSON out, the same rights as the screens. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "security", "assembly", "sites", "progress", "handoff", "planning", "calendars"
+        allowedDependencies = {
+            "kernel",
+            "speech",
+            "security",
+            "assembly",
+            "sites",
+            "progress",
+            "handoff",
+            "planning",
+            "calendars"
         })
 package drylap.api;
 

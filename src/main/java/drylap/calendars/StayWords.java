@@ -90,8 +90,8 @@ final class StayWords {
                             stay.visits().getFirst().crew(),
                             stay.key().date())
                     .filter(load -> !load.isEmpty())
-                    .map(load ->
-                            "%s; %s. My day tells how to cut the strips.".formatted(load.counts(), load.lengths()));
+                    .map(load -> "%s; %s. My day tells how to cut the strips."
+                            .formatted(load.counts().words(), load.lengths().words()));
         } catch (IllegalArgumentException tooLong) {
             return Optional.of("cannot be said: " + tooLong.getMessage());
         }

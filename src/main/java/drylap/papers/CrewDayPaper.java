@@ -1,6 +1,7 @@
 package drylap.papers;
 
 import drylap.papers.DaySheet.Kind;
+import drylap.speech.Speech;
 import java.util.List;
 
 /** A crew's day on paper: where to, what to load, each opening with what is to be ticked, and how the laps go. */
@@ -9,10 +10,12 @@ public final class CrewDayPaper {
     private static final float LEAST_SECTION = 560;
 
     private final DaySheet day;
+    private final Speech say;
     private final Sheet sheet;
 
     private CrewDayPaper(DaySheet day, Sheet sheet) {
         this.day = day;
+        this.say = day.say();
         this.sheet = sheet;
     }
 
@@ -22,19 +25,19 @@ public final class CrewDayPaper {
      * @throws IllegalArgumentException where a link is too long for a code
      */
     public static byte[] pdf(DaySheet day, Paper paper) {
-        return Sheet.pdf(paper, day.title(), day.origin(), sheet -> new CrewDayPaper(day, sheet).lay());
+        return Sheet.pdf(paper, day.say(), day.title(), day.origin(), sheet -> new CrewDayPaper(day, sheet).lay());
     }
 
     private void lay() {
         day.places().forEach(this::place);
         if (!day.load().isEmpty()) {
-            sheet.heading("Load for this day");
+            sheet.heading(say.it("Load for this day"));
             day.load().forEach(words -> {
                 sheet.paragraph(Style.TEXT, words);
                 sheet.down(3);
             });
         }
-        sheet.heading(day.stops().isEmpty() ? "No visits" : "In this order");
+        sheet.heading(say.it(day.stops().isEmpty() ? "No visits" : "In this order"));
         for (int i = 0; i < day.stops().size(); i++)
             new StopBlock(i + 1, day.stops().get(i), sheet).lay();
         if (!day.kinds().isEmpty()) sections();
@@ -47,7 +50,7 @@ public final class CrewDayPaper {
         if (!place.holds().isEmpty())
             sheet.paragraph(
                     Style.STRONG,
-                    "Hold points, go on only when someone has looked: " + String.join("; ", place.holds()));
+                    say.it("Hold points, go on only when someone has looked: {0}", String.join("; ", place.holds())));
         sheet.down(6);
     }
 
@@ -56,7 +59,7 @@ public final class CrewDayPaper {
         float width = (sheet.width() - GAP) / 2;
         List<Kind> kinds = day.kinds();
         sheet.need(LEAST_SECTION);
-        sheet.heading("How the laps go");
+        sheet.heading(say.it("How the laps go"));
         for (int i = 0; i < kinds.size(); i += 2) {
             sheet.need(LEAST_SECTION);
             pair(kinds.subList(i, Math.min(i + 2, kinds.size())), width);

@@ -18,6 +18,7 @@ import drylap.progress.PhotoResult.Stored;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -63,12 +64,13 @@ public final class Photos {
         if (request.content().length > MOST_BYTES)
             return new Refused(
                     Why.TOO_LARGE,
-                    "the photo has %.1f MB; accepted: up to 8 MB"
-                            .formatted(request.content().length / 1024.0 / 1024.0));
+                    Saying.of(
+                            "the photo has {0} MB; accepted: up to 8 MB",
+                            "%.1f".formatted(request.content().length / 1024.0 / 1024.0)));
         return MediaType.of(request.content())
                 .map(type -> store(who, opening, request, type))
-                .orElseGet(() ->
-                        new Refused(Why.NO_PHOTO, "the file is no photo that is known; accepted: JPEG, PNG, WebP"));
+                .orElseGet(() -> new Refused(
+                        Why.NO_PHOTO, Saying.of("the file is no photo that is known; accepted: JPEG, PNG, WebP")));
     }
 
     /** Oldest first. */
@@ -132,8 +134,8 @@ public final class Photos {
                 .and(PHOTO.SHA256.eq(digest))
                 .fetchOptional(Photos::photo)
                 .<PhotoResult>map(AlreadyStored::new)
-                .orElseGet(() ->
-                        new Refused(Why.KEY_TAKEN, "the key of this photo was used for another one: " + request.id()));
+                .orElseGet(() -> new Refused(
+                        Why.KEY_TAKEN, Saying.of("the key of this photo was used for another one: {0}", request.id())));
     }
 
     private Optional<Photo> byId(UUID id) {

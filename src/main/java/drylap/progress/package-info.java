@@ -1,6 +1,7 @@
 /** The log of what was done at each opening, with its photos, and the state that its replay gives. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "security", "persistence", "platform"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "speech", "assembly", "sites", "security", "persistence", "platform"})
 package drylap.progress;
 
 import org.jspecify.annotations.NullMarked;

@@ -3,6 +3,7 @@ package drylap.security;
 import drylap.kernel.CrewId;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.kernel.Reading;
 import drylap.kernel.SiteId;
 import java.util.Collection;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param crew the crew that they work in, for roles that do
  * @param demo one of the invented people of the sample data
+ * @param reading the language and the ruler that they chose, or the usual ones
  */
 public record Person(
         PersonId id,
@@ -20,7 +22,19 @@ public record Person(
         Role role,
         Reach reach,
         @Nullable CrewId crew,
-        boolean demo) {
+        boolean demo,
+        Reading reading) {
+
+    /** Someone who reads as is usual. */
+    public Person(
+            PersonId id, String signInName, String name, Role role, Reach reach, @Nullable CrewId crew, boolean demo) {
+        this(id, signInName, name, role, reach, crew, demo, Reading.USUAL);
+    }
+
+    /** The same, reading otherwise. */
+    public Person reading(Reading other) {
+        return new Person(id, signInName, name, role, reach, crew, demo, other);
+    }
 
     public boolean may(Operation operation) {
         return Rights.of(role).contains(operation);

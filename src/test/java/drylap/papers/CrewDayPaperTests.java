@@ -8,6 +8,7 @@ import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.Result;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import drylap.speech.Speech;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -102,7 +103,8 @@ class CrewDayPaperTests {
 
     @Test
     void a_day_without_visits_is_a_paper_that_says_so() throws IOException {
-        var empty = new DaySheet("Tue 14 Apr, crew W1", "By no plan.", List.of(), List.of(), List.of(), List.of());
+        var empty = new DaySheet(
+                Speech.ENGLISH, "Tue 14 Apr, crew W1", "By no plan.", List.of(), List.of(), List.of(), List.of());
 
         assertThat(text(CrewDayPaper.pdf(empty, Paper.A4))).contains("No visits", "page 1 of 1");
     }

@@ -11,14 +11,15 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -26,19 +27,25 @@ import org.jspecify.annotations.Nullable;
 /** One record, made to be printed: who handed what over in which state, and what became of it. */
 @Route("record")
 @Needs(Operation.SEE_HANDOFF_RECORD)
-@PageTitle("Hand-over record · Drylap")
-public class RecordView extends Div implements HasUrlParameter<Long> {
+public class RecordView extends Div implements HasUrlParameter<Long>, Spoken {
     private static final String CAUTION =
             "This says in which state the laps were when they were handed over. It is no statement that work at "
                     + "height is safe, and it replaces neither local codes, the manufacturer's instructions nor a licensed inspection.";
 
     private final transient RecordDesk desk;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
 
     RecordView(RecordDesk desk, SignedIn signedIn) {
         this.desk = desk;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
         addClassName("record-view");
+    }
+
+    @Override
+    public String called() {
+        return say.it("Hand-over record");
     }
 
     @Override
@@ -50,31 +57,31 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
     }
 
     private void none() {
-        var panel = Panels.panel("record-panel", "No such record");
-        panel.add(new Paragraph("There is none of this number at your sites."), back());
+        var panel = Panels.panel("record-panel", say.it("No such record"));
+        panel.add(new Paragraph(say.it("There is none of this number at your sites.")), back());
         add(panel);
     }
 
     private void show(HandoffPaper paper) {
         var panel = Panels.panel("record-panel", paper.title());
-        panel.add(Panels.text("Hand-over record %d".formatted(paper.id()), "number"), facts(paper));
-        panel.add(new H3("Openings, as they were then"), openings(paper));
-        if (!paper.photos().isEmpty()) panel.add(new H3("Photos"), photos(paper));
-        panel.add(new H3("From hand to hand"), chain(paper), new Paragraph(CAUTION));
+        panel.add(Panels.text(say.it("Hand-over record {0}", paper.id()), "number"), facts(paper));
+        panel.add(new H3(say.it("Openings, as they were then")), openings(paper));
+        if (!paper.photos().isEmpty()) panel.add(new H3(say.it("Photos")), photos(paper));
+        panel.add(new H3(say.it("From hand to hand")), chain(paper), new Paragraph(say.it(CAUTION)));
         add(tools(), panel);
     }
 
-    private static Div tools() {
+    private Div tools() {
         var print = new Button(
-                "Print",
+                say.it("Print"),
                 event -> event.getSource().getUI().ifPresent(ui -> ui.getPage().executeJs("window.print()")));
         var tools = new Div(back(), print);
         tools.addClassName("record-tools");
         return tools;
     }
 
-    private static RouterLink back() {
-        return new RouterLink("All hand-over records", RecordsView.class);
+    private RouterLink back() {
+        return new RouterLink(say.it("All hand-over records"), RecordsView.class);
     }
 
     private static DescriptionList facts(HandoffPaper paper) {
@@ -86,8 +93,8 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return list;
     }
 
-    private static NativeTable openings(HandoffPaper paper) {
-        var table = Panels.table("Opening", "Where", "Rain", "State");
+    private NativeTable openings(HandoffPaper paper) {
+        var table = Panels.table(say.it("Opening"), say.it("Where"), say.it("Rain"), say.it("State"));
         paper.lines()
                 .forEach(line -> Panels.row(
                         table,
@@ -98,21 +105,21 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return table;
     }
 
-    private static NativeTable chain(HandoffPaper paper) {
-        var table = Panels.table("When", "What", "Who", "Openings");
+    private NativeTable chain(HandoffPaper paper) {
+        var table = Panels.table(say.it("When"), say.it("What"), say.it("Who"), say.it("Openings"));
         paper.chain()
                 .forEach(link -> Panels.row(
                         table,
                         Panels.text(link.when()),
                         link.self()
-                                ? Panels.text(link.what() + " (this record)", "strong")
+                                ? Panels.text(say.it("{0} (this record)", link.what()), "strong")
                                 : new RouterLink(link.what(), RecordView.class, link.id()),
                         Panels.text(link.who()),
                         Panels.text(link.openings())));
         return table;
     }
 
-    private static Div photos(HandoffPaper paper) {
+    private Div photos(HandoffPaper paper) {
         var photos = new Div();
         photos.addClassName("photos");
         int number = 0;
@@ -120,9 +127,9 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return photos;
     }
 
-    private static Anchor photo(UUID id, int number) {
+    private Anchor photo(UUID id, int number) {
         String address = "/api/photos/" + id;
-        var link = new Anchor(address, new Image(address, "Photo %d of this record".formatted(number)));
+        var link = new Anchor(address, new Image(address, say.it("Photo {0} of this record", number)));
         link.setRouterIgnore(true);
         return link;
     }

@@ -12,6 +12,7 @@ import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.CalendarLines;
 import drylap.ui.shell.Address;
 import drylap.ui.shell.Desk;
@@ -34,7 +35,8 @@ final class CalendarPanel {
         var make = new Button("Make a calendar link", _ -> make(folder, crew.id()));
         make.setAriaLabel("Make a calendar link for crew " + crew.id());
         make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
-        var lines = CalendarLines.of(links.of(who, crew.id()), crew.zone()).lines();
+        var lines = CalendarLines.of(Speech.ENGLISH, links.of(who, crew.id()), crew.zone())
+                .lines();
         var head = new Div(Panels.text(lines.isEmpty() ? "Calendar: no link" : "Calendar"), make);
         head.addClassName("head");
         var list = new UnorderedList();

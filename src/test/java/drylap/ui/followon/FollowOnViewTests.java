@@ -28,6 +28,7 @@ import drylap.progress.OpeningStates;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
+import drylap.speech.SpanishWords;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.planner.ViewTest;
@@ -39,6 +40,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -156,9 +158,23 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         assertThat(paper("Q").getStatusCode().value()).isEqualTo(404);
     }
 
+    @Test
+    void the_release_on_paper_is_in_spanish_where_that_is_asked_for() throws IOException {
+        release();
+        wrapper("Q");
+        String paper = text(paper("Q", "es"));
+        assertThat(paper).contains("Liberación: Quay Nine", "babero listo", "nombre, firma", "trabajo en altura");
+        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew")).strange(paper))
+                .isEmpty();
+    }
+
     private ResponseEntity<byte[]> paper(String site) {
+        return paper(site, null);
+    }
+
+    private ResponseEntity<byte[]> paper(String site, @Nullable String language) {
         var course = folderOf(site);
-        return papers.release(site, course.facade().facade(), course.level(), "letter");
+        return papers.release(site, course.facade().facade(), course.level(), "letter", language);
     }
 
     /** The course of the opening that is released, or at the other site the first one. */
