@@ -22,7 +22,20 @@ public final class SpanishWords {
     private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
     /** The same in both languages: the house, units, formats. */
     private static final List<String> NEITHER = List.of(
-            "Drylap", "mm", "min", "Pa", "PDF", "JPEG", "PNG", "WebP", "JSON", "kB", "MB", "English", "Español", "Language");
+            "Drylap",
+            "mm",
+            "min",
+            "Pa",
+            "PDF",
+            "JPEG",
+            "PNG",
+            "WebP",
+            "JSON",
+            "kB",
+            "MB",
+            "English",
+            "Español",
+            "Language");
 
     private final Map<String, String> sentences = new TreeMap<>();
     private final Set<String> known = new HashSet<>();

@@ -118,7 +118,9 @@ public final class ApronPresenter {
                 .filter(line -> line.trade() == own)
                 .map(drylap.assembly.WorkLine::code)
                 .distinct();
-        return codes.map(code -> line(say, states, code)).filter(Objects::nonNull).toList();
+        return codes.map(code -> line(say, states, code))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private static @org.jspecify.annotations.Nullable LineToMark line(

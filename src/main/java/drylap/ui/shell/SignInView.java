@@ -22,6 +22,7 @@ import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.csrf.CsrfToken;
@@ -36,9 +37,15 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
     static final String ROUTE = "sign-in";
 
     private final TroubleLine trouble = new TroubleLine();
-    private final transient Speech say = new Speech(Reading.USUAL.in(DoorLanguage.of(request())));
+    private final transient Speech say;
 
+    @Autowired
     SignInView(People people) {
+        this(people, new Speech(Reading.USUAL.in(DoorLanguage.of(request()))));
+    }
+
+    SignInView(People people, Speech say) {
+        this.say = say;
         addClassNames("shell", "sign-in");
         var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
         brand.addClassName("brand");

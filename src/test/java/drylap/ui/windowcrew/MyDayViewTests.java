@@ -171,7 +171,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
     void the_day_on_paper_is_in_spanish_where_that_is_asked_for() throws IOException {
         people.signIn(people.scheduler());
         String paper = text(paper("W1", "es")) + text(paper("C1", "es"));
-        assertThat(paper).contains("Cuadrilla", "Carga para este día", "trabajo en altura", "persona competente");
+        assertThat(paper).contains("cuadrilla W1", "Carga para este día", "trabajo en altura", "persona competente");
         assertThat(new SpanishWords(List.of("Quay Nine Mill Row west south Los Angeles America QW MS")).strange(paper))
                 .isEmpty();
         assertThat(text(paper("W1", "xx"))).contains("Load for this day");
