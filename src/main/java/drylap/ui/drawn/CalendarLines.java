@@ -22,8 +22,11 @@ public record CalendarLines(List<Line> lines) {
 
     private static String words(Speech say, CalendarLink link, ZoneId zone) {
         String made = say.it(
-                "link made {0} by {1}, {2}",
-                say.moment(link.madeAt(), zone), link.by(), read(say, link.readAt(), zone));
+                "link made {0} by {1}, {2}; in {3}",
+                say.moment(link.madeAt(), zone),
+                link.by(),
+                read(say, link.readAt(), zone),
+                link.reading().language().ownName());
         return link.reach().everySite() ? made : "%s; %s".formatted(made, sites(say, link));
     }
 
