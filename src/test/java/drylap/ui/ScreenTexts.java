@@ -1,5 +1,6 @@
 package drylap.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
@@ -33,8 +34,12 @@ public final class ScreenTexts {
     private ScreenTexts() {}
 
     public static List<String> now() {
+        return of(UI.getCurrent());
+    }
+
+    public static List<String> of(Component screen) {
         var all = new ScreenTexts();
-        all.read(UI.getCurrent().getElement());
+        all.read(screen.getElement());
         return all.texts;
     }
 

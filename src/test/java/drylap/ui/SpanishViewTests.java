@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.router.QueryParameters;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
@@ -123,7 +124,7 @@ class SpanishViewTests extends SpringBrowserlessTest {
         isSpanish("aprons", "babero listo", "Aceptar la liberada", "Días de cuadrilla reservados");
         isSpanish("aprons", DONE, "Babero de QW1-02", "Devolverla…");
         pressed("Devolverla…");
-        shows("según el motivo", "Agregar una foto");
+        shows("Por qué", "Qué está mal, en sus palabras");
         giveBack();
         isSpanish("aprons", DONE, "devuelta");
         isSpanish("records", "Actas de entrega", "QW1-02");
@@ -157,7 +158,8 @@ class SpanishViewTests extends SpringBrowserlessTest {
 
     /** And nothing that is not Spanish. */
     private void shows(String... shown) {
-        var texts = ScreenTexts.now();
+        var texts = new java.util.ArrayList<>(ScreenTexts.now());
+        find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
         String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
         for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
         var words = new SpanishWords(data());

@@ -3,7 +3,7 @@ package drylap.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
-import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
 import drylap.kernel.Language;
 import drylap.kernel.Reading;
 import drylap.security.People;
@@ -34,10 +34,7 @@ class SpanishDoorViewTests extends SpringBrowserlessTest {
                 drylap.kernel.Reach.NOWHERE,
                 new drylap.kernel.CrewId("W1"),
                 true);
-        UI.getCurrent().removeAll();
-        UI.getCurrent().add(new SignInView(people, say), new SamplePeople(List.of(who), say));
-
-        var texts = ScreenTexts.now();
+        var texts = ScreenTexts.of(new Div(new SignInView(people, say), new SamplePeople(List.of(who), say)));
 
         assertThat(texts).contains("Entrar", "Contraseña", "English", "Español", "Personas de ejemplo");
         var words = new SpanishWords(List.of("mara sample-mara-of-the-harbour"));
