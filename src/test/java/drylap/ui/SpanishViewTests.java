@@ -128,7 +128,7 @@ class SpanishViewTests extends SpringBrowserlessTest {
         giveBack();
         isSpanish("aprons", DONE, "devuelta");
         isSpanish("records", "Actas de entrega", "QW1-02");
-        isSpanish("record/" + lastRecord(), "De mano en mano", "segura ante la lluvia solo por sus traslapes");
+        isSpanish("record/" + lastRecord(), "De mano en mano", "aguanta lluvia ligera");
     }
 
     @Test
