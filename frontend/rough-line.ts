@@ -3,11 +3,7 @@ import type { Say } from './speech';
 import type { OpeningNow, RoughNow } from './step-records';
 
 /** What the rough opening was found to be, before anything is set into it; measuring itself needs a connection. */
-export function roughLine(
-  say: Say,
-  opening: OpeningNow,
-  rough: RoughNow | undefined,
-): TemplateResult | typeof nothing {
+export function roughLine(say: Say, opening: OpeningNow, rough: RoughNow | undefined): TemplateResult | typeof nothing {
   if (!rough || (!rough.grade && !rough.mayMeasure)) return nothing;
   const where = `/rough-opening?folder=${opening.folder}&opening=${encodeURIComponent(opening.opening)}`;
   return html`<div class="rough ${rough.grade ?? ''}">
