@@ -4,6 +4,7 @@ import { facadeStyles } from './facade-drawing.styles';
 import { drawGlyph, glyphPatterns, glyphStyles, MARGIN } from './glyph';
 import './opening-key';
 import { shared } from './shared';
+import { speechOf } from './speech';
 import type { Glyph, Wall, WallCourse } from './view-records';
 
 /** A glyph below this many pixels cannot be read or touched; the wall then scrolls sideways instead. */
@@ -38,12 +39,13 @@ export class FacadeDrawing extends LitElement {
 
   override render(): TemplateResult | typeof nothing {
     if (!this.wall) return nothing;
+    const say = speechOf(this);
     const scale = scaleFor(this.wall, this.width - 84);
     const topDown = [...this.wall.courses].sort((a, b) => b.level - a.level);
     return html`<div
         class="scroll"
         role="group"
-        aria-label="${this.wall.title}, ${this.wall.heading}, courses from the top down"
+        aria-label=${say('{0}, {1}, courses from the top down', this.wall.title, this.wall.heading)}
       >
         <div class="wall-face" @keydown=${this.onKey}>
           ${topDown.map((course) => this.renderCourse(course, scale))}
@@ -54,8 +56,9 @@ export class FacadeDrawing extends LitElement {
   }
 
   private renderCourse(course: WallCourse, scale: number): TemplateResult {
-    return html`<div class="course ${skinOf(course)}" role="group" aria-label="Level ${course.level}">
-      <span class="level">level<br />${course.level}</span>
+    const say = speechOf(this);
+    return html`<div class="course ${skinOf(course)}" role="group" aria-label=${say('Level {0}', course.level)}>
+      <span class="level">${say('level')}<br />${course.level}</span>
       <div class="row">${course.openings.map((glyph) => this.renderOpening(glyph, scale))}</div>
     </div>`;
   }

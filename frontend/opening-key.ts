@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { drawGlyph, glyphPatterns, glyphStyles } from './glyph';
 import { openingKeyStyles } from './opening-key.styles';
 import { shared } from './shared';
+import { speechOf, words } from './speech';
 import type { Glyph } from './view-records';
 
 const KEY_GLYPH: Glyph = {
@@ -30,20 +31,23 @@ const ON: Partial<Glyph> = { apron: 'on', jambs: 'on', head: 'on', window: 'on',
 const TUCKED: Partial<Glyph> = { ...ON, wrap: 'on', edgeHeld: true };
 
 const LAYERS: [string, Partial<Glyph>][] = [
-  ['not begun', {}],
-  ['layers on, laps missing (hatched)', { apron: 'on', pan: 'on', window: 'on', jambs: 'missing', head: 'missing' }],
-  ['water would enter', { water: true, apron: 'on', jambs: 'missing', head: 'missing' }],
-  ['all laps on, apron edge free', ON],
-  ['wrapped', TUCKED],
-  ['clad', { ...TUCKED, clad: 'on' }],
+  [words('not begun'), {}],
+  [
+    words('layers on, laps missing (hatched)'),
+    { apron: 'on', pan: 'on', window: 'on', jambs: 'missing', head: 'missing' },
+  ],
+  [words('water would enter'), { water: true, apron: 'on', jambs: 'missing', head: 'missing' }],
+  [words('all laps on, apron edge free'), ON],
+  [words('wrapped'), TUCKED],
+  [words('clad'), { ...TUCKED, clad: 'on' }],
 ];
 
 const HANDS: [string, Partial<Glyph>][] = [
-  ['not released', { hand: 'not-released' }],
-  ['released, yours to accept', { ...ON, hand: 'released' }],
-  ['released before the log', { ...ON, hand: 'released-before' }],
-  ['accepted', { ...ON, hand: 'accepted' }],
-  ['returned to the window crew', { ...ON, hand: 'returned' }],
+  [words('not released'), { hand: 'not-released' }],
+  [words('released, yours to accept'), { ...ON, hand: 'released' }],
+  [words('released before the log'), { ...ON, hand: 'released-before' }],
+  [words('accepted'), { ...ON, hand: 'accepted' }],
+  [words('returned to the window crew'), { ...ON, hand: 'returned' }],
 ];
 
 /** Only what this wall can show: hand-over marks where it has any. */
@@ -56,15 +60,16 @@ export class OpeningKey extends LitElement {
   @property({ type: Boolean }) handed = false;
 
   override render(): TemplateResult {
+    const say = speechOf(this);
     const samples = this.handed ? [...LAYERS, ...HANDS] : LAYERS;
-    return html`<ul class="key" aria-label="How to read the openings">
+    return html`<ul class="key" aria-label=${say('How to read the openings')}>
       ${samples.map(
-        ([words, parts]) =>
+        ([meaning, parts]) =>
           html`<li>
             <svg width="30" height="32" viewBox="0 0 52 57" aria-hidden="true">
               ${glyphPatterns} ${drawGlyph({ ...KEY_GLYPH, ...parts }, 26, 26)}
             </svg>
-            ${words}
+            ${say(meaning)}
           </li>`,
       )}
     </ul>`;

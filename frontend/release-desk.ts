@@ -1,4 +1,5 @@
 import { problem } from './step-outbox';
+import { english, type Say } from './speech';
 import type { Me, Release, ReleaseAnswer } from './step-records';
 
 type Fetch = (address: string, init?: RequestInit) => Promise<Response>;
@@ -7,7 +8,10 @@ type Fetch = (address: string, init?: RequestInit) => Promise<Response>;
 export class ReleaseDesk {
   private unanswered = { what: '', key: '' };
 
-  constructor(private readonly fetch: Fetch) {}
+  constructor(
+    private readonly fetch: Fetch,
+    private readonly say: Say = english,
+  ) {}
 
   /** @returns what became of it, in words; empty where there is nothing to say beyond the new state */
   async release(me: Me, folder: number, openings: Release[]): Promise<string> {
@@ -22,15 +26,15 @@ export class ReleaseDesk {
       });
       this.unanswered = { what: '', key: '' };
       return answer.ok
-        ? said((await answer.json()) as ReleaseAnswer)
-        : `Not released. ${(await problem(answer)).words}`;
+        ? this.said((await answer.json()) as ReleaseAnswer)
+        : this.say('Not released. {0}', (await problem(answer, this.say)).words);
     } catch {
-      return 'No answer. Whether it was released shows when the connection is back.';
+      return this.say('No answer. Whether it was released shows when the connection is back.');
     }
   }
-}
 
-function said(answer: ReleaseAnswer): string {
-  if (answer.outcome === 'released' || answer.outcome === 'already') return '';
-  return `Not released. ${answer.words}`;
+  private said(answer: ReleaseAnswer): string {
+    if (answer.outcome === 'released' || answer.outcome === 'already') return '';
+    return this.say('Not released. {0}', answer.words);
+  }
 }

@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { shared } from './shared';
+import { speechOf } from './speech';
 import type { Release, ReleaseState } from './step-records';
 
 /** Hands one opening, or its course, to the trade that follows; only with a connection, since the server decides. */
@@ -62,36 +63,39 @@ export class ReleaseOffer extends LitElement {
 
   override render(): TemplateResult {
     return html`<section aria-labelledby="release">
-      <h2 id="release">Release to the next trade</h2>
+      <h2 id="release">${speechOf(this)('Release to the next trade')}</h2>
       <div role="alert">${this.told ? html`<p class="told">${this.told}</p>` : nothing}</div>
       ${this.body()}
     </section>`;
   }
 
   private body(): TemplateResult {
-    if (!this.connected) return html`<p>Releasing needs the connection: the server decides by how it stands there.</p>`;
-    if (this.waiting) return html`<p>First the marks that wait on this phone must be sent.</p>`;
-    if (!this.state) return html`<p>Asking whether it may be released.</p>`;
+    const say = speechOf(this);
+    if (!this.connected)
+      return html`<p>${say('Releasing needs the connection: the server decides by how it stands there.')}</p>`;
+    if (this.waiting) return html`<p>${say('First the marks that wait on this phone must be sent.')}</p>`;
+    if (!this.state) return html`<p>${say('Asking whether it may be released.')}</p>`;
     if (this.state.against.length > 0)
       return html`<details>
-        <summary>Not yet: what stands in the way</summary>
+        <summary>${say('Not yet: what stands in the way')}</summary>
         ${list(this.state.against)}
       </details>`;
-    return html`${this.button(`Release ${this.opening}`, [{ opening: this.opening, version: this.version }])}
+    return html`${this.button(say('Release {0}', this.opening), [{ opening: this.opening, version: this.version }])}
     ${this.course(this.state)}`;
   }
 
   private course(state: ReleaseState): TemplateResult | typeof nothing {
+    const say = speechOf(this);
     if (state.course.length < 2) return nothing;
     const notYet = state.course.filter((one) => one.against.length > 0);
     if (notYet.length > 0)
-      return html`<p>The whole course is not ready:</p>
+      return html`<p>${say('The whole course is not ready:')}</p>
         ${list(notYet.map((one) => `${one.opening}: ${one.against.join('; ')}`))}`;
     const seen = state.course.map(({ opening, version }) => ({
       opening,
       version: opening === this.opening ? this.version : version,
     }));
-    return this.button(`Release the course: ${seen.map((one) => one.opening).join(', ')}`, seen);
+    return this.button(say('Release the course: {0}', seen.map((one) => one.opening).join(', ')), seen);
   }
 
   private button(words: string, openings: Release[]): TemplateResult {

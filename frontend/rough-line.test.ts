@@ -1,11 +1,12 @@
 import { render } from 'lit';
 import { describe, expect, it } from 'vitest';
 import { roughLine } from './rough-line';
+import { english } from './speech';
 import type { OpeningNow, RoughNow } from './step-records';
 
 function shown(rough: RoughNow | undefined): HTMLElement {
   const place = document.createElement('div');
-  render(roughLine({ folder: 7, opening: 'W 1/2' } as OpeningNow, rough), place);
+  render(roughLine(english, { folder: 7, opening: 'W 1/2' } as OpeningNow, rough), place);
   return place;
 }
 

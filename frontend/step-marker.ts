@@ -2,6 +2,7 @@ import { LitElement, html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { shared } from './shared';
+import { moment, speechOf, words, type Say } from './speech';
 import { stepMarkerStyles } from './step-marker.styles';
 import { nextOf, restingOn, withWaiting, type ShownLine } from './step-order';
 import type { Entry, OpeningNow } from './step-records';
@@ -39,16 +40,17 @@ export class StepMarker extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { opening } = this;
     if (!opening) return nothing;
-    const lines = withWaiting(opening, this.entries);
+    const say = speechOf(this);
+    const lines = withWaiting(opening, this.entries, say);
     const next = nextOf(lines);
     return html`
       <h1>${opening.opening}</h1>
-      <p class="soft">${opening.site}, ${opening.facade}, level ${opening.level}</p>
+      <p class="soft">${say('{0}, {1}, level {2}', opening.site, opening.facade, opening.level)}</p>
       <div role="alert">${this.entries.filter((entry) => entry.refusal).map((entry) => this.refused(entry))}</div>
       <div class="sides">
         <div>${this.standing(opening)} <slot></slot> ${this.section(opening, next)}</div>
         <div>
-          <h2>Steps</h2>
+          <h2>${say('Steps')}</h2>
           <ol>
             ${lines.map((line) => this.line(line))}
           </ol>
@@ -59,33 +61,36 @@ export class StepMarker extends LitElement {
   }
 
   private standing(opening: OpeningNow): TemplateResult {
+    const say = speechOf(this);
     const waits = this.entries.some((entry) => !entry.refusal && entry.opening === opening.opening);
-    return html`<section class="card" aria-label="How it stands">
+    return html`<section class="card" aria-label=${say('How it stands')}>
       <p class="rating ${opening.rating.mayBeLeft ? 'safe' : 'open'}">${opening.rating.words}</p>
-      ${waits ? html`<p class="soft">As it stood before the marks that wait on this phone.</p>` : nothing}
+      ${waits ? html`<p class="soft">${say('As it stood before the marks that wait on this phone.')}</p>` : nothing}
       ${
         opening.missingLaps.length > 0
-          ? html`<p>Laps missing:</p>
+          ? html`<p>${say('Laps missing:')}</p>
               <ul>
                 ${opening.missingLaps.map((lap) => html`<li>${lap}</li>`)}
               </ul>`
           : nothing
       }
-      <p>Apron: ${opening.apron}; drains to ${opening.drainsTo}</p>
+      <p>${say('Apron: {0}; drains to {1}', opening.apron, opening.drainsTo)}</p>
       ${opening.sun.map((one) => html`<p>${one.words}</p>`)}
-      ${opening.released ? html`<p class="rating safe">Released to the trade that follows</p>` : nothing}
+      ${opening.released ? html`<p class="rating safe">${say('Released to the trade that follows')}</p>` : nothing}
     </section>`;
   }
 
   private section(opening: OpeningNow, next: ShownLine | undefined): TemplateResult {
+    const say = speechOf(this);
     const drawing = next ? this.sections[next.code] : opening.svg;
-    return html`<h2>${next ? 'The laps after this step' : 'The laps as they are'}</h2>
+    return html`<h2>${next ? say('The laps after this step') : say('The laps as they are')}</h2>
       <div class="drawing card">
-        ${drawing ? unsafeHTML(drawing) : html`<p>No drawing on this phone yet; it comes with the next connection.</p>`}
+        ${drawing ? unsafeHTML(drawing) : html`<p>${say('No drawing on this phone yet; it comes with the next connection.')}</p>`}
       </div>`;
   }
 
   private line(line: ShownLine): TemplateResult {
+    const say = speechOf(this);
     const kind = line.done ? 'done' : line.next && line.yours ? 'next' : 'later';
     return html`<li class="${kind} ${line.waiting ? 'waiting' : ''}">
       <button
@@ -101,31 +106,33 @@ export class StepMarker extends LitElement {
           ${line.done ? TICK : kind === 'next' ? NEXT : LATER}
         </svg>
         <span
-          ><span class="unseen">${line.done ? 'Done: ' : kind === 'next' ? 'Now: ' : 'Later: '}</span>${line.text}</span
+          ><span class="unseen">${line.done ? say('Done') : kind === 'next' ? say('Now') : say('Later')}: </span
+          >${line.text}</span
         >
-        <small>${under(line, this.asked === line.code)}</small>
+        <small>${this.under(line, this.asked === line.code)}</small>
       </button>
       ${
         line.done && line.yours && !line.release
-          ? html`<button aria-label="Correct: ${line.text}" @click=${() => this.correct(line)}>…</button>`
+          ? html`<button aria-label=${say('Correct: {0}', line.text)} @click=${() => this.correct(line)}>…</button>`
           : nothing
       }
     </li>`;
   }
 
   private thumb(next: ShownLine | undefined): TemplateResult {
+    const say = speechOf(this);
     return html`<div class="thumb">
       <div>
-        <span class="step">${next ? next.text : 'Nothing of yours to mark here now.'}</span>
+        <span class="step">${next ? next.text : say('Nothing of yours to mark here now.')}</span>
         <button class="mark-it" ?disabled=${!next} @click=${() => next && this.tell('mark', { line: next })}>
-          Mark done
+          ${say('Mark done')}
         </button>
         <label class="photo"
-          >Photo<input
+          >${say('Photo')}<input
             type="file"
             accept="image/*"
             capture="environment"
-            aria-label="Take a photo of this opening"
+            aria-label=${say('Take a photo of this opening')}
             @change=${(event: Event) => this.took(event.target as HTMLInputElement)}
         /></label>
       </div>
@@ -133,26 +140,31 @@ export class StepMarker extends LitElement {
   }
 
   private refused(entry: Entry): TemplateResult {
+    const say = speechOf(this);
     const { refusal, seq } = entry;
+    const what = entry.sort === 'mark' ? entry.text : say('a photo');
     return html`<section class="card refused">
-      <h2>Not taken: ${entry.sort === 'mark' ? entry.text : 'a photo'}, opening ${entry.opening}</h2>
+      <h2>${say('Not taken: {0}, opening {1}', what, entry.opening)}</h2>
       <p>${refusal?.words}</p>
       ${refusal?.svg ? html`<div class="drawing">${unsafeHTML(refusal.svg)}</div>` : nothing}
-      <button @click=${() => seq !== undefined && this.tell('dismiss', { seq })}>I have read this</button>
+      <button @click=${() => seq !== undefined && this.tell('dismiss', { seq })}>${say('I have read this')}</button>
     </section>`;
   }
 
   private correction(lines: ShownLine[]): TemplateResult {
+    const say = speechOf(this);
     const line = this.correcting;
     const resting = line ? restingOn(lines, line.code) : [];
     return html`<dialog aria-labelledby="correct" @close=${() => (this.correcting = undefined)}>
       ${
         line
-          ? html`<h2 id="correct">Correct: ${line.text}</h2>
+          ? html`<h2 id="correct">${say('Correct: {0}', line.text)}</h2>
               ${
                 resting.length > 0
-                  ? html`<p>Other work rests on it. Take back first: ${resting.map((one) => one.text).join('; ')}</p>`
-                  : html`<label for="why">Why is it not done after all?</label>
+                  ? html`<p>
+                      ${say('Other work rests on it. Take back first: {0}', resting.map((one) => one.text).join('; '))}
+                    </p>`
+                  : html`<label for="why">${say('Why is it not done after all?')}</label>
                       <textarea
                         id="why"
                         maxlength="2000"
@@ -165,10 +177,10 @@ export class StepMarker extends LitElement {
                   resting.length > 0
                     ? nothing
                     : html`<button class="undo" ?disabled=${!this.words.trim()} @click=${() => this.undo(line)}>
-                        Take this step back
+                        ${say('Take this step back')}
                       </button>`
                 }
-                <button @click=${() => this.dialog.close()}>Leave it as it is</button>
+                <button @click=${() => this.dialog.close()}>${say('Leave it as it is')}</button>
               </div>`
           : nothing
       }
@@ -215,14 +227,21 @@ export class StepMarker extends LitElement {
   private tell<K extends keyof StepDeeds>(name: K, detail: StepDeeds[K]): void {
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
+
+  private under(line: ShownLine, inFull: boolean): string {
+    const say = speechOf(this);
+    if (line.done && line.waiting) return say('waits on this phone');
+    if (line.done) return [line.by, line.at ? moment(this, line.at) : ''].filter(Boolean).join(', ');
+    const turn = whoseTurn(line, inFull, say);
+    return line.waiting ? say('taken back, waits on this phone; {0}', turn) : turn;
+  }
 }
 
-function under(line: ShownLine, inFull: boolean): string {
-  if (line.done && line.waiting) return 'waits on this phone';
-  if (line.done) return [line.by, line.at ? new Date(line.at).toLocaleString() : ''].filter(Boolean).join(', ');
-  const trade = line.yours ? '' : `${line.trade} `;
-  const back = line.waiting ? 'taken back, waits on this phone; ' : '';
-  if (line.next && line.trade === 'tester') return back + 'recorded with its result on My day';
-  if (line.next) return back + (line.yours ? 'now' : `now, by the ${trade}trade`);
-  return back + (line.after && !inFull ? `after: ${line.after}` : (line.why ?? ''));
+const TRADES = [words('window'), words('tester'), words('wrap'), words('siding')];
+
+function whoseTurn(line: ShownLine, inFull: boolean, say: Say): string {
+  if (line.next && line.trade === 'tester') return say('recorded with its result on My day');
+  if (line.next && line.yours) return say('now');
+  if (line.next) return say('now, by the {0} trade', TRADES.includes(line.trade) ? say(line.trade) : line.trade);
+  return line.after && !inFull ? say('after: {0}', line.after) : (line.why ?? '');
 }

@@ -1,3 +1,4 @@
+import { english, type Say } from './speech';
 import type { Entry, OpeningNow, StepLine, WaitingMark } from './step-records';
 
 /** A line as a person sees it: as the server knows it, with what waits on this phone. */
@@ -17,7 +18,7 @@ function concerns(opening: OpeningNow): (entry: Entry) => entry is WaitingMark {
 }
 
 /** Lays the waiting marks over the lines that the server knows, and works out anew whose turn it is. */
-export function withWaiting(opening: OpeningNow, entries: Entry[]): ShownLine[] {
+export function withWaiting(opening: OpeningNow, entries: Entry[], say: Say = english): ShownLine[] {
   const waiting = entries.filter(concerns(opening));
   const done = new Set(opening.lines.filter((line) => line.done).map((line) => line.code));
   const here = new Map<string, WaitingMark>();
@@ -32,7 +33,7 @@ export function withWaiting(opening: OpeningNow, entries: Entry[]): ShownLine[] 
     const isDone = done.has(line.code);
     const first = line.waitsFor.filter((code) => !done.has(code));
     const next = !isDone && !line.release && first.length === 0;
-    const why = isDone || next ? undefined : waiting.length === 0 && said ? said : whyNot(opening, line, first);
+    const why = isDone || next ? undefined : waiting.length === 0 && said ? said : whyNot(opening, line, first, say);
     const after = why ? opening.lines.findLast((other) => first.includes(other.code))?.text : undefined;
     return {
       ...rest,
@@ -48,10 +49,10 @@ export function withWaiting(opening: OpeningNow, entries: Entry[]): ShownLine[] 
   });
 }
 
-function whyNot(opening: OpeningNow, line: StepLine, first: string[]): string {
-  if (line.release && first.length === 0) return 'is done by releasing the opening';
+function whyNot(opening: OpeningNow, line: StepLine, first: string[], say: Say): string {
+  if (line.release && first.length === 0) return say('is done by releasing the opening');
   const texts = opening.lines.filter((other) => first.includes(other.code)).map((other) => other.text);
-  return `first: ${texts.join('; ')}`;
+  return say('first: {0}', texts.join('; '));
 }
 
 /** The line that one tap marks: the first of this person's trade whose turn it is. */

@@ -1,3 +1,4 @@
+import { english, words, type Say } from './speech';
 import type { Entry, MarkAnswer, Me, OpeningNow, Refusal, StepStore, WaitingMark, WaitingPhoto } from './step-records';
 
 /** As many as the server takes at once is 200; fewer make each sending short on a bad line. */
@@ -12,6 +13,9 @@ export type Line = 'kept' | 'no-line' | 'signed-out' | 'others' | 'trouble';
 
 type Fetch = (address: string, init?: RequestInit) => Promise<Response>;
 
+/** What the server says before it knows who asks stands in English. */
+words('not allowed, or the page is too old: load it anew');
+
 class SignedOut extends Error {}
 class Trouble extends Error {}
 
@@ -23,6 +27,7 @@ export class StepOutbox {
   constructor(
     private readonly store: StepStore,
     private readonly fetch: Fetch,
+    private readonly say: Say = english,
   ) {}
 
   /**
@@ -86,7 +91,7 @@ export class StepOutbox {
     if (answer.status !== 400) throw new Trouble();
     // one that cannot be read holds up the rest, and which one it is shows when they go one by one
     const alone = marks[0];
-    if (marks.length === 1 && alone) return this.refuse(alone, await problem(answer));
+    if (marks.length === 1 && alone) return this.refuse(alone, await problem(answer, this.say));
     for (const mark of marks) await this.sendMarks(me, [mark]);
   }
 
@@ -95,7 +100,10 @@ export class StepOutbox {
       const answer = answers.find((one) => one.key === mark.key);
       if (!answer) throw new Trouble();
       if (answer.outcome === 'refused')
-        await this.refuse(mark, { words: answer.words ?? 'refused', ...(answer.svg ? { svg: answer.svg } : {}) });
+        await this.refuse(mark, {
+          words: answer.words ?? this.say('refused'),
+          ...(answer.svg ? { svg: answer.svg } : {}),
+        });
       else {
         await this.noteDown(mark, answer.version);
         await this.store.remove(seqOf(mark));
@@ -125,7 +133,7 @@ export class StepOutbox {
     const answer = await this.ask('/api/photos', { method: 'POST', headers: { [me.header]: me.token }, body: form });
     if (answer.ok) return this.store.remove(seqOf(photo));
     if (answer.status >= 500 || answer.status === 429) throw new Trouble();
-    await this.refuse(photo, await problem(answer));
+    await this.refuse(photo, await problem(answer, this.say));
   }
 
   private refuse(entry: Entry, refusal: Refusal): Promise<void> {
@@ -167,12 +175,13 @@ function seqOf(entry: Entry): number {
 }
 
 /** What a problem document says, in words. */
-export async function problem(answer: Response): Promise<Refusal> {
+export async function problem(answer: Response, say: Say = english): Promise<Refusal> {
+  const bare = say('refused ({0})', answer.status);
   try {
     const said = (await answer.json()) as { detail?: string; errors?: { field: string; problem: string }[] };
     const fields = (said.errors ?? []).map((one) => `${one.field} ${one.problem}`);
-    return { words: [said.detail ?? `refused (${answer.status})`, ...fields].join(' ') };
+    return { words: [say(said.detail ?? bare), ...fields].join(' ') };
   } catch {
-    return { words: `refused (${answer.status})` };
+    return { words: bare };
   }
 }

@@ -53,6 +53,8 @@ export interface Me {
   role: string;
   header: string;
   token: string;
+  /** In which language they read; a phone that has not asked since knows none. */
+  language?: string;
 }
 
 interface Waiting {

@@ -2,11 +2,13 @@ import './steps-page.css';
 import './step-marker';
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
 import { resized } from './photo-size';
 import { ReleaseDesk } from './release-desk';
 import './release-offer';
 import { roughLine } from './rough-line';
 import { shared } from './shared';
+import { sayIn, speechOf, words, type Say } from './speech';
 import type { StepDeeds } from './step-marker';
 import { StepOutbox, openingName, rememberOpening, type Line } from './step-outbox';
 import type { Entry, Me, OpeningNow, Release, ReleaseState, RoughNow, WaitingMark } from './step-records';
@@ -16,11 +18,15 @@ import { stepsPageStyles } from './steps-page.styles';
 const AGAIN_MS = 15_000;
 const LINE_WORDS: Record<Line, string> = {
   kept: '',
-  'no-line': 'No connection. Marks wait here and are sent when it is back.',
-  'signed-out': 'Sign in again; your marks are kept.',
-  others: 'Marks of someone else wait on this phone; they are sent when that person signs in here.',
-  trouble: 'The server has trouble. Marks wait here and are sent again soon.',
+  'no-line': words('No connection. Marks wait here and are sent when it is back.'),
+  'signed-out': words('Sign in again; your marks are kept.'),
+  others: words('Marks of someone else wait on this phone; they are sent when that person signs in here.'),
+  trouble: words('The server has trouble. Marks wait here and are sent again soon.'),
 };
+
+const CAUTION = words(
+  "A dry hour is never a statement that work at height is safe. The competent person on site decides; local codes and the manufacturer's instructions come first.",
+);
 
 /** One opening of the day, or the list of those that this phone knows. */
 interface Known {
@@ -44,9 +50,11 @@ export class StepsPage extends LitElement {
   @state() private release: ReleaseState | undefined;
   @state() private told = '';
   @state() private releasing = false;
+  /** Of whoever this phone knows, else the browser's. */
+  @state() private language = navigator.language.startsWith('es') ? 'es' : 'en';
   /** Whether the server was asked since the opening was chosen. */
   @state() private settled = false;
-  private desk = new ReleaseDesk((address, init) => fetch(address, init));
+  private desk = new ReleaseDesk((address, init) => fetch(address, init), this.say());
   private store!: PhoneStore;
   private outbox!: StepOutbox;
   private photoIds: string[] = [];
@@ -58,23 +66,26 @@ export class StepsPage extends LitElement {
   }
 
   override render(): TemplateResult {
+    // what is within is made anew in another language
+    return html`${keyed(this.language, this.page())}`;
+  }
+
+  private page(): TemplateResult {
+    const say = speechOf(this);
     const waiting = this.entries.filter((entry) => !entry.refusal).length;
     return html`
       <header>
-        <a href="/my-day">My day</a>
-        <a href="#">Openings</a>
+        <a href="/my-day">${say('My day')}</a>
+        <a href="#">${say('Openings')}</a>
       </header>
-      <p class="caution">
-        A dry hour is never a statement that work at height is safe. The competent person on site decides; local codes
-        and the manufacturer's instructions come first.
-      </p>
+      <p class="caution">${say(CAUTION)}</p>
       <div role="status" aria-live="polite">
         ${
           waiting > 0 || this.line !== 'kept'
             ? html`<div class="wait">
-                ${waiting > 0 ? html`<p class="count"><b>${waiting}</b> waiting on this phone</p>` : nothing}
-                ${this.line === 'kept' ? nothing : html`<p>${LINE_WORDS[this.line]}</p>`}
-                ${this.line === 'signed-out' ? html`<a href="/crew/steps.html?enter">Sign in</a>` : nothing}
+                ${waiting > 0 ? html`<p class="count"><b>${waiting}</b> ${say('waiting on this phone')}</p>` : nothing}
+                ${this.line === 'kept' ? nothing : html`<p>${say(LINE_WORDS[this.line])}</p>`}
+                ${this.line === 'signed-out' ? html`<a href="/crew/steps.html?enter">${say('Sign in')}</a>` : nothing}
               </div>`
             : nothing
         }
@@ -82,7 +93,7 @@ export class StepsPage extends LitElement {
       </div>
       ${
         this.opening
-          ? html`${roughLine(this.opening, this.rough)}<step-marker
+          ? html`${roughLine(say, this.opening, this.rough)}<step-marker
                 .opening=${this.opening}
                 .entries=${this.entries}
                 .sections=${this.sections}
@@ -94,10 +105,33 @@ export class StepsPage extends LitElement {
                 >${this.offer(this.opening)}</step-marker
               >`
           : this.asked() && !this.settled
-            ? html`<p>Fetching the opening.</p>`
+            ? html`<p>${say('Fetching the opening.')}</p>`
             : this.list()
       }
     `;
+  }
+
+  /** Asks each time anew: who is signed in may read otherwise. */
+  private say(): Say {
+    return (sentence, ...parts) => sayIn(this.language)(sentence, ...parts);
+  }
+
+  /** The page is said in the language of whoever this phone knows. */
+  private async speak(): Promise<void> {
+    this.language = (await this.store.recall<Me>('me'))?.language ?? this.language;
+    document.documentElement.lang = this.language;
+    document.title = `${sayIn(this.language)('Steps')} · Drylap`;
+  }
+
+  /** Drawings hold words. */
+  private sectionsOf(opening: OpeningNow): string {
+    return this.language === 'en' ? `sections/${opening.variant}` : `sections/${this.language}/${opening.variant}`;
+  }
+
+  /** So does what a rough opening comes to. */
+  private roughOf(asked: { folder: number; opening: string }): string {
+    const name = openingName(asked.folder, asked.opening);
+    return this.language === 'en' ? `rough/${name}` : `rough/${this.language}/${name}`;
   }
 
   private offer(opening: OpeningNow): TemplateResult | typeof nothing {
@@ -115,8 +149,9 @@ export class StepsPage extends LitElement {
   }
 
   private list(): TemplateResult {
-    return html`<h1>Openings</h1>
-      ${this.known.length === 0 ? html`<p>No opening on this phone yet. Open one from My day.</p>` : nothing}
+    const say = speechOf(this);
+    return html`<h1>${say('Openings')}</h1>
+      ${this.known.length === 0 ? html`<p>${say('No opening on this phone yet. Open one from My day.')}</p>` : nothing}
       <ul>
         ${this.known.map(
           (one) => html`<li><a href="#${one.folder}/${encodeURIComponent(one.opening)}">${one.words}</a></li>`,
@@ -127,7 +162,8 @@ export class StepsPage extends LitElement {
   private async start(): Promise<void> {
     if ('serviceWorker' in navigator) void navigator.serviceWorker.register('/crew/sw.js').catch(() => undefined);
     this.store = await PhoneStore.open();
-    this.outbox = new StepOutbox(this.store, (address, init) => fetch(address, init));
+    this.outbox = new StepOutbox(this.store, (address, init) => fetch(address, init), this.say());
+    await this.speak();
     await navigator.storage?.persist?.();
     addEventListener('hashchange', () => void this.turn());
     addEventListener('online', () => void this.refresh());
@@ -163,8 +199,8 @@ export class StepsPage extends LitElement {
     const entries = await this.store.entries();
     const known = (await this.store.recall<Known[]>('known')) ?? [];
     const kept = asked ? await this.store.recall<OpeningNow>(openingName(asked.folder, asked.opening)) : undefined;
-    const rough = asked && (await this.store.recall<RoughNow>(`rough/${openingName(asked.folder, asked.opening)}`));
-    const sections = (kept && (await this.store.recall<Record<string, string>>(`sections/${kept.variant}`))) ?? {};
+    const rough = asked && (await this.store.recall<RoughNow>(this.roughOf(asked)));
+    const sections = (kept && (await this.store.recall<Record<string, string>>(this.sectionsOf(kept)))) ?? {};
     if (look !== this.looks) return;
     this.entries = entries;
     this.known = known;
@@ -172,12 +208,13 @@ export class StepsPage extends LitElement {
     this.rough = rough;
     this.opening = kept;
     if (asked && !kept && this.settled)
-      this.trouble = `Opening ${asked.opening} is not on this phone yet; it needs a connection once.`;
+      this.trouble = speechOf(this)('Opening {0} is not on this phone yet; it needs a connection once.', asked.opening);
     else this.trouble = '';
   }
 
   private async refresh(): Promise<void> {
     this.line = await this.outbox.send();
+    await this.speak();
     const asked = this.asked();
     if (this.line !== 'no-line' && this.line !== 'signed-out') {
       if (asked) await this.fetchOpening(asked);
@@ -193,10 +230,10 @@ export class StepsPage extends LitElement {
     if (asked.opening === this.asked()?.opening) this.release = await this.releaseState(now, where);
     await rememberOpening(this.store, now);
     const rough = await this.get<RoughNow>(`/api/rough-openings/${where}`);
-    if (rough) await this.store.remember(`rough/${openingName(asked.folder, asked.opening)}`, rough);
-    const name = `sections/${now.variant}`;
+    if (rough) await this.store.remember(this.roughOf(asked), rough);
+    const name = this.sectionsOf(now);
     if ((await this.store.recall(name)) !== undefined) return;
-    const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}`);
+    const drawn = await this.get<Record<string, string>>(`/api/lap-sections/${now.variant}?language=${this.language}`);
     if (drawn) await this.store.remember(name, drawn);
   }
 
@@ -261,7 +298,7 @@ export class StepsPage extends LitElement {
       this.photoIds = [...this.photoIds, common.key];
       await this.keep({ ...common, sort: 'photo', takenAt: new Date().toISOString(), file: small });
     } catch {
-      this.trouble = 'That file is no photo that this phone can read. Accepted: JPEG, PNG, WebP.';
+      this.trouble = speechOf(this)('That file is no photo that this phone can read. Accepted: JPEG, PNG, WebP.');
     }
   }
 

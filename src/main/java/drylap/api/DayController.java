@@ -8,6 +8,7 @@ import drylap.planning.Visit;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Comparator;
@@ -56,20 +57,17 @@ final class DayController {
                 .filter(visit -> visit.crew().equals(who.crew()))
                 .filter(visit -> visit.end().isAfter(from) && visit.start().isBefore(until))
                 .sorted(Comparator.comparing(Visit::start))
-                .map(visit -> stop(published.folder(), visit))
+                .map(visit -> stop(new Speech(who.reading()), published.folder(), visit))
                 .distinct()
                 .toList();
     }
 
-    private static Stop stop(FolderId folder, Visit visit) {
+    private static Stop stop(Speech say, FolderId folder, Visit visit) {
         return new Stop(
                 folder.value(),
                 visit.opening().value(),
-                "%s: %s, %s, level %d"
-                        .formatted(
-                                visit.opening(),
-                                visit.facade().site(),
-                                visit.facade().facade(),
-                                visit.level()));
+                say.it(
+                        "{0}: {1}, {2}, level {3}",
+                        visit.opening(), visit.facade().site(), visit.facade().facade(), visit.level()));
     }
 }

@@ -4,6 +4,8 @@ import drylap.assembly.LapSection;
 import drylap.assembly.Variant;
 import drylap.assembly.WorkLine;
 import drylap.assembly.WorkList;
+import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,17 +22,24 @@ import org.springframework.web.bind.annotation.RestController;
 final class LapSectionsController {
     private static final Duration KEEP = Duration.ofDays(1);
 
+    private final SignedIn signedIn;
+
+    LapSectionsController(SignedIn signedIn) {
+        this.signedIn = signedIn;
+    }
+
     /** The drawings by the code of the line. */
     @GetMapping("/api/lap-sections/{variant}")
     ResponseEntity<Map<String, String>> sections(@PathVariable String variant) {
+        var say = new Speech(signedIn.reading());
         return VariantName.parse(variant)
                 .map(found -> ResponseEntity.ok()
                         .cacheControl(CacheControl.maxAge(KEEP).cachePrivate())
-                        .body(drawn(found)))
+                        .body(drawn(found, say)))
                 .orElseThrow(NotFound::new);
     }
 
-    private static Map<String, String> drawn(Variant variant) {
+    private static Map<String, String> drawn(Variant variant, Speech say) {
         var list = WorkList.of(variant, false);
         Map<String, String> drawn = new LinkedHashMap<>();
         List<String> done = new ArrayList<>();
@@ -41,7 +50,7 @@ final class LapSectionsController {
                     .findFirst()
                     .orElseThrow();
             done.add(line.code());
-            drawn.put(line.code(), LapSection.svg(list.built(done), LapSection.Layout.STACKED));
+            drawn.put(line.code(), LapSection.svg(list.built(done), LapSection.Layout.STACKED, say));
         }
         return drawn;
     }

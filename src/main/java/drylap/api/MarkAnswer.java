@@ -7,6 +7,7 @@ import drylap.assembly.LapSection;
 import drylap.assembly.WorkLine;
 import drylap.progress.MarkRequest;
 import drylap.progress.MarkResult;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -34,7 +35,7 @@ record MarkAnswer(
 
     record LapAnswer(String over, String under, String words) {}
 
-    static MarkAnswer of(MarkRequest request, MarkResult result) {
+    static MarkAnswer of(MarkRequest request, MarkResult result, Speech say) {
         UUID key = request.key();
         return switch (result) {
             case MarkResult.Marked marked ->
@@ -42,29 +43,29 @@ record MarkAnswer(
             case MarkResult.AlreadyMarked already ->
                 new MarkAnswer(key, "already", null, null, already.by(), already.at(), null, null, null);
             case MarkResult.NotYours foreign ->
-                new MarkAnswer(key, "refused", foreign.words(), null, null, null, null, null, null);
-            case MarkResult.Refused refused -> refused(key, refused);
+                new MarkAnswer(key, "refused", say.it(foreign.saying()), null, null, null, null, null, null);
+            case MarkResult.Refused refused -> refused(key, refused, say);
         };
     }
 
-    private static MarkAnswer refused(UUID key, MarkResult.Refused refused) {
+    private static MarkAnswer refused(UUID key, MarkResult.Refused refused, Speech say) {
         return new MarkAnswer(
                 key,
                 "refused",
-                refused.words(),
+                say.it(refused.saying()),
                 null,
                 null,
                 null,
-                lap(refused.lap()),
-                svg(refused.asItWouldBe()),
+                lap(refused.lap(), say),
+                svg(refused.asItWouldBe(), say),
                 refused.lines().stream().map(WorkLine::code).toList());
     }
 
-    private static @Nullable LapAnswer lap(@Nullable Lap lap) {
-        return lap == null ? null : new LapAnswer(lap.over().code(), lap.under().code(), lap.words());
+    private static @Nullable LapAnswer lap(@Nullable Lap lap, Speech say) {
+        return lap == null ? null : new LapAnswer(lap.over().code(), lap.under().code(), say.it(lap.saying()));
     }
 
-    private static @Nullable String svg(@Nullable AsBuilt built) {
-        return built == null ? null : LapSection.svg(built, LapSection.Layout.STACKED);
+    private static @Nullable String svg(@Nullable AsBuilt built, Speech say) {
+        return built == null ? null : LapSection.svg(built, LapSection.Layout.STACKED, say);
     }
 }

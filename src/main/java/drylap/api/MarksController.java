@@ -2,6 +2,7 @@ package drylap.api;
 
 import drylap.progress.StepLog;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -28,8 +29,9 @@ final class MarksController {
         var who = signedIn.person();
         var requests = MarkBatch.read(body);
         var results = log.markAll(who, requests);
+        var say = new Speech(who.reading());
         List<MarkAnswer> answers = new ArrayList<>(requests.size());
-        for (int i = 0; i < requests.size(); i++) answers.add(MarkAnswer.of(requests.get(i), results.get(i)));
+        for (int i = 0; i < requests.size(); i++) answers.add(MarkAnswer.of(requests.get(i), results.get(i), say));
         return answers;
     }
 }

@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.RestController;
 /** Who the page's scripts act for, and what they must send with a change. */
 @RestController
 class MeController {
-    record Me(long id, String name, String role, @Nullable String crew, String header, String token) {}
+    record Me(long id, String name, String role, @Nullable String crew, String header, String token, String language) {}
 
     private final SignedIn signedIn;
 
@@ -28,7 +28,8 @@ class MeController {
                         who.role().code(),
                         who.crew() == null ? null : who.crew().value(),
                         token.getHeaderName(),
-                        token.getToken())))
+                        token.getToken(),
+                        who.reading().language().code())))
                 .orElseGet(() -> ResponseEntity.status(HttpStatus.UNAUTHORIZED).build());
     }
 }

@@ -10,6 +10,7 @@ import drylap.progress.Exposed;
 import drylap.progress.LineDone;
 import drylap.progress.Mark;
 import drylap.progress.OpeningState;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
@@ -74,7 +75,7 @@ record OpeningAnswer(
             String source) {}
 
     /** @param yours whose lines the person who asks may tick */
-    static OpeningAnswer of(OpeningState state, Predicate<WorkLine> yours) {
+    static OpeningAnswer of(OpeningState state, Predicate<WorkLine> yours, Speech say) {
         var rating = state.rating();
         return new OpeningAnswer(
                 state.folder().value(),
@@ -84,26 +85,30 @@ record OpeningAnswer(
                 state.opening().level(),
                 VariantName.of(state.list().variant()),
                 state.version(),
-                new Rating(rating.code(), rating.words(), rating.mayBeLeft()),
-                state.weaknesses().stream().map(Weakness::words).distinct().toList(),
-                state.missing().stream().map(Lap::words).toList(),
-                state.apron().words(),
-                state.plane().words(),
+                new Rating(rating.code(), say.it(rating.words()), rating.mayBeLeft()),
+                state.weaknesses().stream()
+                        .map(Weakness::saying)
+                        .map(say::it)
+                        .distinct()
+                        .toList(),
+                state.missing().stream().map(Lap::saying).map(say::it).toList(),
+                say.it(state.apron().saying()),
+                say.it(state.plane().words()),
                 state.releasable(),
                 state.released(),
                 state.list().lines().stream()
-                        .map(line -> line(state, line, yours.test(line)))
+                        .map(line -> line(state, line, yours.test(line), say))
                         .toList(),
-                state.exposures().stream().map(OpeningAnswer::sun).toList(),
-                LapSection.svg(state.built(), LapSection.Layout.STACKED));
+                state.exposures().stream().map(one -> sun(one, say)).toList(),
+                LapSection.svg(state.built(), LapSection.Layout.STACKED, say));
     }
 
-    private static Line line(OpeningState state, WorkLine line, boolean yours) {
+    private static Line line(OpeningState state, WorkLine line, boolean yours, Speech say) {
         var done = state.done(line);
         var mark = done.map(LineDone::mark).orElse(null);
         return new Line(
                 line.code(),
-                line.text(),
+                say.it(line.saying()),
                 line.trade().code(),
                 line.number().isPresent() ? line.number().getAsInt() : null,
                 line.installBlock(),
@@ -114,25 +119,27 @@ record OpeningAnswer(
                         .toList(),
                 done.isPresent(),
                 state.next().contains(line),
-                why(state.check(line)),
+                why(state.check(line), say),
                 done.map(LineDone::at).orElse(null),
                 mark == null ? null : mark.person(),
                 mark == null ? null : mark.note(),
                 photos(mark));
     }
 
-    private static @Nullable String why(MarkCheck check) {
-        return check instanceof MarkCheck.Legal || check instanceof MarkCheck.AlreadyDone ? null : check.words();
+    private static @Nullable String why(MarkCheck check, Speech say) {
+        return check instanceof MarkCheck.Legal || check instanceof MarkCheck.AlreadyDone
+                ? null
+                : say.it(check.saying());
     }
 
     private static @Nullable List<UUID> photos(@Nullable Mark mark) {
         return mark == null || mark.photos().isEmpty() ? null : mark.photos();
     }
 
-    private static Sun sun(Exposed exposed) {
+    private static Sun sun(Exposed exposed, Speech say) {
         return new Sun(
-                exposed.part().words(),
-                exposed.words(),
+                say.it(exposed.part().words()),
+                say.it(exposed.saying()),
                 exposed.since(),
                 exposed.limitDays(),
                 exposed.daysLeft(),

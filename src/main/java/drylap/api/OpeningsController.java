@@ -6,6 +6,7 @@ import drylap.progress.OpeningStates;
 import drylap.progress.StepLog;
 import drylap.security.NotAllowed;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -35,7 +36,7 @@ final class OpeningsController {
             var state = states.of(who, new FolderId(Long.parseLong(folder)), new OpeningId(opening));
             return ResponseEntity.ok()
                     .cacheControl(CacheControl.noStore())
-                    .body(OpeningAnswer.of(state, line -> log.mayMark(who, state, line)));
+                    .body(OpeningAnswer.of(state, line -> log.mayMark(who, state, line), new Speech(who.reading())));
         } catch (NotAllowed refusal) {
             throw new NotFound();
         }

@@ -2,6 +2,9 @@ package drylap.api;
 
 import drylap.progress.Photos;
 import drylap.security.NotAllowed;
+import drylap.security.SignedIn;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.util.List;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
@@ -19,20 +22,26 @@ final class Problems {
     /** Before that of Spring Boot, which answers what is left. */
     static final int FIRST = -1;
 
+    private final SignedIn signedIn;
+
+    Problems(SignedIn signedIn) {
+        this.signedIn = signedIn;
+    }
+
     @ExceptionHandler
     ProblemDetail on(BadFields trouble) {
-        return bad("The request cannot be read, and nothing of it was done.", trouble.fields());
+        return bad(Saying.of("The request cannot be read, and nothing of it was done."), trouble.fields());
     }
 
     @ExceptionHandler
     ProblemDetail on(HttpMessageNotReadableException trouble) {
-        return bad("The request is no JSON.", List.of());
+        return bad(Saying.of("The request is no JSON."), List.of());
     }
 
     @ExceptionHandler
     ProblemDetail on(MissingServletRequestPartException trouble) {
         return bad(
-                "The request cannot be read, and nothing of it was done.",
+                Saying.of("The request cannot be read, and nothing of it was done."),
                 List.of(new BadField("photo." + trouble.getRequestPartName(), "is missing; accepted: a file")));
     }
 
@@ -44,33 +53,34 @@ final class Problems {
                     case NO_PHOTO -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
                     case KEY_TAKEN -> HttpStatus.CONFLICT;
                 },
-                trouble.refused().words());
+                trouble.refused().saying());
     }
 
     @ExceptionHandler
     ProblemDetail on(MaxUploadSizeExceededException trouble) {
         return problem(
                 HttpStatus.CONTENT_TOO_LARGE,
-                "The photo is too large; accepted: up to %d MB".formatted(Photos.MOST_BYTES >> 20));
+                Saying.of("The photo is too large; accepted: up to {0} MB", Photos.MOST_BYTES >> 20));
     }
 
     @ExceptionHandler
     ProblemDetail on(NotAllowed trouble) {
-        return problem(HttpStatus.FORBIDDEN, "This is not yours, or there is no such thing.");
+        return problem(HttpStatus.FORBIDDEN, Saying.of("This is not yours, or there is no such thing."));
     }
 
     @ExceptionHandler
     ProblemDetail on(NotFound trouble) {
-        return problem(HttpStatus.NOT_FOUND, "There is nothing here for you.");
+        return problem(HttpStatus.NOT_FOUND, Saying.of("There is nothing here for you."));
     }
 
-    private static ProblemDetail bad(String detail, List<BadField> fields) {
+    private ProblemDetail bad(Saying detail, List<BadField> fields) {
         var problem = problem(HttpStatus.BAD_REQUEST, detail);
         problem.setProperty("errors", fields);
         return problem;
     }
 
-    private static ProblemDetail problem(HttpStatus status, String detail) {
-        return ProblemDetail.forStatusAndDetail(status, detail);
+    /** For the person who asks, in their language; what stands under {@code errors} is for programs, and English. */
+    private ProblemDetail problem(HttpStatus status, Saying detail) {
+        return ProblemDetail.forStatusAndDetail(status, new Speech(signedIn.reading()).it(detail));
     }
 }

@@ -2,6 +2,7 @@ package drylap.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import drylap.handoff.HandoffResult;
+import drylap.speech.Speech;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,21 +17,21 @@ import org.jspecify.annotations.Nullable;
 record ReleaseAnswer(String outcome, String words, @Nullable Long record, List<Hindrance> hindrances) {
     record Hindrance(String opening, String words) {}
 
-    static ReleaseAnswer of(HandoffResult result) {
+    static ReleaseAnswer of(HandoffResult result, Speech say) {
+        String said = say.it(result.saying());
         return switch (result) {
-            case HandoffResult.Done(var act) -> new ReleaseAnswer("released", result.words(), act.id(), List.of());
-            case HandoffResult.AlreadyDone(var act) ->
-                new ReleaseAnswer("already", result.words(), act.id(), List.of());
+            case HandoffResult.Done(var act) -> new ReleaseAnswer("released", said, act.id(), List.of());
+            case HandoffResult.AlreadyDone(var act) -> new ReleaseAnswer("already", said, act.id(), List.of());
             case HandoffResult.NotYet(var hindrances) ->
                 new ReleaseAnswer(
                         "not-yet",
-                        result.words(),
+                        said,
                         null,
                         hindrances.stream()
-                                .map(one -> new Hindrance(one.opening().value(), one.words()))
+                                .map(one -> new Hindrance(one.opening().value(), say.it(one.saying())))
                                 .toList());
-            case HandoffResult.ChangedMeanwhile(var opening, var words) ->
-                new ReleaseAnswer("changed", result.words(), null, List.of(new Hindrance(opening.value(), words)));
+            case HandoffResult.ChangedMeanwhile(var opening, var what) ->
+                new ReleaseAnswer("changed", said, null, List.of(new Hindrance(opening.value(), say.it(what))));
         };
     }
 }

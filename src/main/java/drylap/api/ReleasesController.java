@@ -10,6 +10,8 @@ import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.util.List;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
@@ -59,11 +61,12 @@ final class ReleasesController {
     private Offer offer(Person who, FolderId folder, OpeningId opening) {
         var state = states.of(who, folder, opening);
         who.demand(Operation.RELEASE, state.site());
-        var against = releases.against(who, folder, opening);
-        return new Offer(state.version(), against, against.isEmpty() ? course(who, state) : List.of());
+        var say = new Speech(who.reading());
+        var against = said(say, releases.against(who, folder, opening));
+        return new Offer(state.version(), against, against.isEmpty() ? course(who, say, state) : List.of());
     }
 
-    private List<One> course(Person who, OpeningState state) {
+    private List<One> course(Person who, Speech say, OpeningState state) {
         var here = state.opening();
         return states.of(who, state.folder()).stream()
                 .filter(one -> one.opening().facade().equals(here.facade())
@@ -72,8 +75,15 @@ final class ReleasesController {
                 .map(one -> new One(
                         one.opening().id().value(),
                         one.version(),
-                        releases.against(who, state.folder(), one.opening().id())))
+                        said(
+                                say,
+                                releases.against(
+                                        who, state.folder(), one.opening().id()))))
                 .toList();
+    }
+
+    private static List<String> said(Speech say, List<Saying> against) {
+        return against.stream().map(say::it).toList();
     }
 
     /** All of them or none; what was sent before is answered as {@code already}. */
@@ -82,7 +92,7 @@ final class ReleasesController {
         var who = signedIn.person();
         HandoffRequest request = ReleaseBody.read(body);
         try {
-            return ReleaseAnswer.of(releases.release(who, request));
+            return ReleaseAnswer.of(releases.release(who, request), new Speech(who.reading()));
         } catch (IllegalArgumentException twoSites) {
             throw new BadFields(List.of(new BadField("release.openings", String.valueOf(twoSites.getMessage()))));
         }

@@ -8,6 +8,7 @@ import drylap.roughopening.RoughOpenings;
 import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -57,18 +58,18 @@ final class RoughOpeningsController {
                     rough.opening(who, at, id).facade().site());
             return ResponseEntity.ok()
                     .cacheControl(CacheControl.noStore())
-                    .body(answer(may, rough.newest(who, at, id)));
+                    .body(answer(new Speech(who.reading()), may, rough.newest(who, at, id)));
         } catch (NotAllowed refusal) {
             throw new NotFound();
         }
     }
 
-    private static Answer answer(boolean mayMeasure, Optional<RoughMeasurement> newest) {
+    private static Answer answer(Speech say, boolean mayMeasure, Optional<RoughMeasurement> newest) {
         return newest.map(one -> new Answer(
                         mayMeasure,
                         one.verdict().grade().code(),
-                        one.verdict().grade().words(),
-                        one.verdict().grade().meaning(),
+                        say.it(one.verdict().grade().words()),
+                        say.it(one.verdict().grade().meaning()),
                         one.person(),
                         one.at()))
                 .orElseGet(() -> new Answer(mayMeasure, null, null, null, null, null));

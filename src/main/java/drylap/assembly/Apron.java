@@ -1,5 +1,7 @@
 package drylap.assembly;
 
+import drylap.speech.Saying;
+
 /** The strip under the sill whose lower edge the follow-on trade needs free. */
 public sealed interface Apron {
     record Absent() implements Apron {}
@@ -35,11 +37,16 @@ public sealed interface Apron {
         }
     }
 
-    default String words() {
+    default Saying saying() {
         return switch (this) {
-            case Absent _ -> "no apron yet";
-            case LowerEdgeFree(var plane) -> "apron on, lower edge free; will drain: " + plane.words();
-            case Held(var plane) -> "apron on, lower edge held; drains: " + plane.words();
+            case Absent _ -> Saying.of("no apron yet");
+            case LowerEdgeFree(var plane) ->
+                Saying.of("apron on, lower edge free; will drain: {0}", Saying.of(plane.words()));
+            case Held(var plane) -> Saying.of("apron on, lower edge held; drains: {0}", Saying.of(plane.words()));
         };
+    }
+
+    default String words() {
+        return saying().words();
     }
 }

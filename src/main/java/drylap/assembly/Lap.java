@@ -1,6 +1,7 @@
 package drylap.assembly;
 
 import drylap.kernel.Coded;
+import drylap.speech.Saying;
 
 /** A lap as the method requires it: {@code over} lies outboard of {@code under} where the two meet. */
 public record Lap(Layer over, Layer under, Kind kind, Order order) {
@@ -48,7 +49,11 @@ public record Lap(Layer over, Layer under, Kind kind, Order order) {
         return over == one && under == other || over == other && under == one;
     }
 
+    public Saying saying() {
+        return Saying.of("{0} over {1}", over.saying(), under.saying());
+    }
+
     public String words() {
-        return "%s over %s".formatted(over.words(), under.words());
+        return saying().words();
     }
 }

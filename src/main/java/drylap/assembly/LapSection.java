@@ -1,13 +1,19 @@
 package drylap.assembly;
 
 import drylap.assembly.drawing.Sheet;
+import drylap.speech.Speech;
 
 /**
  * The drawing of an opening as it stands: head, jamb and sill cut through, layers in order from the wall to the outside,
  * with the way that water takes. It is one SVG element without scripts; its colours are CSS custom properties that start with
  * {@code --lap-}, its water paths carry the class {@code water-path}.
  */
-public record LapSection(AsBuilt built, Layout layout, Colours colours) {
+public record LapSection(AsBuilt built, Layout layout, Colours colours, Speech say) {
+    /** With its words in English. */
+    public LapSection(AsBuilt built, Layout layout, Colours colours) {
+        this(built, layout, colours, Speech.ENGLISH);
+    }
+
     /** Three cuts beside one another, or below one another for a phone. */
     public enum Layout {
         WIDE,
@@ -25,7 +31,11 @@ public record LapSection(AsBuilt built, Layout layout, Colours colours) {
     }
 
     public static String svg(AsBuilt built, Layout layout) {
-        return new LapSection(built, layout, Colours.PAGE).svg();
+        return svg(built, layout, Speech.ENGLISH);
+    }
+
+    public static String svg(AsBuilt built, Layout layout, Speech say) {
+        return new LapSection(built, layout, Colours.PAGE, say).svg();
     }
 
     public String svg() {

@@ -9,6 +9,7 @@ import static drylap.assembly.Layer.Kind.SECOND_BARRIER;
 import static drylap.assembly.Layer.Kind.WINDOW;
 
 import drylap.kernel.Coded;
+import drylap.speech.Saying;
 
 /** A layer at an opening; one at the jambs stands for the left and the right, which follow the same laps. */
 public enum Layer implements Coded {
@@ -60,6 +61,10 @@ public enum Layer implements Coded {
     /** The trade's words for it. */
     public String words() {
         return words;
+    }
+
+    public Saying saying() {
+        return Saying.of(words);
     }
 
     public Kind kind() {

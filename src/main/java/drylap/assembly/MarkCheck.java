@@ -1,7 +1,7 @@
 package drylap.assembly;
 
+import drylap.speech.Saying;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What would come of marking a line as done. */
 public sealed interface MarkCheck {
@@ -32,18 +32,20 @@ public sealed interface MarkCheck {
         }
     }
 
-    default String words() {
+    default Saying saying() {
         return switch (this) {
-            case Legal _ -> "may be done now";
-            case AlreadyDone _ -> "is done already";
-            case ByRelease _ -> "is done by releasing the opening";
+            case Legal _ -> Saying.of("may be done now");
+            case AlreadyDone _ -> Saying.of("is done already");
+            case ByRelease _ -> Saying.of("is done by releasing the opening");
             case WouldReverse reverse ->
-                "%s; first: %s".formatted(new LapVerdict.Reversed(reverse.lap()).words(), list(reverse.first()));
-            case TooEarly(var first) -> "comes too early; first: " + list(first);
+                Saying.of(
+                        "{0}; first: {1}",
+                        new LapVerdict.Reversed(reverse.lap()).saying(), WorkLine.list(reverse.first()));
+            case TooEarly(var first) -> Saying.of("comes too early; first: {0}", WorkLine.list(first));
         };
     }
 
-    private static String list(List<WorkLine> lines) {
-        return lines.stream().map(WorkLine::text).collect(Collectors.joining("; "));
+    default String words() {
+        return saying().words();
     }
 }

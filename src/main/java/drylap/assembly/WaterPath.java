@@ -1,8 +1,8 @@
 package drylap.assembly;
 
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The way of water that is put on the wall at one place, layer by layer down to where it ends. */
 public record WaterPath(Start start, List<Leg> legs, End end) {
@@ -70,17 +70,22 @@ public record WaterPath(Start start, List<Leg> legs, End end) {
         return legs.stream().anyMatch(leg -> leg.side() == Side.HELD_BY_BOND);
     }
 
-    public String words() {
-        String way = legs.stream().map(WaterPath::words).collect(Collectors.joining(", "));
-        return "%s: %s; %s".formatted(start.words(), way, end.words());
+    public Saying saying() {
+        var way = Saying.list(", ", legs.stream().map(WaterPath::saying).toList());
+        return Saying.of("{0}: {1}; {2}", Saying.of(start.words()), way, Saying.of(end.words()));
     }
 
-    private static String words(Leg leg) {
-        String layer = leg.layer() == Layer.RO ? "bare wall" : leg.layer().words();
+    public String words() {
+        return saying().words();
+    }
+
+    private static Saying saying(Leg leg) {
+        var layer =
+                leg.layer() == Layer.RO ? Saying.of("bare wall") : leg.layer().saying();
         return switch (leg.side()) {
             case OUTER_FACE -> layer;
-            case BEHIND -> "BEHIND the " + layer;
-            case HELD_BY_BOND -> layer + " (held by the bond of its edge)";
+            case BEHIND -> Saying.of("BEHIND the {0}", layer);
+            case HELD_BY_BOND -> Saying.of("{0} (held by the bond of its edge)", layer);
         };
     }
 }

@@ -1,10 +1,18 @@
 package drylap.assembly;
 
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
 
 /** One thing that keeps an opening from being rain-safe, and the best rating that it leaves. */
-public record Weakness(RainRating atBest, Layer at, String words) {
+public record Weakness(RainRating atBest, Layer at, Saying saying) {
+    Weakness(RainRating atBest, Layer at, String english) {
+        this(atBest, at, Saying.of(english));
+    }
+
+    public String words() {
+        return saying.words();
+    }
 
     static List<Weakness> of(AsBuilt built) {
         if (built.barrierUncut() && built.reversed().stream().noneMatch(built::isReversed)) return List.of();
@@ -16,7 +24,9 @@ public record Weakness(RainRating atBest, Layer at, String words) {
         if (built.conditions().windy())
             built.freeEdges()
                     .forEach(layer -> all.add(new Weakness(
-                            RainRating.LIGHT_RAIN, layer, "wind can fold up the free edge: " + layer.words())));
+                            RainRating.LIGHT_RAIN,
+                            layer,
+                            Saying.of("wind can fold up the free edge: {0}", layer.saying()))));
         return all;
     }
 
@@ -25,15 +35,16 @@ public record Weakness(RainRating atBest, Layer at, String words) {
         built.laps()
                 .filter(built::isReversed)
                 .forEach(lap ->
-                        all.add(new Weakness(RainRating.OPEN, lap.under(), new LapVerdict.Reversed(lap).words())));
+                        all.add(new Weakness(RainRating.OPEN, lap.under(), new LapVerdict.Reversed(lap).saying())));
         // A bare head is closed by a cover over it, and bare jambs are told apart below.
         built.laps()
                 .filter(lap -> lap.vertical() && built.isMissing(lap) && lap.under() != Layer.JF)
                 .forEach(lap -> all.add(new Weakness(
                         RainRating.OPEN,
                         lap.under(),
-                        "missing under the %s: %s"
-                                .formatted(lap.over().words(), lap.under().words()))));
+                        Saying.of(
+                                "missing under the {0}: {1}",
+                                lap.over().saying(), lap.under().saying()))));
     }
 
     private static void addBareFlanges(AsBuilt built, List<Weakness> all) {

@@ -1,6 +1,7 @@
 package drylap.assembly;
 
 import drylap.kernel.Trade;
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -16,6 +17,14 @@ public record WorkLine(
         String code, String text, Trade trade, List<Step> steps, boolean installBlock, OptionalInt number) {
     public WorkLine {
         steps = List.copyOf(steps);
+    }
+
+    public Saying saying() {
+        return Saying.of(text);
+    }
+
+    public static Saying list(List<WorkLine> lines) {
+        return Saying.list("; ", lines.stream().map(WorkLine::saying).toList());
     }
 
     /** Ticked by the hand-off to the next trade, never by hand. */

@@ -3,9 +3,13 @@ package drylap.calendars;
 import static drylap.persistence.jooq.Tables.CALENDAR_LINK;
 
 import drylap.crews.Crews;
+import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
 import drylap.kernel.Reach;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
 import drylap.kernel.SiteId;
 import drylap.persistence.jooq.tables.records.CalendarLinkRecord;
 import drylap.platform.News;
@@ -60,11 +64,20 @@ public final class CalendarLinks {
     }
 
     /**
-     * Makes a link to the calendar of a crew of the folder.
+     * Makes a link to the calendar of a crew of the folder, for those who read as its maker does.
      *
      * @throws IllegalArgumentException where the folder has no such crew
      */
     public NewLink make(Person who, FolderId folder, CrewId crew) {
+        return make(who, folder, crew, who.reading());
+    }
+
+    /**
+     * The same for those who read otherwise.
+     *
+     * @throws IllegalArgumentException where the folder has no such crew
+     */
+    public NewLink make(Person who, FolderId folder, CrewId crew, Reading reading) {
         who.demand(Operation.CHANGE_CALENDAR_LINKS);
         if (sites.within(folder, who.reach()).isEmpty())
             throw new NotAllowed(who, Operation.CHANGE_CALENDAR_LINKS, "in job folder " + folder.value());
@@ -72,7 +85,7 @@ public final class CalendarLinks {
             throw new IllegalArgumentException("job folder %d has no crew %s".formatted(folder.value(), crew));
         String secret = Secret.random();
         return transaction.execute(_ -> {
-            var link = insert(who, crew, secret);
+            var link = insert(who, crew, reading, secret);
             say(who, crew, "made a calendar link for crew %s".formatted(crew));
             return new NewLink(link, secret);
         });
@@ -129,10 +142,12 @@ public final class CalendarLinks {
                 .fetchOptional(CalendarLinks::link);
     }
 
-    private CalendarLink insert(Person who, CrewId crew, String secret) {
+    private CalendarLink insert(Person who, CrewId crew, Reading reading, String secret) {
         return db.insertInto(CALENDAR_LINK)
                 .set(CALENDAR_LINK.CREW, crew.value())
                 .set(CALENDAR_LINK.SECRET_HASH, Secret.hash(secret))
+                .set(CALENDAR_LINK.LANGUAGE, reading.language().code())
+                .set(CALENDAR_LINK.RULER, reading.ruler().code())
                 .set(CALENDAR_LINK.SITES, names(who.reach()))
                 .set(CALENDAR_LINK.PERSON_ID, who.id().value())
                 .set(CALENDAR_LINK.PERSON, who.name())
@@ -164,6 +179,7 @@ public final class CalendarLinks {
                         ? Reach.EVERYWHERE
                         : Reach.of(
                                 Arrays.stream(row.getSites()).map(SiteId::new).toList()),
+                new Reading(Coded.of(Language.class, row.getLanguage()), Coded.of(Ruler.class, row.getRuler())),
                 row.getPerson(),
                 row.getMadeAt(),
                 row.getReadAt(),

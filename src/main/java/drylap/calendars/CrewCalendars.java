@@ -1,10 +1,10 @@
 package drylap.calendars;
 
-import drylap.kernel.CrewId;
 import drylap.planning.CurrentFolders;
 import drylap.planning.Plans;
 import drylap.planning.Publication;
 import drylap.planning.Publications;
+import drylap.speech.Speech;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -54,37 +54,40 @@ public final class CrewCalendars {
     }
 
     private Feed feed(CalendarLink link) {
-        CrewId crew = link.crew();
-        publications.inWork().flatMap(publications::latest).ifPresent(published -> tell(crew, published));
+        var voice = new Voice(link.crew(), link.reading());
+        publications.inWork().flatMap(publications::latest).ifPresent(published -> tell(voice, published));
         Instant oldest = clock.instant().minus(KEPT);
-        return FeedWriter.write(crew, entries.after(crew, oldest, link.reach()), link.madeAt());
+        return FeedWriter.write(voice, entries.after(voice, oldest, link.reach()), link.madeAt());
     }
 
-    private void tell(CrewId crew, Publication published) {
-        if (entries.hold(crew) == published.id().value()) return;
+    private void tell(Voice voice, Publication published) {
+        if (entries.hold(voice) == published.id().value()) return;
         var plan = plans.load(published.plan());
-        var words = new StayWords(current.load(published.folder()), plan);
-        Map<Stay.Key, Entry> before = entries.of(crew);
-        List<Stay> stays = Stay.of(plan, crew);
+        var words = new StayWords(new Speech(voice.reading()), current.load(published.folder()), plan);
+        Map<Stay.Key, Entry> before = entries.of(voice);
+        List<Stay> stays = Stay.of(plan, voice.crew());
         stays.forEach(stay -> {
             Told told = words.told(stay);
             Entry was = before.remove(stay.key());
-            if (was == null) entries.add(crew, stay.key(), told, clock.instant());
+            if (was == null) entries.add(voice, stay.key(), told, clock.instant());
             else if (was.cancelledAt() != null || !was.told().equals(told))
                 entries.change(was, told, clock.instant(), null);
         });
-        before.values().stream().filter(was -> was.cancelledAt() == null).forEach(was -> end(was, published));
-        entries.toldUpTo(crew, published.id().value());
+        before.values().stream().filter(was -> was.cancelledAt() == null).forEach(was -> end(voice, was, published));
+        entries.toldUpTo(voice, published.id().value());
     }
 
     /** The plan no longer has it. What was over stays as it was: plans hold only what is left to do. */
-    private void end(Entry was, Publication published) {
+    private void end(Voice voice, Entry was, Publication published) {
         Told told = was.told();
         if (!told.end().isAfter(published.at())) return;
         if (told.start().isBefore(published.at()))
             entries.change(
                     was,
-                    told.cutAt(published.at(), "Ends here: the plan published since sends the crew here no longer."),
+                    told.cutAt(
+                            published.at(),
+                            new Speech(voice.reading())
+                                    .it("Ends here: the plan published since sends the crew here no longer.")),
                     clock.instant(),
                     null);
         else entries.change(was, told, clock.instant(), clock.instant());

@@ -3,7 +3,6 @@ package drylap.calendars;
 import static drylap.persistence.jooq.Tables.CALENDAR;
 import static drylap.persistence.jooq.Tables.CALENDAR_ENTRY;
 
-import drylap.kernel.CrewId;
 import drylap.kernel.GeoPoint;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
@@ -27,45 +26,49 @@ final class Entries {
     }
 
     /** Up to which publication the crew's calendar has been told, 0 for none; nobody else tells it before the transaction ends. */
-    long hold(CrewId crew) {
+    long hold(Voice voice) {
         db.insertInto(CALENDAR)
-                .set(CALENDAR.CREW, crew.value())
+                .set(CALENDAR.CREW, voice.crew().value())
+                .set(CALENDAR.LANGUAGE, voice.language())
+                .set(CALENDAR.RULER, voice.ruler())
                 .set(CALENDAR.TOLD, 0L)
                 .onConflictDoNothing()
                 .execute();
         return db.select(CALENDAR.TOLD)
                 .from(CALENDAR)
-                .where(CALENDAR.CREW.eq(crew.value()))
+                .where(voice.ofCalendar())
                 .forUpdate()
                 .fetchSingle(CALENDAR.TOLD);
     }
 
-    void toldUpTo(CrewId crew, long publication) {
+    void toldUpTo(Voice voice, long publication) {
         db.update(CALENDAR)
                 .set(CALENDAR.TOLD, publication)
-                .where(CALENDAR.CREW.eq(crew.value()))
+                .where(voice.ofCalendar())
                 .execute();
     }
 
-    Map<Stay.Key, Entry> of(CrewId crew) {
+    Map<Stay.Key, Entry> of(Voice voice) {
         return db.selectFrom(CALENDAR_ENTRY)
-                .where(CALENDAR_ENTRY.CREW.eq(crew.value()))
+                .where(voice.ofEntries())
                 .fetchMap(row -> new Stay.Key(row.getDate(), new SiteId(row.getSite()), row.getStay()), Entries::entry);
     }
 
     /** Those that end, or were cancelled, after a moment, at sites within reach; in order of time. */
-    List<Entry> after(CrewId crew, Instant moment, Reach reach) {
+    List<Entry> after(Voice voice, Instant moment, Reach reach) {
         return db.selectFrom(CALENDAR_ENTRY)
-                .where(CALENDAR_ENTRY.CREW.eq(crew.value()), Within.reach(CALENDAR_ENTRY.SITE, reach))
+                .where(voice.ofEntries(), Within.reach(CALENDAR_ENTRY.SITE, reach))
                 .and(CALENDAR_ENTRY.ENDS_AT.gt(moment))
                 .and(CALENDAR_ENTRY.CANCELLED_AT.isNull().or(CALENDAR_ENTRY.CANCELLED_AT.gt(moment)))
                 .orderBy(CALENDAR_ENTRY.STARTS_AT, CALENDAR_ENTRY.UID)
                 .fetch(Entries::entry);
     }
 
-    void add(CrewId crew, Stay.Key key, Told told, Instant at) {
+    void add(Voice voice, Stay.Key key, Told told, Instant at) {
         CalendarEntryRecord row = db.newRecord(CALENDAR_ENTRY);
-        row.setCrew(crew.value());
+        row.setCrew(voice.crew().value());
+        row.setLanguage(voice.language());
+        row.setRuler(voice.ruler());
         row.setDate(key.date());
         row.setSite(key.site().value());
         row.setStay(key.number());

@@ -2,6 +2,7 @@ package drylap.calendars;
 
 import drylap.kernel.CrewId;
 import drylap.security.Secret;
+import drylap.speech.Speech;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -13,6 +14,7 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.ComponentList;
@@ -49,8 +51,8 @@ final class FeedWriter {
     private FeedWriter() {}
 
     /** @param since when there was a calendar at all */
-    static Feed write(CrewId crew, List<Entry> entries, Instant since) {
-        var calendar = head("Crew %s".formatted(crew));
+    static Feed write(Voice voice, List<Entry> entries, Instant since) {
+        var calendar = head(voice, new Speech(voice.reading()).it("Crew {0}", voice.crew()));
         entries.forEach(entry -> calendar.add(event(entry)));
         // a calendar without any component would be none (RFC 5545, 3.6)
         if (entries.isEmpty()) calendar.add(utc());
@@ -60,9 +62,9 @@ final class FeedWriter {
         return new Feed(text, tag(text), changed);
     }
 
-    private static Calendar head(String name) {
+    private static Calendar head(Voice voice, String name) {
         var calendar = new Calendar();
-        calendar.add(new ProdId("-//Drylap//Crew calendar//EN"));
+        calendar.add(new ProdId("-//Drylap//Crew calendar//" + voice.language().toUpperCase(Locale.ROOT)));
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
         calendar.add(new Name(name));

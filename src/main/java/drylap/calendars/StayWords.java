@@ -7,12 +7,11 @@ import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.takeoff.TakeOff;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,13 +20,13 @@ import java.util.stream.Collectors;
 
 /** Says a stay in words, from the folder as it stands. */
 final class StayWords {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-
+    private final Speech say;
     private final JobFolder folder;
     private final Plan plan;
     private final Map<OpeningId, Opening> openings;
 
-    StayWords(JobFolder folder, Plan plan) {
+    StayWords(Speech say, JobFolder folder, Plan plan) {
+        this.say = say;
         this.folder = folder;
         this.plan = plan;
         openings = folder.openings().stream().collect(Collectors.toMap(Opening::id, Function.identity()));
@@ -48,37 +47,44 @@ final class StayWords {
     }
 
     /** A crew has one trade, so that all its visits are of one task. */
-    private static String work(Stay stay) {
+    private String work(Stay stay) {
         long count = stay.visits().stream().map(Visit::opening).distinct().count();
-        return "%s %d opening%s".formatted(stay.visits().getFirst().task().code(), count, count == 1 ? "" : "s");
+        return say.it(
+                switch (stay.visits().getFirst().task()) {
+                    case INSTALL -> "install {0, plural, one {# opening} other {# openings}}";
+                    case TEST -> "test {0, plural, one {# opening} other {# openings}}";
+                    case WRAP -> "wrap {0, plural, one {# opening} other {# openings}}";
+                    case CLAD -> "clad {0, plural, one {# opening} other {# openings}}";
+                },
+                count);
     }
 
     private String description(Stay stay, Site site) {
         String visits =
                 stay.visits().stream().map(visit -> line(visit, site.zone())).collect(Collectors.joining("\n"));
-        String bring = bring(stay).map("\n\nBring: %s"::formatted).orElse("");
-        return "%s to %s by the clock of %s\n\n%s%s\n\n%s"
-                .formatted(
-                        clock(stay.start(), site.zone()),
-                        clock(stay.end(), site.zone()),
-                        site.zone(),
-                        visits,
-                        bring,
-                        Caution.WORDS);
+        String bring =
+                bring(stay).map(load -> "\n\n" + say.it("Bring: {0}", load)).orElse("");
+        String hours = say.it(
+                "{0} to {1} by the clock of {2}",
+                say.clock(stay.start(), site.zone()), say.clock(stay.end(), site.zone()), site.zone());
+        return "%s\n\n%s%s\n\n%s".formatted(hours, visits, bring, say.it(Caution.WORDS));
     }
 
     private String line(Visit visit, ZoneId zone) {
         Opening opening = Objects.requireNonNull(openings.get(visit.opening()));
-        return "%s %s, %s, level %d: %s, method %s, %d × %d mm"
-                .formatted(
-                        clock(visit.start(), zone),
-                        visit.opening(),
-                        visit.facade().facade(),
-                        visit.level(),
-                        visit.task().code(),
-                        opening.method().code(),
-                        opening.widthMm(),
-                        opening.heightMm());
+        return say.it(
+                switch (visit.task()) {
+                    case INSTALL -> "{0} {1}, {2}, level {3}: install, method {4}, {5}";
+                    case TEST -> "{0} {1}, {2}, level {3}: test, method {4}, {5}";
+                    case WRAP -> "{0} {1}, {2}, level {3}: wrap, method {4}, {5}";
+                    case CLAD -> "{0} {1}, {2}, level {3}: clad, method {4}, {5}";
+                },
+                say.clock(visit.start(), zone),
+                visit.opening(),
+                visit.facade().facade(),
+                visit.level(),
+                opening.method().code(),
+                say.size(opening.widthMm(), opening.heightMm()));
     }
 
     /** Of what was left to do when it was told; how strips are cut stands on the page My day. */
@@ -91,17 +97,13 @@ final class StayWords {
                             stay.key().date())
                     .filter(load -> !load.isEmpty())
                     .map(load ->
-                            "%s; %s. My day tells how to cut the strips.".formatted(load.counts(), load.lengths()));
+                            say.it("{0}; {1}. My day tells how to cut the strips.", load.counts(), load.lengths()));
         } catch (IllegalArgumentException tooLong) {
-            return Optional.of("cannot be said: " + tooLong.getMessage());
+            return Optional.of(say.it("cannot be said: {0}", Unfit.saying(tooLong)));
         }
     }
 
     private Plan only(Stay stay) {
         return new Plan(plan.start(), plan.horizonEnd(), stay.visits(), List.of(), List.of(), List.of(), plan.ledger());
-    }
-
-    private static String clock(Instant instant, ZoneId zone) {
-        return CLOCK.format(instant.atZone(zone));
     }
 }

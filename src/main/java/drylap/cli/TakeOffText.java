@@ -21,11 +21,12 @@ final class TakeOffText {
     }
 
     private static void print(VanList day, PrintWriter out) {
-        out.printf("%s, %s: %s%n", day.crew(), DAY.format(day.date()), day.counts());
-        out.printf("  strips: %s%n", day.lengths());
+        out.printf(
+                "%s, %s: %s%n", day.crew(), DAY.format(day.date()), day.counts().words());
+        out.printf("  strips: %s%n", day.lengths().words());
         for (CutList cut : day.cuts()) {
-            out.printf("  %s%n", cut.words());
-            cut.rolls().forEach(roll -> out.printf("    %s%n", roll.words()));
+            out.printf("  %s%n", cut.saying().words());
+            cut.rolls().forEach(roll -> out.printf("    %s%n", roll.saying().words()));
         }
         out.println();
     }

@@ -5,6 +5,7 @@
             "kernel",
             "platform",
             "keeping",
+            "speech",
             "assembly",
             "sites",
             "weather",

@@ -12,6 +12,7 @@ import drylap.progress.OpeningStates;
 import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -93,13 +94,14 @@ final class Counter {
         return now.stream()
                 .filter(state -> !request.sawVersion(state.opening().id(), state.version()))
                 .findFirst()
-                .map(state -> new ChangedMeanwhile(
-                        state.opening().id(), "was changed since you looked at it" + lastChange(state)));
+                .map(state -> new ChangedMeanwhile(state.opening().id(), lastChange(state)));
     }
 
-    private static String lastChange(OpeningState state) {
+    private static Saying lastChange(OpeningState state) {
         var last = state.lastMark();
-        return last == null ? "" : ", last by " + last.person();
+        return last == null
+                ? Saying.of("was changed since you looked at it")
+                : Saying.of("was changed since you looked at it, last by {0}", last.person());
     }
 
     private static Set<SiteId> siteOf(List<OpeningState> states) {

@@ -1,5 +1,6 @@
 package drylap.handoff;
 
+import drylap.speech.Saying;
 import java.time.Instant;
 
 /** In whose hands an opening is. */
@@ -24,12 +25,13 @@ public sealed interface Custody {
         };
     }
 
-    default String words() {
+    default Saying saying() {
         return switch (this) {
-            case Unreleased _ -> "not released";
-            case Released _ -> "released, not accepted yet";
-            case Accepted _ -> "accepted by the follow-on trade";
-            case Returned returned -> "returned: " + returned.reason().words();
+            case Unreleased _ -> Saying.of("not released");
+            case Released _ -> Saying.of("released, not accepted yet");
+            case Accepted _ -> Saying.of("accepted by the follow-on trade");
+            case Returned returned ->
+                Saying.of("returned: {0}", Saying.of(returned.reason().words()));
         };
     }
 }

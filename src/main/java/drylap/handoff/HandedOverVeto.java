@@ -5,6 +5,7 @@ import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Trade;
 import drylap.progress.UndoVeto;
+import drylap.speech.Saying;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 
@@ -18,12 +19,12 @@ final class HandedOverVeto implements UndoVeto {
     }
 
     @Override
-    public Optional<String> against(FolderId folder, OpeningId opening, WorkLine line) {
+    public Optional<Saying> against(FolderId folder, OpeningId opening, WorkLine line) {
         if (line.trade() != Trade.WINDOW) return Optional.empty();
         var custody = custodies.of(folder, opening);
         return custody.handedOver()
-                ? Optional.of("%s: the opening is %s; the follow-on trade can return it"
-                        .formatted(line.text(), custody.words()))
+                ? Optional.of(Saying.of(
+                        "{0}: the opening is {1}; the follow-on trade can return it", line.saying(), custody.saying()))
                 : Optional.empty();
     }
 }

@@ -2,6 +2,8 @@ package drylap.handoff;
 
 import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -39,11 +41,9 @@ public record HandoffAct(
 
         public WaterTest {
             if (pressurePa < 0 || pressurePa > MOST_PA)
-                throw new IllegalArgumentException(
-                        "a test pressure of %d Pa; accepted: 0 to %d".formatted(pressurePa, MOST_PA));
+                throw new Unfit(Saying.of("a test pressure of {0} Pa; accepted: 0 to {1}", pressurePa, MOST_PA));
             if (minutes < 1 || minutes > MOST_MINUTES)
-                throw new IllegalArgumentException(
-                        "a test of %d minutes; accepted: 1 to %d".formatted(minutes, MOST_MINUTES));
+                throw new Unfit(Saying.of("a test of {0} minutes; accepted: 1 to {1}", minutes, MOST_MINUTES));
         }
     }
 

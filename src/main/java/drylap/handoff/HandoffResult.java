@@ -1,6 +1,7 @@
 package drylap.handoff;
 
 import drylap.kernel.OpeningId;
+import drylap.speech.Saying;
 import java.util.List;
 
 /** What became of an act. */
@@ -16,30 +17,45 @@ public sealed interface HandoffResult {
             hindrances = List.copyOf(hindrances);
         }
 
-        static NotYet because(OpeningId opening, String words) {
-            return new NotYet(List.of(new Hindrance(opening, words)));
+        static NotYet because(OpeningId opening, Saying saying) {
+            return new NotYet(List.of(new Hindrance(opening, saying)));
         }
     }
 
     /** Someone else was quicker: what the person looked at is no longer so. Nothing was changed. */
-    record ChangedMeanwhile(OpeningId opening, String words) implements HandoffResult {}
+    record ChangedMeanwhile(OpeningId opening, Saying saying) implements HandoffResult {}
 
     /** What speaks against it at one opening. */
-    record Hindrance(OpeningId opening, String words) {}
+    record Hindrance(OpeningId opening, Saying saying) {
+        public String words() {
+            return saying.words();
+        }
+    }
 
     default boolean done() {
         return this instanceof Done || this instanceof AlreadyDone;
     }
 
-    default String words() {
+    default Saying saying() {
         return switch (this) {
-            case Done(var act) -> act.kind().words();
-            case AlreadyDone(var act) -> act.kind().words() + " already";
+            case Done(var act) -> Saying.of(act.kind().words());
+            case AlreadyDone(var act) ->
+                Saying.of("{0} already", Saying.of(act.kind().words()));
             case NotYet(var hindrances) ->
-                hindrances.stream()
-                        .map(one -> "%s: %s".formatted(one.opening(), one.words()))
-                        .collect(java.util.stream.Collectors.joining("; "));
-            case ChangedMeanwhile(var opening, var words) -> "%s: %s".formatted(opening, words);
+                Saying.list(
+                        "; ",
+                        hindrances.stream()
+                                .map(one -> of(one.opening(), one.saying()))
+                                .toList());
+            case ChangedMeanwhile(var opening, var what) -> of(opening, what);
         };
+    }
+
+    default String words() {
+        return saying().words();
+    }
+
+    private static Saying of(OpeningId opening, Saying what) {
+        return Saying.of("{0}: {1}", opening, what);
     }
 }

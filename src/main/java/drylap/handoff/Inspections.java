@@ -11,6 +11,7 @@ import drylap.progress.OpeningState;
 import drylap.progress.StepLog;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,8 @@ public final class Inspections {
         var kind = passed ? ActKind.HOLD_PASSED : ActKind.HOLD_FAILED;
         return counter.act(who, Operation.PASS_HOLD_POINT, request, now -> {
             if (!passed && request.note().isBlank())
-                return Verdict.refuse(NotYet.because(request.openings().getFirst(), "say what is wrong with it"));
+                return Verdict.refuse(
+                        NotYet.because(request.openings().getFirst(), Saying.of("say what is wrong with it")));
             var refusal = passed && point == HoldPoint.ROUGH_OPENING
                     ? tick(who, request, now, Step.ACCEPT)
                     : Optional.<HandoffResult>empty();
@@ -62,7 +64,7 @@ public final class Inspections {
                     who,
                     MarkRequest.done(
                             Counter.keyOf(request.key(), id, code), request.folder(), id, code, clock.instant()));
-            if (marked instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.words()));
+            if (marked instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.saying()));
         }
         return Optional.empty();
     }
@@ -81,7 +83,7 @@ public final class Inspections {
                     code,
                     "a later water test failed",
                     Counter.keyOf(request.key(), id, code));
-            if (undone instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.words()));
+            if (undone instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.saying()));
         }
         return Optional.empty();
     }

@@ -2,6 +2,8 @@ package drylap.handoff;
 
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -23,9 +25,8 @@ record NewAct(
     NewAct {
         note = note.strip();
         if (note.length() > LONGEST_NOTE)
-            throw new IllegalArgumentException(
-                    "the note has %d characters; accepted: up to %d".formatted(note.length(), LONGEST_NOTE));
+            throw new Unfit(Saying.of("the note has {0} characters; accepted: up to {1}", note.length(), LONGEST_NOTE));
         if (reason == ReturnReason.OTHER && note.isEmpty())
-            throw new IllegalArgumentException("a return for something else needs a note that says what");
+            throw new Unfit(Saying.of("a return for something else needs a note that says what"));
     }
 }

@@ -2,10 +2,10 @@ package drylap.handoff;
 
 import drylap.assembly.WorkLine;
 import drylap.progress.OpeningState;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What stands between an opening and its release. */
 final class ReleaseCheck {
@@ -16,21 +16,21 @@ final class ReleaseCheck {
      * @param held what was decided at its hold points
      * @return in words; empty: it may be released
      */
-    static List<String> against(OpeningState state, Custody custody, Set<HoldPoint> applying, Held held) {
-        List<String> against = new ArrayList<>();
-        if (custody.handedOver()) against.add("is " + custody.words());
+    static List<Saying> against(OpeningState state, Custody custody, Set<HoldPoint> applying, Held held) {
+        List<Saying> against = new ArrayList<>();
+        if (custody.handedOver()) against.add(Saying.of("is {0}", custody.saying()));
         var missing = state.list().missing(state.done(), state.list().release());
-        if (!missing.isEmpty())
-            against.add("still to do: " + missing.stream().map(WorkLine::text).collect(Collectors.joining("; ")));
+        if (!missing.isEmpty()) against.add(Saying.of("still to do: {0}", WorkLine.list(missing)));
         if (!state.rating().mayBeLeft())
-            against.add("may not be left like this: " + state.rating().words());
-        state.missing().forEach(lap -> against.add("lap missing: " + lap.words()));
+            against.add(Saying.of(
+                    "may not be left like this: {0}", Saying.of(state.rating().words())));
+        state.missing().forEach(lap -> against.add(Saying.of("lap missing: {0}", lap.saying())));
         if (applying.contains(HoldPoint.ROUGH_OPENING) && held.roughOpeningRejected())
-            against.add("the rough opening was rejected");
+            against.add(Saying.of("the rough opening was rejected"));
         if (applying.contains(HoldPoint.MOCK_UP) && !held.mockUpPassed())
-            against.add("the first of its kind has not passed as a mock-up");
+            against.add(Saying.of("the first of its kind has not passed as a mock-up"));
         if (applying.contains(HoldPoint.SPOT_TEST) && state.opening().waterTest() && !held.testPassed())
-            against.add("its spot water test has not passed");
+            against.add(Saying.of("its spot water test has not passed"));
         return List.copyOf(against);
     }
 

@@ -12,6 +12,7 @@ import drylap.progress.OpeningStates;
 import drylap.progress.StepLog;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -49,7 +50,7 @@ public final class Releases {
     }
 
     /** What speaks against releasing this opening, in words; empty where nothing does. */
-    public List<String> against(Person who, FolderId folder, OpeningId opening) {
+    public List<Saying> against(Person who, FolderId folder, OpeningId opening) {
         return against(states.of(who, folder, opening));
     }
 
@@ -86,7 +87,7 @@ public final class Releases {
             var marked =
                     log.release(who, request.folder(), id, clock.instant(), Counter.keyOf(request.key(), id, line));
             if (marked instanceof MarkResult.Refused refused)
-                return Verdict.refuse(NotYet.because(id, refused.words()));
+                return Verdict.refuse(NotYet.because(id, refused.saying()));
             entries.add(Counter.entry(marked instanceof MarkResult.Marked done ? done.state() : state));
         }
         return Verdict.write(new NewAct(
@@ -107,7 +108,7 @@ public final class Releases {
                 .map(words -> new Hindrance(state.opening().id(), words));
     }
 
-    private List<String> against(OpeningState state) {
+    private List<Saying> against(OpeningState state) {
         return ReleaseCheck.against(
                 state,
                 custodies.of(state.folder(), state.opening().id()),

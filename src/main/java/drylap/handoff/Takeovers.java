@@ -8,6 +8,7 @@ import drylap.progress.OpeningState;
 import drylap.progress.StepLog;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +66,7 @@ public final class Takeovers {
             var key = Counter.keyOf(request.key(), id, line.code());
             String words = "returned: " + reason.words();
             var undone = log.takeBack(who, Operation.RETURN, request.folder(), id, line.code(), words, key);
-            if (undone instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.words()));
+            if (undone instanceof MarkResult.Refused refused) return Optional.of(NotYet.because(id, refused.saying()));
         }
         return Optional.empty();
     }
@@ -74,10 +75,10 @@ public final class Takeovers {
         var custody = custodies.of(state.folder(), state.opening().id());
         return switch (custody) {
             case Custody.Released _ -> Optional.empty();
-            case Custody.Accepted accepted -> meanwhile(state, "was accepted by " + accepted.by());
-            case Custody.Returned returned -> meanwhile(state, "was returned by " + returned.by());
+            case Custody.Accepted accepted -> meanwhile(state, Saying.of("was accepted by {0}", accepted.by()));
+            case Custody.Returned returned -> meanwhile(state, Saying.of("was returned by {0}", returned.by()));
             case Custody.Unreleased _ ->
-                Optional.of(NotYet.because(state.opening().id(), custody.words()));
+                Optional.of(NotYet.because(state.opening().id(), custody.saying()));
         };
     }
 
@@ -85,11 +86,11 @@ public final class Takeovers {
         var custody = custodies.of(state.folder(), state.opening().id());
         if (custody.handedOver()) return Optional.empty();
         return custody instanceof Custody.Returned returned
-                ? meanwhile(state, "was returned by " + returned.by())
-                : Optional.of(NotYet.because(state.opening().id(), custody.words()));
+                ? meanwhile(state, Saying.of("was returned by {0}", returned.by()))
+                : Optional.of(NotYet.because(state.opening().id(), custody.saying()));
     }
 
-    private static Optional<HandoffResult> meanwhile(OpeningState state, String words) {
+    private static Optional<HandoffResult> meanwhile(OpeningState state, Saying words) {
         return Optional.of(new ChangedMeanwhile(state.opening().id(), words));
     }
 

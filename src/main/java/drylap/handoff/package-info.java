@@ -1,7 +1,16 @@
 /** Who hands which opening to whom and in what state: hold points, releases, acceptances, returns, water tests, bookings. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "crews", "security", "progress", "persistence", "platform"
+        allowedDependencies = {
+            "kernel",
+            "speech",
+            "assembly",
+            "sites",
+            "crews",
+            "security",
+            "progress",
+            "persistence",
+            "platform"
         })
 package drylap.handoff;
 

@@ -1,12 +1,16 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
+
 /** A crew's day on paper: where to, what to load, each opening with what is to be ticked, and how the laps go. */
 public final class CrewDayPaper {
     private final DaySheet day;
+    private final Speech say;
     private final Sheet sheet;
 
     private CrewDayPaper(DaySheet day, Sheet sheet) {
         this.day = day;
+        this.say = day.say();
         this.sheet = sheet;
     }
 
@@ -16,22 +20,22 @@ public final class CrewDayPaper {
      * @throws IllegalArgumentException where a link is too long for a code
      */
     public static byte[] pdf(DaySheet day, Paper paper) {
-        return Sheet.pdf(paper, day.title(), day.origin(), sheet -> new CrewDayPaper(day, sheet).lay());
+        return Sheet.pdf(paper, day.say(), day.title(), day.origin(), sheet -> new CrewDayPaper(day, sheet).lay());
     }
 
     private void lay() {
         day.places().forEach(this::place);
         if (!day.load().isEmpty()) {
-            sheet.heading("Load for this day");
+            sheet.heading(say.it("Load for this day"));
             day.load().forEach(words -> {
                 sheet.paragraph(Style.TEXT, words);
                 sheet.down(3);
             });
         }
-        sheet.heading(day.stops().isEmpty() ? "No visits" : "In this order");
+        sheet.heading(say.it(day.stops().isEmpty() ? "No visits" : "In this order"));
         for (int i = 0; i < day.stops().size(); i++)
             new StopBlock(i + 1, day.stops().get(i), sheet).lay();
-        new LapPairs(sheet).lay(day.kinds());
+        new LapPairs(say, sheet).lay(day.kinds());
     }
 
     private void place(DaySheet.Place place) {
@@ -41,7 +45,7 @@ public final class CrewDayPaper {
         if (!place.holds().isEmpty())
             sheet.paragraph(
                     Style.STRONG,
-                    "Hold points, go on only when someone has looked: " + String.join("; ", place.holds()));
+                    say.it("Hold points, go on only when someone has looked: {0}", String.join("; ", place.holds())));
         sheet.down(6);
     }
 }

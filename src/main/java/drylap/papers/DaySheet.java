@@ -1,17 +1,25 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import java.util.List;
 
 /**
  * A crew's day as it is printed.
  *
+ * @param say in whose language it is printed
  * @param title crew and date
  * @param origin by which plan, and when it was printed
  * @param load what goes into the van, a paragraph each; empty where nothing does
  * @param kinds the lap section of each kind of opening of the day
  */
 public record DaySheet(
-        String title, String origin, List<Place> places, List<String> load, List<Stop> stops, List<Kind> kinds) {
+        Speech say,
+        String title,
+        String origin,
+        List<Place> places,
+        List<String> load,
+        List<Stop> stops,
+        List<Kind> kinds) {
     public DaySheet {
         places = List.copyOf(places);
         load = List.copyOf(load);

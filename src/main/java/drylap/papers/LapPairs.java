@@ -1,6 +1,7 @@
 package drylap.papers;
 
 import drylap.papers.DaySheet.Kind;
+import drylap.speech.Speech;
 import java.util.List;
 
 /** Lap sections, two beside one another, as large as can be: they are read at arm's length. */
@@ -8,10 +9,12 @@ final class LapPairs {
     private static final float GAP = 14;
     private static final float LEAST = 560;
 
+    private final Speech say;
     private final Sheet sheet;
     private final float width;
 
-    LapPairs(Sheet sheet) {
+    LapPairs(Speech say, Sheet sheet) {
+        this.say = say;
         this.sheet = sheet;
         width = (sheet.width() - GAP) / 2;
     }
@@ -19,7 +22,7 @@ final class LapPairs {
     void lay(List<Kind> kinds) {
         if (kinds.isEmpty()) return;
         sheet.need(LEAST);
-        sheet.heading("How the laps go");
+        sheet.heading(say.it("How the laps go"));
         for (int i = 0; i < kinds.size(); i += 2) {
             sheet.need(LEAST);
             pair(kinds.subList(i, Math.min(i + 2, kinds.size())));

@@ -3,6 +3,7 @@ package drylap.papers;
 import drylap.papers.RecordSheet.Act;
 import drylap.papers.RecordSheet.Photo;
 import drylap.papers.RecordSheet.Row;
+import drylap.speech.Speech;
 import java.awt.Color;
 import java.util.List;
 
@@ -19,27 +20,34 @@ public final class RecordPaper {
             "This says in which state the laps were when they were handed over. It replaces neither "
                     + "local codes, the manufacturer's instructions nor a licensed inspection.";
 
+    private final Speech say;
     private final Sheet sheet;
     private final Pen pen;
 
-    private RecordPaper(Sheet sheet) {
+    private RecordPaper(Speech say, Sheet sheet) {
+        this.say = say;
         this.sheet = sheet;
         pen = sheet.pen();
     }
 
     /** @throws IllegalArgumentException where the link is too long for a code, or a photo is no JPEG */
     public static byte[] pdf(RecordSheet record, Paper paper) {
-        return Sheet.pdf(paper, record.title(), record.origin(), sheet -> new RecordPaper(sheet).lay(record));
+        return Sheet.pdf(
+                paper,
+                record.say(),
+                record.title(),
+                record.origin(),
+                sheet -> new RecordPaper(record.say(), sheet).lay(record));
     }
 
     private void lay(RecordSheet record) {
         facts(record);
-        sheet.heading("Openings, as they were then");
+        sheet.heading(say.it("Openings, as they were then"));
         record.rows().forEach(this::row);
-        sheet.heading("From hand to hand");
+        sheet.heading(say.it("From hand to hand"));
         chain(record.chain());
         if (!record.photos().isEmpty() || !record.left().isEmpty()) photos(record);
-        new LapPairs(sheet).lay(record.laps());
+        new LapPairs(say, sheet).lay(record.laps());
     }
 
     /** The code stands beside them. */
@@ -52,12 +60,12 @@ public final class RecordPaper {
             y = sheet.lines(Style.TEXT, fact.value(), sheet.x() + NAMES, y, width) + 2;
         }
         for (String hold : record.holds()) {
-            sheet.lines(Style.STRONG, "Hold point", sheet.x(), y, NAMES - PAD);
+            sheet.lines(Style.STRONG, say.it("Hold point"), sheet.x(), y, NAMES - PAD);
             y = sheet.lines(Style.TEXT, hold, sheet.x() + NAMES, y, width) + 2;
         }
         QrCode.of(record.link()).draw(pen, sheet.x() + sheet.width() - CODE, top - 6, CODE);
         sheet.down(Math.max(y - top, CODE - PAD) + PAD);
-        sheet.paragraph(Style.TEXT, STATE);
+        sheet.paragraph(Style.TEXT, say.it(STATE));
     }
 
     private void row(Row row) {
@@ -75,13 +83,13 @@ public final class RecordPaper {
     }
 
     private void chain(List<Act> chain) {
-        act(Style.STRONG, List.of("When", "What", "Who", "Openings"));
+        act(Style.STRONG, List.of(say.it("When"), say.it("What"), say.it("Who"), say.it("Openings")));
         for (Act act : chain)
             act(
                     act.self() ? Style.STRONG : Style.TEXT,
                     List.of(
                             act.when(),
-                            act.self() ? act.what() + " (this record)" : act.what(),
+                            act.self() ? say.it("{0} (this record)", act.what()) : act.what(),
                             act.who(),
                             act.openings()));
     }
@@ -107,7 +115,7 @@ public final class RecordPaper {
     private void photos(RecordSheet record) {
         float width = (sheet.width() - GAP) / 2;
         sheet.need(width);
-        sheet.heading("Photos");
+        sheet.heading(say.it("Photos"));
         if (!record.left().isEmpty()) sheet.paragraph(Style.TEXT, record.left());
         for (int i = 0; i < record.photos().size(); i += 2)
             pair(record.photos().subList(i, Math.min(i + 2, record.photos().size())), width);

@@ -1,11 +1,13 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The record of one act of handing over, as it is printed and filed.
  *
+ * @param say in whose language it is printed
  * @param title what was done, to what
  * @param origin its number, and when it was printed
  * @param facts who, when, where, why; name and value
@@ -18,6 +20,7 @@ import java.util.Optional;
  * @param left what of photos is not on the paper, and why; empty where all are
  */
 public record RecordSheet(
+        Speech say,
         String title,
         String origin,
         List<Fact> facts,

@@ -1,6 +1,7 @@
 package drylap.papers;
 
 import drylap.papers.ReleaseSheet.Row;
+import drylap.speech.Speech;
 import java.awt.Color;
 
 /** A course that goes from one trade to the next: what is ready at each opening, boxes to tick, and lines to sign. */
@@ -12,18 +13,25 @@ public final class ReleasePaper {
     private static final float SIGNATURES = 118;
     private static final Color LINE = new Color(0x8a94a3);
 
+    private final Speech say;
     private final Sheet sheet;
     private final Pen pen;
     private final float words;
 
-    private ReleasePaper(Sheet sheet) {
+    private ReleasePaper(Speech say, Sheet sheet) {
+        this.say = say;
         this.sheet = sheet;
         pen = sheet.pen();
         words = sheet.width() - GLYPH - TICKS - 4 * PAD;
     }
 
     public static byte[] pdf(ReleaseSheet release, Paper paper) {
-        return Sheet.pdf(paper, release.title(), release.origin(), sheet -> new ReleasePaper(sheet).lay(release));
+        return Sheet.pdf(
+                paper,
+                release.say(),
+                release.title(),
+                release.origin(),
+                sheet -> new ReleasePaper(release.say(), sheet).lay(release));
     }
 
     private void lay(ReleaseSheet release) {
@@ -33,9 +41,10 @@ public final class ReleasePaper {
         sheet.need(SIGNATURES);
         sheet.paragraph(
                 Style.STRONG,
-                "A tick here counts once it is entered in Drylap; what is returned stays with who released it.");
-        signature("Released by (window crew)");
-        signature("Accepted by (trade that follows)");
+                say.it(
+                        "A tick here counts once it is entered in Drylap; what is returned stays with who released it."));
+        signature(say.it("Released by (window crew): name, signature"));
+        signature(say.it("Accepted by (trade that follows): name, signature"));
     }
 
     private void row(Row row) {
@@ -47,13 +56,13 @@ public final class ReleasePaper {
         new FrontDrawing(row.front(), pen, x + PAD, y + PAD, GLYPH).draw();
         float at = sheet.lines(Style.HEAD, head(row), x + GLYPH + 2 * PAD, y + PAD, words);
         for (String fact : row.words()) at = sheet.lines(Style.TEXT, fact, x + GLYPH + 2 * PAD, at, words);
-        tick("accepted", x + sheet.width() - TICKS, y + PAD);
-        tick("returned", x + sheet.width() - TICKS, y + PAD + 2 * TICK);
+        tick(say.it("accepted"), x + sheet.width() - TICKS, y + PAD);
+        tick(say.it("returned"), x + sheet.width() - TICKS, y + PAD + 2 * TICK);
         sheet.down(height + PAD);
     }
 
-    private static String head(Row row) {
-        return "%s: %s".formatted(row.opening(), row.ready() ? "apron ready" : "NOT ready");
+    private String head(Row row) {
+        return "%s: %s".formatted(row.opening(), say.it(row.ready() ? "apron ready" : "NOT ready"));
     }
 
     private float height(Row row) {
@@ -70,8 +79,8 @@ public final class ReleasePaper {
     private void signature(String who) {
         float y = sheet.y() + 34;
         pen.line(0.8f, Style.INK, sheet.x(), y, sheet.x() + sheet.width(), y);
-        pen.text(sheet.x(), y + 10, Style.SMALL, who + ": name, signature");
-        pen.text(sheet.x() + sheet.width() - 130, y + 10, Style.SMALL, "date and time");
+        pen.text(sheet.x(), y + 10, Style.SMALL, who);
+        pen.text(sheet.x() + sheet.width() - 130, y + 10, Style.SMALL, say.it("date and time"));
         sheet.down(48);
     }
 }

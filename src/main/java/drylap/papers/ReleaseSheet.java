@@ -1,15 +1,17 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import java.util.List;
 
 /**
  * The release of a course to the trade that follows, as it is printed and signed.
  *
+ * @param say in whose language it is printed
  * @param title site, facade and level
  * @param origin when it was printed
  * @param facts of the whole course: how many are ready, how the next layer goes, what is coming
  */
-public record ReleaseSheet(String title, String origin, List<String> facts, List<Row> rows) {
+public record ReleaseSheet(Speech say, String title, String origin, List<String> facts, List<Row> rows) {
     public ReleaseSheet {
         facts = List.copyOf(facts);
         rows = List.copyOf(rows);

@@ -1,6 +1,7 @@
 package drylap.papers;
 
 import drylap.kernel.Caution;
+import drylap.speech.Speech;
 import java.io.ByteArrayOutputStream;
 import java.util.function.Consumer;
 import org.openpdf.text.Document;
@@ -15,6 +16,7 @@ final class Sheet {
     private final Document document;
     private final PdfWriter writer;
     private final Paper paper;
+    private final Speech say;
     private final String title;
     private final String origin;
     private final int total;
@@ -23,8 +25,9 @@ final class Sheet {
     private float y;
     private float top;
 
-    private Sheet(ByteArrayOutputStream out, Paper paper, String title, String origin, int total) {
+    private Sheet(ByteArrayOutputStream out, Paper paper, Speech say, String title, String origin, int total) {
         this.paper = paper;
+        this.say = say;
         this.title = title;
         this.origin = origin;
         this.total = total;
@@ -32,22 +35,29 @@ final class Sheet {
         writer = PdfWriter.getInstance(document, out);
         document.addTitle(title);
         document.addCreator("Drylap");
+        document.setDocumentLanguage(say.language().code());
         document.open();
         pen = new Pen(writer.getDirectContent(), paper.height());
         begin();
     }
 
     /** Laid out twice, since only the first time tells how many pages there are. */
-    static byte[] pdf(Paper paper, String title, String origin, Consumer<Sheet> content) {
-        int pages = write(new ByteArrayOutputStream(), paper, title, origin, 0, content);
+    static byte[] pdf(Paper paper, Speech say, String title, String origin, Consumer<Sheet> content) {
+        int pages = write(new ByteArrayOutputStream(), paper, say, title, origin, 0, content);
         var out = new ByteArrayOutputStream();
-        write(out, paper, title, origin, pages, content);
+        write(out, paper, say, title, origin, pages, content);
         return out.toByteArray();
     }
 
     private static int write(
-            ByteArrayOutputStream out, Paper paper, String title, String origin, int total, Consumer<Sheet> content) {
-        var sheet = new Sheet(out, paper, title, origin, total);
+            ByteArrayOutputStream out,
+            Paper paper,
+            Speech say,
+            String title,
+            String origin,
+            int total,
+            Consumer<Sheet> content) {
+        var sheet = new Sheet(out, paper, say, title, origin, total);
         content.accept(sheet);
         sheet.document.close();
         return sheet.page;
@@ -141,12 +151,12 @@ final class Sheet {
     }
 
     private void foot() {
-        String number = "page %d of %d".formatted(page, total);
+        String number = say.it("page {0} of {1}", page, total);
         float numberWidth = Style.SMALL.font().width(number, Style.SMALL.size());
         float at = paper.height() - MARGIN - FOOT + 10;
         pen.line(0.6f, Style.INK, MARGIN, at, MARGIN + width(), at);
         at += 2;
-        for (String line : Style.SMALL.wrap(Caution.WORDS, width() - 90)) {
+        for (String line : Style.SMALL.wrap(say.it(Caution.WORDS), width() - 90)) {
             pen.text(MARGIN, at + Style.SMALL.size(), Style.SMALL, line);
             at += Style.SMALL.leading();
         }

@@ -1,5 +1,6 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import drylap.papers.WeekPlan.Band.Kind;
 import drylap.papers.WeekPlan.Cell;
 import drylap.papers.WeekPlan.Crew;
@@ -29,7 +30,7 @@ public final class WeekPaper {
 
     /** @throws IllegalArgumentException where the link is too long for a code */
     public static byte[] pdf(WeekPlan plan, Paper paper) {
-        return Sheet.pdf(paper, plan.title(), plan.origin(), sheet -> new WeekPaper(plan, sheet).lay());
+        return Sheet.pdf(paper, Speech.ENGLISH, plan.title(), plan.origin(), sheet -> new WeekPaper(plan, sheet).lay());
     }
 
     private void lay() {

@@ -1,6 +1,6 @@
 /** Papers for the site as PDF: a crew's day, a week for the wall, the release of a course, a hand-over record. Records in, bytes out; what they say is worked out elsewhere. */
 @NullMarked
-@ApplicationModule(allowedDependencies = "kernel")
+@ApplicationModule(allowedDependencies = {"kernel", "speech"})
 package drylap.papers;
 
 import org.jspecify.annotations.NullMarked;

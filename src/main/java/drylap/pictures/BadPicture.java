@@ -1,23 +1,36 @@
 package drylap.pictures;
 
-/** Bytes that are no picture which can be kept; the message says why and what would be. */
+import drylap.speech.Saying;
+
+/** Bytes that are no picture which can be kept; the saying tells why and what would be. */
 public final class BadPicture extends Exception {
+    private final transient Saying saying;
     private final boolean tooLarge;
 
-    private BadPicture(String words, boolean tooLarge) {
-        super(words);
+    private BadPicture(Saying saying, boolean tooLarge) {
+        super(saying.words());
+        this.saying = saying;
         this.tooLarge = tooLarge;
     }
 
-    static BadPicture none(String words) {
-        return new BadPicture("%s; accepted: JPEG, PNG, WebP".formatted(words), false);
+    static BadPicture none(Saying saying) {
+        return new BadPicture(saying, false);
     }
 
     static BadPicture tooLarge(int width, int height) {
         return new BadPicture(
-                "the photo has %d x %d pixels; accepted: up to %d million in all, and no side longer than %d"
-                        .formatted(width, height, Pictures.MOST_PIXELS / 1_000_000, Pictures.LONGEST_SIDE_PX),
+                Saying.of(
+                        "the photo has {0} x {1} pixels; accepted: up to {2} million in all, and no side longer than {3}",
+                        width,
+                        height,
+                        Pictures.MOST_PIXELS / 1_000_000,
+                        Pictures.LONGEST_SIDE_PX),
                 true);
+    }
+
+    /** The message, for whoever sent the picture. */
+    public Saying saying() {
+        return saying;
     }
 
     public boolean tooLarge() {

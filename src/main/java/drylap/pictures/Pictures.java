@@ -1,5 +1,6 @@
 package drylap.pictures;
 
+import drylap.speech.Saying;
 import java.io.IOException;
 import java.util.concurrent.Semaphore;
 
@@ -25,7 +26,8 @@ public final class Pictures {
      * @throws BadPicture where the bytes are of no known kind, cut off, too large once decoded, or moving
      */
     public static Picture lookAt(byte[] sent, boolean keepPlace) throws BadPicture {
-        var type = MediaType.of(sent).orElseThrow(() -> BadPicture.none("the file is no photo that is known"));
+        var type = MediaType.of(sent).orElseThrow(() -> BadPicture.none(
+                        Saying.of("the file is no photo that is known; accepted: JPEG, PNG, WebP")));
         try {
             var parts = parts(type, sent);
             var kept = parts.written(keepPlace);
@@ -36,8 +38,11 @@ public final class Pictures {
                 DECODING.release();
             }
         } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException unfit) {
-            throw BadPicture.none(
-                    "the file begins as %s but cannot be read: %s".formatted(type.code(), unfit.getMessage()));
+            // where it breaks is said by libraries, and for whoever repairs the file
+            throw BadPicture.none(Saying.of(
+                    "the file begins as {0} but cannot be read; accepted: JPEG, PNG, WebP. Where it breaks: {1}",
+                    type.code(),
+                    String.valueOf(unfit.getMessage())));
         }
     }
 

@@ -2,6 +2,7 @@ package drylap.progress;
 
 import drylap.assembly.Step;
 import drylap.kernel.Rule;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -65,10 +66,15 @@ public record Exposed(
         return new Exposed(part, since, (int) Math.floor(days), limitDays, (int) Math.floor(limitDays - days), source);
     }
 
-    public String words() {
-        if (daysLeft == null) return "%s: in the sun since before the log, days unknown".formatted(part.words());
+    public Saying saying() {
+        var layer = Saying.of(part.words());
+        if (daysLeft == null) return Saying.of("{0}: in the sun since before the log, days unknown", layer);
         return daysLeft < 0
-                ? "%s: %d days beyond its %.0f days of sun".formatted(part.words(), -daysLeft, limitDays)
-                : "%s: %d of %.0f days of sun left".formatted(part.words(), daysLeft, limitDays);
+                ? Saying.of("{0}: {1} days beyond its {2} days of sun", layer, -daysLeft, Math.round(limitDays))
+                : Saying.of("{0}: {1} of {2} days of sun left", layer, daysLeft, Math.round(limitDays));
+    }
+
+    public String words() {
+        return saying().words();
     }
 }

@@ -9,6 +9,7 @@ import drylap.progress.MarkResult.Refused;
 import drylap.security.History;
 import drylap.security.Person;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.util.Optional;
 import java.util.function.Function;
 import org.springframework.stereotype.Service;
@@ -40,7 +41,7 @@ final class LogBook {
             var request = entry.request();
             if (!marks.lock(request.folder(), entry.opening()))
                 return Refused.because(
-                        "opening %s has another method since you looked; open it again".formatted(request.opening()));
+                        Saying.of("opening {0} has another method since you looked; open it again", request.opening()));
             var before = marks.byKey(request);
             if (before.isPresent()) return already(before.get());
             var state = states.state(request.folder(), entry.opening());
@@ -53,7 +54,7 @@ final class LogBook {
     private MarkResult write(Entry entry) {
         var request = entry.request();
         if (!marks.add(entry.who(), entry.opening(), request))
-            return Refused.because("the key of this mark was used for another one: %s".formatted(request.key()));
+            return Refused.because(Saying.of("the key of this mark was used for another one: {0}", request.key()));
         var site = entry.opening().facade().site();
         if (request.reason() != null)
             history.note(
@@ -82,8 +83,9 @@ final class LogBook {
                 .<MarkResult>map(LogBook::already)
                 .orElseGet(() -> entry.request().kind() == MarkKind.DONE
                         ? new AlreadyMarked(null, state.opening().doneAt())
-                        : Refused.because("%s: is not done, so it cannot be undone"
-                                .formatted(entry.line().text())));
+                        : Refused.because(Saying.of(
+                                "{0}: is not done, so it cannot be undone",
+                                entry.line().saying())));
     }
 
     private static AlreadyMarked already(Mark mark) {

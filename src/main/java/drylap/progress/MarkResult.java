@@ -4,6 +4,7 @@ import drylap.assembly.AsBuilt;
 import drylap.assembly.Lap;
 import drylap.assembly.MarkCheck;
 import drylap.assembly.WorkLine;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,18 +29,22 @@ public sealed interface MarkResult {
      * @param lines the lines that stand in the way: to do first, or to undo first
      */
     record Refused(
-            String words, @Nullable Lap lap, @Nullable AsBuilt asItWouldBe, List<WorkLine> lines)
+            Saying saying, @Nullable Lap lap, @Nullable AsBuilt asItWouldBe, List<WorkLine> lines)
             implements MarkResult {
         public Refused {
             lines = List.copyOf(lines);
         }
 
-        static Refused because(String words) {
-            return new Refused(words, null, null, List.of());
+        public String words() {
+            return saying.words();
+        }
+
+        static Refused because(Saying saying) {
+            return new Refused(saying, null, null, List.of());
         }
 
         static Refused by(WorkLine line, MarkCheck check) {
-            String words = "%s: %s".formatted(line.text(), check.words());
+            var words = Saying.of("{0}: {1}", line.saying(), check.saying());
             return switch (check) {
                 case MarkCheck.WouldReverse reverse ->
                     new Refused(words, reverse.lap(), reverse.asItWouldBe(), reverse.first());
@@ -50,5 +55,13 @@ public sealed interface MarkResult {
     }
 
     /** Not this person's to mark, or not there at all; which of the two is not told. Only {@code markAll} answers so. */
-    record NotYours(String words) implements MarkResult {}
+    record NotYours() implements MarkResult {
+        public Saying saying() {
+            return Saying.of("this is not yours to mark, or there is no such opening");
+        }
+
+        public String words() {
+            return saying().words();
+        }
+    }
 }

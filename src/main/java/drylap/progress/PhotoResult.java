@@ -1,5 +1,7 @@
 package drylap.progress;
 
+import drylap.speech.Saying;
+
 /** What became of a photo. */
 public sealed interface PhotoResult {
     record Stored(Photo photo) implements PhotoResult {}
@@ -7,7 +9,11 @@ public sealed interface PhotoResult {
     /** The same photo came before. */
     record AlreadyStored(Photo photo) implements PhotoResult {}
 
-    record Refused(Why why, String words) implements PhotoResult {
+    record Refused(Why why, Saying saying) implements PhotoResult {
+        public String words() {
+            return saying.words();
+        }
+
         /** What is wrong with it. */
         public enum Why {
             TOO_LARGE,

@@ -19,6 +19,7 @@ import drylap.progress.PhotoResult.Stored;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -68,15 +69,16 @@ public final class Photos {
         if (request.content().length > MOST_BYTES)
             return new Refused(
                     Why.TOO_LARGE,
-                    "the photo has %.1f MB; accepted: up to 8 MB"
-                            .formatted(request.content().length / 1024.0 / 1024.0));
+                    Saying.of(
+                            "the photo has {0} MB; accepted: up to 8 MB",
+                            "%.1f".formatted(request.content().length / 1024.0 / 1024.0)));
         var before = rows.sentBefore(request);
         if (before.isPresent()) return new AlreadyStored(before.get());
         try {
             boolean keepPlace = places.keptAt(request.folder(), opening.facade().site());
             return store(who, opening, request, Pictures.lookAt(request.content(), keepPlace));
         } catch (BadPicture bad) {
-            return new Refused(bad.tooLarge() ? Why.TOO_LARGE : Why.NO_PHOTO, String.valueOf(bad.getMessage()));
+            return new Refused(bad.tooLarge() ? Why.TOO_LARGE : Why.NO_PHOTO, bad.saying());
         }
     }
 
@@ -138,7 +140,7 @@ public final class Photos {
     private PhotoResult again(PhotoRequest request) {
         return rows.sentBefore(request)
                 .<PhotoResult>map(AlreadyStored::new)
-                .orElseGet(() ->
-                        new Refused(Why.KEY_TAKEN, "the key of this photo was used for another one: " + request.id()));
+                .orElseGet(() -> new Refused(
+                        Why.KEY_TAKEN, Saying.of("the key of this photo was used for another one: {0}", request.id())));
     }
 }

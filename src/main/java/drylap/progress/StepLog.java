@@ -11,6 +11,7 @@ import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -101,7 +102,7 @@ public final class StepLog {
         try {
             return mark(who, request);
         } catch (NotAllowed refusal) {
-            return new NotYours("this is not yours to mark, or there is no such opening");
+            return new NotYours();
         }
     }
 
@@ -112,7 +113,7 @@ public final class StepLog {
 
     private Optional<Refused> unlessFree(OpeningState state, WorkLine line) {
         if (line.release())
-            return Optional.of(Refused.because("%s: is taken back by the hand-off only".formatted(line.text())));
+            return Optional.of(Refused.because(Saying.of("{0}: is taken back by the hand-off only", line.saying())));
         return whileResting(state, line)
                 .or(() -> vetoes.orderedStream()
                         .flatMap(veto ->
@@ -124,18 +125,16 @@ public final class StepLog {
     private static Optional<Refused> whileResting(OpeningState state, WorkLine line) {
         var resting = state.list().restingOn(state.done(), line);
         if (resting.isEmpty()) return Optional.empty();
-        String words = "%s: other work rests on it; undo first: %s"
-                .formatted(
-                        line.text(),
-                        resting.reversed().stream().map(WorkLine::text).collect(Collectors.joining("; ")));
+        var words = Saying.of(
+                "{0}: other work rests on it; undo first: {1}", line.saying(), WorkLine.list(resting.reversed()));
         return Optional.of(new Refused(words, null, null, resting));
     }
 
     private static Refused noSuchLine(MarkRequest request, Opening opening) {
-        return Refused.because("opening %s has no line \"%s\"; accepted: %s"
-                .formatted(
-                        request.opening(),
-                        request.line(),
-                        opening.workList().lines().stream().map(WorkLine::code).collect(Collectors.joining(", "))));
+        return Refused.because(Saying.of(
+                "opening {0} has no line \"{1}\"; accepted: {2}",
+                request.opening(),
+                request.line(),
+                opening.workList().lines().stream().map(WorkLine::code).collect(Collectors.joining(", "))));
     }
 }

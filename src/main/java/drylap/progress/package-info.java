@@ -1,7 +1,16 @@
 /** The log of what was done at each opening, with its photos, and the state that its replay gives. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "assembly", "sites", "security", "persistence", "platform", "pictures"})
+        allowedDependencies = {
+            "kernel",
+            "speech",
+            "assembly",
+            "sites",
+            "security",
+            "persistence",
+            "platform",
+            "pictures"
+        })
 package drylap.progress;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,6 +1,7 @@
 package drylap.security;
 
 import drylap.kernel.Reach;
+import drylap.speech.Saying;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Optional;
@@ -67,7 +68,7 @@ public final class FirstUse {
                 alone ? Role.CONTRACTOR : Role.ADMINISTRATOR,
                 alone ? Reach.EVERYWHERE : Reach.NOWHERE,
                 null);
-        Optional<String> problem = person.problem().or(() -> Passwords.against(password));
+        Optional<String> problem = person.problem().or(() -> Passwords.against(password).map(Saying::words));
         if (problem.isPresent()) return new Outcome.Refused(problem.get());
         boolean first = people.addFirst(person, password);
         code = null;

@@ -1,5 +1,6 @@
 package drylap.security;
 
+import drylap.speech.Saying;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.Objects;
@@ -21,20 +22,20 @@ public final class Passwords {
     private Passwords() {}
 
     /** What speaks against a new password, in words. */
-    public static Optional<String> against(String password) {
+    public static Optional<Saying> against(String password) {
         if (password.length() < SHORTEST)
             return Optional.of(
-                    "the password has %d characters; accepted: %d or more".formatted(password.length(), SHORTEST));
+                    Saying.of("the password has {0} characters; accepted: {1} or more", password.length(), SHORTEST));
         int bytes = password.getBytes(StandardCharsets.UTF_8).length;
         return bytes > LONGEST_BYTES
-                ? Optional.of("the password has %d bytes; accepted: up to %d".formatted(bytes, LONGEST_BYTES))
+                ? Optional.of(Saying.of("the password has {0} bytes; accepted: up to {1}", bytes, LONGEST_BYTES))
                 : Optional.empty();
     }
 
     /** @throws IllegalArgumentException where something speaks against it */
     static String hash(String password) {
         against(password).ifPresent(words -> {
-            throw new IllegalArgumentException(words);
+            throw new IllegalArgumentException(words.words());
         });
         return Objects.requireNonNull(BCRYPT.encode(password));
     }

@@ -2,7 +2,9 @@ package drylap.security;
 
 import drylap.kernel.ChangedMeanwhile;
 import drylap.kernel.Coded;
+import drylap.kernel.Language;
 import drylap.kernel.PersonId;
+import drylap.kernel.Reading;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import java.time.Clock;
@@ -91,6 +93,20 @@ public final class People {
             rows.signOut(id, clock.instant());
             say(who, "signed %s out everywhere".formatted(nameOf(id)));
         });
+    }
+
+    /** How this person reads from now on. */
+    public void read(Person who, Reading reading) {
+        rows.setReading(who.id(), reading);
+    }
+
+    /**
+     * In which language someone came in.
+     *
+     * @param chosen said by themselves at the door, so that it takes the place of any before; else it is their browser's
+     */
+    public void cameIn(PersonId who, Language language, boolean chosen) {
+        rows.setLanguage(who, language, chosen);
     }
 
     /** Someone of the sample data, whose password everybody knows. */

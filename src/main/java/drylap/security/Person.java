@@ -3,6 +3,7 @@ package drylap.security;
 import drylap.kernel.CrewId;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.kernel.Reading;
 import drylap.kernel.SiteId;
 import java.util.Collection;
 import java.util.Set;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param crew the crew that they work in, for roles that do
  * @param demo one of the invented people of the sample data
+ * @param reading the language and the ruler that they chose, or the usual ones
  * @param only what a program that acts for the person may do of what the role may; none for the person itself
  */
 public record Person(
@@ -23,6 +25,7 @@ public record Person(
         Reach reach,
         @Nullable CrewId crew,
         boolean demo,
+        Reading reading,
         @Nullable Set<Operation> only) {
     public Person {
         if (only != null) only = Set.copyOf(only);
@@ -30,13 +33,31 @@ public record Person(
 
     /** Someone who acts in person. */
     public Person(
+            PersonId id,
+            String signInName,
+            String name,
+            Role role,
+            Reach reach,
+            @Nullable CrewId crew,
+            boolean demo,
+            Reading reading) {
+        this(id, signInName, name, role, reach, crew, demo, reading, null);
+    }
+
+    /** Someone who acts in person and reads as is usual. */
+    public Person(
             PersonId id, String signInName, String name, Role role, Reach reach, @Nullable CrewId crew, boolean demo) {
-        this(id, signInName, name, role, reach, crew, demo, null);
+        this(id, signInName, name, role, reach, crew, demo, Reading.USUAL);
+    }
+
+    /** The same, reading otherwise. */
+    public Person reading(Reading other) {
+        return new Person(id, signInName, name, role, reach, crew, demo, other, only);
     }
 
     /** The same person as a program acts for them: with what both may, where both may. */
     public Person actedFor(Set<Operation> operations, Reach where) {
-        return new Person(id, signInName, name, role, reach.within(where), crew, demo, operations);
+        return new Person(id, signInName, name, role, reach.within(where), crew, demo, reading, operations);
     }
 
     /** Whether it is the person, rather than a program that acts for them. */

@@ -5,8 +5,11 @@ import static drylap.persistence.jooq.Tables.PERSON_SITE;
 
 import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
+import drylap.kernel.Language;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
 import drylap.kernel.SiteId;
 import drylap.persistence.jooq.tables.records.PersonRecord;
 import java.time.Instant;
@@ -135,7 +138,30 @@ final class PersonRows {
                 Coded.of(Role.class, row.getRole()),
                 row.getEverySite() ? Reach.EVERYWHERE : sites(row.getId()),
                 row.getCrew() == null ? null : new CrewId(row.getCrew()),
-                row.getDemo());
+                row.getDemo(),
+                reading(row));
+    }
+
+    void setReading(PersonId id, Reading reading) {
+        db.update(PERSON)
+                .set(PERSON.LANGUAGE, reading.language().code())
+                .set(PERSON.RULER, reading.ruler().code())
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
+    /** @param over whether it takes the place of one that was chosen before */
+    void setLanguage(PersonId id, Language language, boolean over) {
+        db.update(PERSON)
+                .set(PERSON.LANGUAGE, language.code())
+                .where(PERSON.ID.eq(id.value()), over ? DSL.noCondition() : PERSON.LANGUAGE.isNull())
+                .execute();
+    }
+
+    private static Reading reading(PersonRecord row) {
+        var reading = Reading.USUAL;
+        if (row.getLanguage() != null) reading = reading.in(Coded.of(Language.class, row.getLanguage()));
+        return row.getRuler() == null ? reading : reading.by(Coded.of(Ruler.class, row.getRuler()));
     }
 
     private Reach sites(long id) {

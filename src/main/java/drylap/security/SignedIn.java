@@ -1,5 +1,6 @@
 package drylap.security;
 
+import drylap.kernel.Reading;
 import java.util.Optional;
 
 /** Who asks, on the thread of a request. */
@@ -7,6 +8,11 @@ import java.util.Optional;
 public interface SignedIn {
     /** Empty where nobody is signed in, or whoever was has been signed out since. */
     Optional<Person> find();
+
+    /** How whoever asks reads. */
+    default Reading reading() {
+        return find().map(Person::reading).orElse(Reading.USUAL);
+    }
 
     /** @throws IllegalStateException where nobody is signed in */
     default Person person() {

@@ -1,9 +1,9 @@
 package drylap.takeoff;
 
-import drylap.assembly.Length;
+import drylap.speech.Part;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * How strips of one width are cut from rolls: on as few rolls as can be, and so that as much as can be is left together on one.
@@ -12,16 +12,14 @@ import java.util.stream.Collectors;
  * @param proved no other way is better; else the search for one was ended
  */
 public record CutList(boolean pan, double widthMm, double rollMm, List<Roll> rolls, boolean proved) {
-    private static final double MM_PER_M = 1_000;
-
     /** @param left on the roll, in mm */
     public record Roll(List<Strip> strips, double left) {
         public Roll {
             strips = List.copyOf(strips);
         }
 
-        public String words() {
-            return strips.stream().map(Strip::words).collect(Collectors.joining("; "));
+        public Saying saying() {
+            return Saying.list("; ", strips.stream().map(Strip::saying).toList());
         }
     }
 
@@ -39,18 +37,16 @@ public record CutList(boolean pan, double widthMm, double rollMm, List<Roll> rol
     }
 
     /** As it heads the rolls on a list. */
-    public String words() {
-        return String.format(
-                Locale.ROOT,
-                "%s %.0f mm (%.0f in) wide, from rolls of %.1f m: %d; offcut %.2f m, longest rest %.2f m%s",
-                pan ? "pan strip" : "flashing strip",
-                widthMm,
-                new Length(widthMm).inches(),
-                rollMm / MM_PER_M,
+    public Saying saying() {
+        var words = Saying.of(
+                "{0} {1} wide, from rolls of {2}: {3}; offcut {4}, longest rest {5}",
+                Saying.of(pan ? "pan strip" : "flashing strip"),
+                new Part.CutLength(widthMm),
+                new Part.Stretch(rollMm, 1),
                 rolls.size(),
-                offcutMm() / MM_PER_M,
-                restMm() / MM_PER_M,
-                proved ? "" : " (a better way may exist)");
+                new Part.Stretch(offcutMm(), 2),
+                new Part.Stretch(restMm(), 2));
+        return proved ? words : Saying.of("{0} (a better way may exist)", words);
     }
 
     /** @throws IllegalArgumentException where a strip is longer than a roll */
@@ -59,13 +55,12 @@ public record CutList(boolean pan, double widthMm, double rollMm, List<Roll> rol
                 .sorted((one, other) -> Double.compare(other.lengthMm(), one.lengthMm()))
                 .toList();
         if (!longest.isEmpty() && longest.getFirst().lengthMm() > rollMm)
-            throw new IllegalArgumentException(
-                    "%s of %s is %.0f mm long and a roll %.0f mm; accepted: a roll that long or longer"
-                            .formatted(
-                                    longest.getFirst().kind().words(),
-                                    longest.getFirst().opening(),
-                                    longest.getFirst().lengthMm(),
-                                    rollMm));
+            throw new Unfit(Saying.of(
+                    "{0} of {1} is {2} long and a roll {3}; accepted: a roll that long or longer",
+                    Saying.of(longest.getFirst().kind().words()),
+                    longest.getFirst().opening(),
+                    new Part.Length(longest.getFirst().lengthMm()),
+                    new Part.Length(rollMm)));
         Cutting cutting = new Cutting(
                 longest.stream().mapToLong(strip -> tenths(strip.lengthMm())).toArray(), tenths(rollMm));
         List<Roll> rolls = cutting.rolls().stream()

@@ -1,11 +1,11 @@
 package drylap.takeoff;
 
-import drylap.assembly.Length;
 import drylap.kernel.Coded;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
-import java.util.Locale;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 
 /**
  * A piece of a roll that goes on at an opening.
@@ -53,8 +53,7 @@ public record Strip(OpeningId opening, Kind kind, double widthMm, double lengthM
     }
 
     /** As it is written on a cut list. */
-    public String words() {
-        return String.format(
-                Locale.ROOT, "%s %s %.0f mm (%.1f in)", opening, kind.words(), lengthMm, new Length(lengthMm).inches());
+    public Saying saying() {
+        return Saying.of("{0} {1} {2}", opening, Saying.of(kind.words()), new Part.CutLength(lengthMm));
     }
 }

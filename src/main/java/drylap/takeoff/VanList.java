@@ -1,11 +1,11 @@
 package drylap.takeoff;
 
 import drylap.kernel.CrewId;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * What a window crew loads for a day.
@@ -24,8 +24,6 @@ public record VanList(
         int fasteners,
         int windows,
         List<CutList> cuts) {
-    private static final double MM_PER_M = 1_000;
-
     public VanList {
         openings = List.copyOf(openings);
         cuts = List.copyOf(cuts);
@@ -37,23 +35,25 @@ public record VanList(
     }
 
     /** What is counted. */
-    public String counts() {
-        return "%s, %s, %s of sealant, %s"
-                .formatted(
-                        some(windows, "window"),
-                        some(fasteners, "fastener"),
-                        some(cartridges, "cartridge"),
-                        some(panCorners, "pan corner"));
-    }
-
-    private static String some(int count, String what) {
-        return "%d %s%s".formatted(count, what, count == 1 ? "" : "s");
+    public Saying counts() {
+        return Saying.list(
+                ", ",
+                List.of(
+                        Saying.of("{0, plural, one {# window} other {# windows}}", windows),
+                        Saying.of("{0, plural, one {# fastener} other {# fasteners}}", fasteners),
+                        Saying.of(
+                                "{0, plural, one {# cartridge of sealant} other {# cartridges of sealant}}",
+                                cartridges),
+                        Saying.of("{0, plural, one {# pan corner} other {# pan corners}}", panCorners)));
     }
 
     /** What is measured. */
-    public String lengths() {
-        return lengthsMm.entrySet().stream()
-                .map(one -> String.format(Locale.ROOT, "%s %.2f m", one.getKey().words(), one.getValue() / MM_PER_M))
-                .collect(Collectors.joining(", "));
+    public Saying lengths() {
+        return Saying.list(
+                ", ",
+                lengthsMm.entrySet().stream()
+                        .map(one -> Saying.of(
+                                "{0} {1}", Saying.of(one.getKey().words()), new Part.Stretch(one.getValue(), 2)))
+                        .toList());
     }
 }

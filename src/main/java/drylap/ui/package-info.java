@@ -3,6 +3,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "speech",
             "security",
             "assembly",
             "sites",

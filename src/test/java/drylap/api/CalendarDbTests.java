@@ -71,7 +71,7 @@ class CalendarDbTests {
         var request = get(path);
         if (tag != null) request.header("If-None-Match", tag);
         return MockMvcBuilders.standaloneSetup(new CalendarController(calendars))
-                .setControllerAdvice(new Problems())
+                .setControllerAdvice(new Problems(() -> java.util.Optional.empty()))
                 .build()
                 .perform(request)
                 .andReturn()

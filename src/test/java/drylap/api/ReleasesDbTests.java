@@ -183,7 +183,7 @@ class ReleasesDbTests {
     private MockHttpServletResponse ask(RequestBuilder request) throws Exception {
         SignedIn whoever = () -> Optional.of(person);
         return MockMvcBuilders.standaloneSetup(new ReleasesController(releases, states, whoever))
-                .setControllerAdvice(new Problems())
+                .setControllerAdvice(new Problems(whoever))
                 .build()
                 .perform(request)
                 .andReturn()

@@ -9,6 +9,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import drylap.DbTest;
 import drylap.assembly.Method;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
+import drylap.kernel.Reading;
 import drylap.pictures.SamplePictures;
 import drylap.planning.JobFolders;
 import drylap.progress.OpeningStates;
@@ -17,6 +19,7 @@ import drylap.progress.StepLog;
 import drylap.progress.WallOfAll;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.SpanishWords;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +78,7 @@ class RestDbTests {
                         new MarksController(log, whoever),
                         new PhotosController(photos, whoever),
                         new OpeningsController(states, log, whoever))
-                .setControllerAdvice(new Problems())
+                .setControllerAdvice(new Problems(whoever))
                 .build();
         return mvc.perform(request).andReturn().getResponse();
     }
@@ -123,6 +126,28 @@ class RestDbTests {
         assertThat(refused.at("/lap/under").stringValue()).isEqualTo("APR");
         assertThat(refused.path("svg").stringValue()).startsWith("<svg");
         assertThat(refused.path("lines").toString()).isEqualTo("[\"APR\",\"PAN\"]");
+    }
+
+    @Test
+    void whoever_reads_spanish_is_answered_in_spanish() throws Exception {
+        person = WallOfAll.WINDOW.reading(Reading.USUAL.in(Language.SPANISH));
+        var words = new SpanishWords(List.of(B, "north"));
+
+        var answers = List.of(
+                json(send(batch("RO", "JF"))),
+                json(ask(get("/api/openings/{folder}/{opening}", folder.value(), B))),
+                json(ask(get("/api/openings/{folder}/{opening}", folder.value(), "nowhere"))),
+                json(send("{}")));
+
+        for (String name : List.of("words", "text", "why", "apron", "drainsTo", "detail", "weaknesses", "missingLaps"))
+            assertThat(answers)
+                    .flatMap(answer -> answer.findValues(name))
+                    .allSatisfy(said -> assertThat(
+                                    said.isArray() ? said.valueStream().toList() : List.of(said))
+                            .allSatisfy(one ->
+                                    assertThat(words.strange(one.stringValue())).isEmpty()));
+        assertThat(answers.getFirst().toString()).contains("traslape invertido");
+        assertThat(answers.getLast().toString()).contains("no se hizo nada de ella");
     }
 
     @Test

@@ -45,7 +45,7 @@ class RoughOpeningsControllerDbTests {
     private MockHttpServletResponse ask(Person who, String address) throws Exception {
         SignedIn whoever = () -> Optional.of(who);
         return MockMvcBuilders.standaloneSetup(new RoughOpeningsController(rough, whoever))
-                .setControllerAdvice(new Problems())
+                .setControllerAdvice(new Problems(whoever))
                 .build()
                 .perform(get(address))
                 .andReturn()

@@ -10,7 +10,10 @@ import drylap.crews.Crew;
 import drylap.kernel.CrewId;
 import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.planning.JobFolder;
@@ -24,6 +27,7 @@ import drylap.planning.PublishResult.Published;
 import drylap.planning.Visit;
 import drylap.progress.WallOfAll;
 import drylap.sites.Site;
+import drylap.speech.SpanishWords;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -227,6 +231,29 @@ class CrewCalendarsDbTests {
         assertThat(read.getEvents()).isEmpty();
         // one component at least (RFC 5545, 3.6), which that library keeps apart from the others
         assertThat(read.getTimezoneInfo().getComponents()).hasSize(1);
+    }
+
+    /** 900 and 1500 mm are 35 7/16 and 59 1/16 inches, to the nearest sixteenth. */
+    @Test
+    void a_link_tells_in_the_language_that_it_was_made_for_and_leaves_others_as_they_were() {
+        publish(visit("north-0", WallOfAll.NORTH, 0));
+        var english = only(events());
+        String first = secret;
+        secret = links.make(WallOfAll.SCHEDULER, folder, crew, new Reading(Language.SPANISH, Ruler.INCHES))
+                .secret();
+
+        var spanish = only(events());
+        String told = spanish.getDescription().getValue();
+
+        assertThat(spanish.getSummary().getValue()).isEqualTo("Site north: instalar 1 abertura");
+        assertThat(told).contains("35 7/16 × 59 1/16 pulg", "trabajo en altura", "Llevar: 1 ventana");
+        assertThat(new SpanishWords(List.of("Site north street America Los_Angeles")).strange(told))
+                .isEmpty();
+        secret = first;
+        assertThat(uids(events()))
+                .containsExactly(english.getUid().getValue())
+                .doesNotContain(spanish.getUid().getValue());
+        assertThat(sequences(events())).containsExactly(0);
     }
 
     @Test

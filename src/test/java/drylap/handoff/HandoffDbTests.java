@@ -27,6 +27,7 @@ import drylap.progress.StepLog;
 import drylap.progress.WallOfAll;
 import drylap.security.NotAllowed;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -256,11 +257,9 @@ class HandoffDbTests {
         holdPoints.apply(WallOfAll.SCHEDULER, folder, WallOfAll.NORTH, HoldPoint.MOCK_UP, true);
         holdPoints.apply(WallOfAll.SCHEDULER, folder, WallOfAll.NORTH, HoldPoint.SPOT_TEST, true);
 
-        assertThat(releases.against(WallOfAll.WINDOW, folder, tested))
-                .contains("the first of its kind has not passed as a mock-up");
+        assertThat(against(tested)).contains("the first of its kind has not passed as a mock-up");
         inspections.decide(WallOfAll.SCHEDULER, request(tested), HoldPoint.MOCK_UP, true);
-        assertThat(releases.against(WallOfAll.WINDOW, folder, tested))
-                .containsExactly("its spot water test has not passed");
+        assertThat(against(tested)).containsExactly("its spot water test has not passed");
         assertThat(inspections.decide(WallOfAll.WINDOW, request(tested), HoldPoint.ROUGH_OPENING, false))
                 .isInstanceOf(NotYet.class);
         inspections.decide(
@@ -268,7 +267,13 @@ class HandoffDbTests {
                 new HandoffRequest(UUID.randomUUID(), folder, seen(tested), "12 mm out of square", List.of()),
                 HoldPoint.ROUGH_OPENING,
                 false);
-        assertThat(releases.against(WallOfAll.WINDOW, folder, tested)).contains("the rough opening was rejected");
+        assertThat(against(tested)).contains("the rough opening was rejected");
+    }
+
+    private List<String> against(OpeningId opening) {
+        return releases.against(WallOfAll.WINDOW, folder, opening).stream()
+                .map(Saying::words)
+                .toList();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static drylap.papers.ReadPaper.letters;
 import static drylap.papers.ReadPaper.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drylap.speech.Speech;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -78,7 +79,8 @@ class CrewDayPaperTests {
 
     @Test
     void a_day_without_visits_is_a_paper_that_says_so() throws IOException {
-        var empty = new DaySheet("Tue 14 Apr, crew W1", "By no plan.", List.of(), List.of(), List.of(), List.of());
+        var empty = new DaySheet(
+                Speech.ENGLISH, "Tue 14 Apr, crew W1", "By no plan.", List.of(), List.of(), List.of(), List.of());
 
         assertThat(text(CrewDayPaper.pdf(empty, Paper.A4))).contains("No visits", "page 1 of 1");
     }

@@ -7,6 +7,7 @@ import drylap.assembly.Variant;
 import drylap.assembly.WorkList;
 import drylap.kernel.Trade;
 import drylap.papers.Front.Part;
+import drylap.speech.Speech;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -19,6 +20,7 @@ public final class DaySheets {
 
     public static DaySheet of(int visits) {
         return new DaySheet(
+                Speech.ENGLISH,
                 "Mon 13 Apr, crew W1",
                 "By the plan published Sun 12 Apr 18:00; printed Mon 13 Apr 06:10.",
                 List.of(

@@ -9,6 +9,7 @@ import drylap.papers.RecordSheet.Photo;
 import drylap.papers.RecordSheet.Row;
 import drylap.pictures.Pictures;
 import drylap.pictures.SamplePictures;
+import drylap.speech.Speech;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,7 @@ class RecordPaperTests {
     static RecordSheet record(int openings, List<Photo> photos) {
         var day = DaySheets.of(openings);
         return new RecordSheet(
+                Speech.ENGLISH,
                 "Released: QW1-01, QW1-02",
                 "Hand-over record 41; printed Mon 13 Apr 16:10.",
                 List.of(new Fact("Where", DaySheets.ODD_SITE), new Fact("Released by", "Mara (window crew, crew W1)")),

@@ -6,6 +6,7 @@ import drylap.assembly.AsBuilt;
 import drylap.assembly.LapSection;
 import drylap.assembly.StepList;
 import drylap.assembly.Variant;
+import drylap.speech.Speech;
 import java.io.IOException;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -29,7 +30,7 @@ class SvgDrawingTests {
     private static void printed(AsBuilt built) throws IOException {
         String svg = new LapSection(built, LapSection.Layout.STACKED, LapSection.Colours.PRINT).svg();
         var kind = new DaySheet.Kind("kind", "openings", svg);
-        var day = new DaySheet("day", "origin", List.of(), List.of(), List.of(), List.of(kind));
+        var day = new DaySheet(Speech.ENGLISH, "day", "origin", List.of(), List.of(), List.of(), List.of(kind));
         try (var document = Loader.loadPDF(CrewDayPaper.pdf(day, Paper.A4))) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             WORDS.matcher(svg)

@@ -16,6 +16,8 @@ import drylap.handoff.LeakDefinition;
 import drylap.handoff.ReturnReason;
 import drylap.hooks.DeliveryState;
 import drylap.kernel.Coded;
+import drylap.kernel.Language;
+import drylap.kernel.Ruler;
 import drylap.kernel.Rule;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
@@ -62,6 +64,12 @@ class CodesDbTests {
             Map.entry("step_mark_kind", MarkKind.values()),
             Map.entry("photo_media_type", MediaType.values()),
             Map.entry("person_role", Role.values()),
+            Map.entry("person_language", Language.values()),
+            Map.entry("person_ruler", Ruler.values()),
+            Map.entry("calendar_language_check", Language.values()),
+            Map.entry("calendar_ruler_check", Ruler.values()),
+            Map.entry("calendar_link_language_check", Language.values()),
+            Map.entry("calendar_link_ruler_check", Ruler.values()),
             Map.entry("site_hold_point_kind", HoldPoint.values()),
             Map.entry("handoff_act_kind", ActKind.values()),
             Map.entry("handoff_act_hold_point", HoldPoint.values()),

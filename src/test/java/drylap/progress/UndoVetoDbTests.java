@@ -10,6 +10,7 @@ import drylap.platform.News;
 import drylap.platform.NewsItem;
 import drylap.progress.MarkResult.Marked;
 import drylap.progress.MarkResult.Refused;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
@@ -27,7 +28,8 @@ class UndoVetoDbTests {
     static class Keeper {
         @Bean
         UndoVeto keepsTheApron() {
-            return (_, _, line) -> line.code().equals("APR") ? Optional.of("the apron was accepted") : Optional.empty();
+            return (_, _, line) ->
+                    line.code().equals("APR") ? Optional.of(Saying.of("the apron was accepted")) : Optional.empty();
         }
     }
 
@@ -53,7 +55,7 @@ class UndoVetoDbTests {
             var refused = log.undo(WallOfAll.WINDOW, folder, opening, "APR", "torn", UUID.randomUUID());
             var undone = log.undo(WallOfAll.WINDOW, folder, opening, "RO", "wet", UUID.randomUUID());
 
-            assertThat(refused).isEqualTo(Refused.because("the apron was accepted"));
+            assertThat(refused).isEqualTo(Refused.because(Saying.of("the apron was accepted")));
             assertThat(undone).isNotInstanceOf(Marked.class);
             var expected = new NewsItem("progress", folder.value(), "north", opening.value());
             assertThat(heard.poll(5, TimeUnit.SECONDS)).isEqualTo(expected);

@@ -10,8 +10,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import drylap.DbTest;
 import drylap.kernel.ChangedMeanwhile;
 import drylap.kernel.CrewId;
+import drylap.kernel.Language;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
 import drylap.kernel.SiteId;
 import drylap.security.SignIns.Outcome;
 import java.util.List;
@@ -108,6 +111,23 @@ class PeopleDbTests {
         assertThatExceptionOfType(ChangedMeanwhile.class)
                 .isThrownBy(() -> people.change(administrator, id, 1, crewPerson(), false));
         assertThat(testPeople.person(id).may(Operation.MARK_INSTALL)).isTrue();
+    }
+
+    @Test
+    void the_first_sign_in_brings_the_language_and_only_a_choice_takes_its_place() {
+        var id = people.add(administrator, crewPerson(), PASSWORD);
+        assertThat(testPeople.person(id).reading()).isEqualTo(Reading.USUAL);
+
+        people.cameIn(id, Language.SPANISH, false);
+        people.cameIn(id, Language.ENGLISH, false);
+        assertThat(testPeople.person(id).reading()).isEqualTo(Reading.USUAL.in(Language.SPANISH));
+
+        people.cameIn(id, Language.ENGLISH, true);
+        assertThat(testPeople.person(id).reading().language()).isEqualTo(Language.ENGLISH);
+
+        var chosen = new Reading(Language.SPANISH, Ruler.INCHES);
+        people.read(testPeople.person(id), chosen);
+        assertThat(testPeople.person(id).reading()).isEqualTo(chosen);
     }
 
     @Test

@@ -91,7 +91,7 @@ record OpeningAnswerV1(
             @Nullable String reason,
             @Nullable String note) {
         static Hands of(Custody custody) {
-            String words = custody.words();
+            String words = custody.saying().words();
             return switch (custody) {
                 case Custody.Unreleased _ -> new Hands("unreleased", words, null, null, null, null, null);
                 case Custody.Released one -> new Hands("released", words, one.act(), one.at(), one.by(), null, null);

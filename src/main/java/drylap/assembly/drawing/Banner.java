@@ -2,6 +2,7 @@ package drylap.assembly.drawing;
 
 import drylap.assembly.RainCheck;
 import drylap.assembly.RainRating;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,15 +17,15 @@ final class Banner {
     private final List<String> words;
     private final List<String> reasons = new ArrayList<>();
 
-    Banner(RainCheck check, double width) {
+    Banner(RainCheck check, double width, Speech say) {
         this.check = check;
         int room = (int) ((width - TEXT_X - 8) / CHARACTER);
-        words = wrapped(check.rating().words(), (int) ((width - TEXT_X - 8) / BOLD_CHARACTER));
+        words = wrapped(say.it(check.rating().words()), (int) ((width - TEXT_X - 8) / BOLD_CHARACTER));
         check.weaknesses().stream()
                 .limit(MOST_REASONS)
-                .forEach(weakness -> reasons.addAll(wrapped(weakness.words(), room)));
+                .forEach(weakness -> reasons.addAll(wrapped(say.it(weakness.saying()), room)));
         int more = check.weaknesses().size() - MOST_REASONS;
-        if (more > 0) reasons.add("and %d more".formatted(more));
+        if (more > 0) reasons.add(say.it("and {0} more", more));
     }
 
     double height() {

@@ -3,6 +3,7 @@ package drylap.assembly.drawing;
 import drylap.assembly.AsBuilt;
 import drylap.assembly.Layer;
 import drylap.assembly.WaterPath;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,14 +14,18 @@ final class CutDrawing {
     private static final double LABEL_X = 188;
     private static final double RAIN_FROM = 172;
     private static final double ROW = 17;
+    /** Characters that fit beside a cut. */
+    private static final int ROOM = 27;
 
     private final Cut cut;
     private final AsBuilt built;
     private final Canvas canvas;
+    private final Speech say;
     private final Stack stack;
     private final Optional<WaterChoice> water;
 
-    CutDrawing(Cut cut, AsBuilt built, List<WaterPath> paths, Canvas canvas) {
+    CutDrawing(Cut cut, AsBuilt built, List<WaterPath> paths, Canvas canvas, Speech say) {
+        this.say = say;
         this.cut = cut;
         this.built = built;
         this.canvas = canvas;
@@ -30,9 +35,9 @@ final class CutDrawing {
 
     void paint(double x, double y) {
         canvas.raw("<g transform='translate(%d,%d)'>".formatted((int) x, (int) y));
-        canvas.text(new Point(8, 18), Ink.TEXT, 14, "font-weight:700", cut.caption());
+        canvas.text(new Point(8, 18), Ink.TEXT, 14, "font-weight:700", say.it(cut.caption()));
         wall();
-        new WindowDrawing(cut, built, canvas, stack).paint();
+        new WindowDrawing(cut, built, canvas, stack).paint(say.it("frame"));
         stack.layers().stream().filter(stack::drawn).forEach(this::layer);
         water.ifPresent(this::water);
         labels();
@@ -43,7 +48,7 @@ final class CutDrawing {
         double top = cut.openingBelow() ? Cut.TOP : cut.edge();
         double bottom = cut.openingBelow() ? cut.edge() : Cut.BOTTOM;
         canvas.rect(8, top, Stack.WALL_FACE - 8, bottom - top, Ink.WALL);
-        canvas.text(new Point(14, (top + bottom) / 2 + 4), Ink.TEXT, 11, "", "wall");
+        canvas.text(new Point(14, (top + bottom) / 2 + 4), Ink.TEXT, 11, "", say.it("wall"));
     }
 
     private void layer(Layer layer) {
@@ -117,13 +122,14 @@ final class CutDrawing {
                         choice.fails() ? " water-path-fails" : "", canvas.id(choice.endsInside() ? "enter" : "flow"));
         canvas.line(points, Ink.WATER, 2.6, attributes, "stroke-linejoin:round;stroke-linecap:round");
         if (choice.path().end() == WaterPath.End.ENTERS_OPENING)
-            canvas.text(points.getFirst().plus(-104, -8), Ink.FAULT, 12.5, "font-weight:700", "open: rain gets in");
+            canvas.text(
+                    points.getFirst().plus(-104, -8), Ink.FAULT, 12.5, "font-weight:700", say.it("open: rain gets in"));
     }
 
     private void labels() {
         var labels = new ArrayList<>(stack.layers().stream()
                 .filter(stack::drawn)
-                .map(layer -> LayerLabel.of(layer, anchor(layer), cut, built, fault(layer)))
+                .map(layer -> LayerLabel.of(layer, anchor(layer), cut, built, fault(layer), say))
                 .toList());
         labels.sort(Comparator.comparingDouble(label -> label.at().y()));
         double y = Math.min(Cut.TOP + 12, Cut.BOTTOM - ROW * labels.size());
@@ -151,8 +157,18 @@ final class CutDrawing {
         canvas.line(List.of(label.at(), new Point(LABEL_X - 4, y - 4)), ink, 0.8, "", "opacity:.8");
         canvas.circle(label.at(), 2, ink);
         String weight = label.fault() ? "font-weight:700" : label.present() ? "" : "font-style:italic";
-        canvas.text(new Point(LABEL_X, y), ink, 12.5, weight, label.words());
+        canvas.text(new Point(LABEL_X, y), ink, fitting(label.words()), weight, label.words());
         if (label.fault())
-            canvas.text(new Point(LABEL_X, y + 14), Ink.FAULT, 12.5, "font-weight:700", "✕ water gets behind it");
+            canvas.text(
+                    new Point(LABEL_X, y + 14),
+                    Ink.FAULT,
+                    12.5,
+                    "font-weight:700",
+                    "✕ " + say.it("water gets behind it"));
+    }
+
+    /** In px: smaller where the words would run out of the drawing. */
+    private static double fitting(String words) {
+        return words.length() <= ROOM ? 12.5 : Math.max(10, 12.5 * ROOM / words.length());
     }
 }

@@ -9,14 +9,16 @@ import drylap.assembly.Variant;
 import drylap.assembly.WaterPath;
 import drylap.assembly.WaterTrace;
 import drylap.assembly.Weakness;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Puts the state in words above the three cuts, wide or stacked. */
 public final class Sheet {
     private static final double FOOT = 42;
 
     private final LapSection section;
+    private final Speech say;
     private final AsBuilt built;
     private final RainCheck check;
     private final List<WaterPath> paths;
@@ -24,6 +26,7 @@ public final class Sheet {
 
     public Sheet(LapSection section) {
         this.section = section;
+        this.say = section.say();
         this.built = section.built();
         this.check = RainCheck.of(built);
         this.paths = WaterTrace.of(built);
@@ -33,14 +36,14 @@ public final class Sheet {
     public String svg() {
         boolean wide = section.layout() == Layout.WIDE;
         double width = wide ? Cut.WIDTH * 3 : Cut.WIDTH + 12;
-        var banner = new Banner(check, width);
+        var banner = new Banner(check, width, say);
         double height = banner.height() + (wide ? Cut.HEIGHT : Cut.HEIGHT * 3) + FOOT;
         open(width, height);
         canvas.rect(0, 0, width, height, Ink.PAPER);
         banner.paint(canvas);
         var cuts = Cut.values();
         for (int i = 0; i < cuts.length; i++)
-            new CutDrawing(cuts[i], built, paths, canvas)
+            new CutDrawing(cuts[i], built, paths, canvas, say)
                     .paint(wide ? i * Cut.WIDTH : 6, banner.height() + (wide ? 0 : i * Cut.HEIGHT));
         foot(height);
         return canvas.raw("</svg>").toString();
@@ -80,23 +83,26 @@ public final class Sheet {
 
     private String title() {
         Variant variant = built.variant();
-        return "Lap section: method %s, %s, second layer %s: %s"
-                .formatted(
-                        variant.method(),
-                        variant.approach().code(),
-                        variant.secondLayer().code(),
-                        check.rating().words());
+        return say.it(
+                "Lap section: method {0}, {1}, second layer {2}: {3}",
+                variant.method(),
+                Saying.of(variant.approach().code()),
+                Saying.of(variant.secondLayer().code()),
+                Saying.of(check.rating().words()));
     }
 
     private String spoken() {
-        String why = check.weaknesses().stream().map(Weakness::words).collect(Collectors.joining("; "));
-        String water = paths.stream().map(WaterPath::words).collect(Collectors.joining(". "));
-        return (why.isEmpty() ? "" : why + ". ") + built.apron().words() + ". Water " + water + ".";
+        var why = Saying.list(
+                "; ", check.weaknesses().stream().map(Weakness::saying).toList());
+        var water = Saying.list(". ", paths.stream().map(WaterPath::saying).toList());
+        String state = say.it("{0}. Water {1}.", built.apron().saying(), water);
+        return check.weaknesses().isEmpty() ? state : say.it(why) + ". " + state;
     }
 
     private void foot(double height) {
-        var lines =
-                List.of("Not to scale; the maker's instructions govern.", "Says nothing about safe work at height.");
+        var lines = List.of(
+                say.it("Not to scale; the maker's instructions govern."),
+                say.it("Says nothing about safe work at height."));
         for (int i = 0; i < lines.size(); i++)
             canvas.text(new Point(14, height - 24 + 14 * i), Ink.MUTED, 11, "", lines.get(i));
     }

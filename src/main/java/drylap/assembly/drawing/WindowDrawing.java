@@ -19,7 +19,7 @@ final class WindowDrawing {
         this.stack = stack;
     }
 
-    void paint() {
+    void paint(String frame) {
         if (!built.windowSet()) return;
         boolean below = cut.openingBelow();
         double near = below ? cut.edge() + 8 : cut.edge() - 8 - FRAME;
@@ -28,7 +28,7 @@ final class WindowDrawing {
         double glassBottom = below ? Cut.BOTTOM : near;
         canvas.rect(34, glassTop, 9, glassBottom - glassTop, Ink.GLASS);
         canvas.rect(18, near, flange + 2.5 - 18, FRAME, Ink.FRAME);
-        canvas.text(new Point(22, near + 16), Ink.PAPER, 11, "font-weight:600", "frame");
+        canvas.text(new Point(22, near + 16), Ink.PAPER, 11, "font-weight:600", frame);
         if (cut != Cut.SILL || built.variant().approach() == Approach.BARRIER) bed(below);
     }
 

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.server.streams.DownloadEvent;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
+import drylap.speech.Speech;
 import drylap.tables.Cell;
 import drylap.tables.Table;
 import drylap.tables.Workbook;
@@ -31,15 +32,24 @@ public final class SpreadsheetLink extends Anchor {
      * @param where the site, or what the table is of
      */
     public SpreadsheetLink(String where, String what, NativeTable shown) {
-        this(where, what, () -> shown);
+        this(Speech.ENGLISH, where, what, shown);
+    }
+
+    /** The same on a screen that is translated. */
+    public SpreadsheetLink(Speech say, String where, String what, NativeTable shown) {
+        this(say, where, what, () -> shown);
     }
 
     /** @param whole makes the table where the screen shows only its beginning */
     public SpreadsheetLink(String where, String what, Supplier<NativeTable> whole) {
+        this(Speech.ENGLISH, where, what, whole);
+    }
+
+    public SpreadsheetLink(Speech say, String where, String what, Supplier<NativeTable> whole) {
         this.table = () -> read(what, whole.get());
-        setText("Spreadsheet");
+        setText(say.it("Spreadsheet"));
         addClassName("spreadsheet");
-        getElement().setAttribute("aria-label", "%s, as a spreadsheet (XLSX)".formatted(what));
+        getElement().setAttribute("aria-label", say.it("{0}, as a spreadsheet (XLSX)", what));
         setHref(DownloadHandler.fromInputStream(event -> response(event, where, what)));
         getElement().setAttribute("download", true);
     }

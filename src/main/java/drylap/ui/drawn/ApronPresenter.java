@@ -11,6 +11,7 @@ import drylap.kernel.Trade;
 import drylap.progress.OpeningState;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Aprons.CourseSheet;
 import drylap.ui.drawn.Aprons.Face;
 import drylap.ui.drawn.Aprons.LineToMark;
@@ -24,6 +25,7 @@ import java.util.TreeMap;
 
 /** Sorts the openings that someone may see by facade and course, and says of each course what its next trade asks. */
 public final class ApronPresenter {
+    private final Speech say;
     private final ApronFacts facts;
     private final Person who;
     private final Optional<Trade> trade;
@@ -32,7 +34,8 @@ public final class ApronPresenter {
     private ApronPresenter(ApronFacts facts, Person who) {
         this.facts = facts;
         this.who = who;
-        coming = new Coming(facts);
+        say = new Speech(who.reading());
+        coming = new Coming(say, facts);
         trade = who.may(Operation.MARK_FOLLOW_ON) ? facts.trade(who.crew()) : Optional.empty();
     }
 
@@ -58,10 +61,10 @@ public final class ApronPresenter {
                 (int) states.stream().filter(this::waitsForAcceptance).count(),
                 WallPresenter.wall(
                         facts.title(first),
-                        Words.heading(facts.facade(first)),
+                        say.it(Words.heading(facts.facade(first))),
                         states,
                         state -> state.opening().level(),
-                        state -> WallPresenter.glyph(state, facts.custody(state))),
+                        state -> WallPresenter.glyph(say, state, facts.custody(state))),
                 sheets);
     }
 
@@ -69,8 +72,8 @@ public final class ApronPresenter {
         return new CourseSheet(
                 states.getFirst().opening().level(),
                 ready(states),
-                states.stream().map(ApronWords::lap).distinct().toList(),
-                SunLeft.words(states),
+                states.stream().map(ApronWords::lap).map(say::it).distinct().toList(),
+                SunLeft.words(say, states),
                 SunLeft.isShort(states),
                 states.stream().flatMap(state -> returned(state).stream()).toList(),
                 coming.of(states),
@@ -83,14 +86,14 @@ public final class ApronPresenter {
         long accepted = states.stream()
                 .filter(state -> facts.hand(state) == Hand.ACCEPTED)
                 .count();
-        String words = "apron ready at %d of %d".formatted(ready, states.size());
-        return accepted == 0 ? words : "%s, %d accepted".formatted(words, accepted);
+        String words = say.it("apron ready at {0} of {1}", ready, states.size());
+        return accepted == 0 ? words : say.it("{0}, {1} accepted", words, accepted);
     }
 
     private Optional<String> returned(OpeningState state) {
         return facts.custody(state) instanceof Custody.Returned returned
                 ? Optional.of(
-                        "%s: %s".formatted(state.opening().id(), ApronWords.returned(returned, facts.site(state))))
+                        say.it("{0}: {1}", state.opening().id(), ApronWords.returned(say, returned, facts.site(state))))
                 : Optional.empty();
     }
 
@@ -106,19 +109,22 @@ public final class ApronPresenter {
     }
 
     private List<LineToMark> toMark(List<OpeningState> states) {
-        return trade.map(own -> linesOf(states, own)).orElse(List.of());
+        return trade.map(own -> linesOf(say, states, own)).orElse(List.of());
     }
 
-    static List<LineToMark> linesOf(List<OpeningState> states, Trade own) {
+    static List<LineToMark> linesOf(Speech say, List<OpeningState> states, Trade own) {
         var codes = states.stream()
                 .flatMap(state -> state.list().lines().stream())
                 .filter(line -> line.trade() == own)
                 .map(drylap.assembly.WorkLine::code)
                 .distinct();
-        return codes.map(code -> line(states, code)).filter(Objects::nonNull).toList();
+        return codes.map(code -> line(say, states, code))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
-    private static @org.jspecify.annotations.Nullable LineToMark line(List<OpeningState> states, String code) {
+    private static @org.jspecify.annotations.Nullable LineToMark line(
+            Speech say, List<OpeningState> states, String code) {
         List<OpeningId> open = new java.util.ArrayList<>();
         int allowed = 0;
         String text = "";
@@ -126,7 +132,7 @@ public final class ApronPresenter {
             var line = state.list().line(code).orElse(null);
             if (line == null || state.done().contains(code)) continue;
             open.add(state.opening().id());
-            text = line.text();
+            text = say.it(line.saying());
             if (state.next().contains(line)) allowed++;
         }
         return open.isEmpty() ? null : new LineToMark(code, text, List.copyOf(open), allowed);

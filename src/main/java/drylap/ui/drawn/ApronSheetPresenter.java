@@ -6,6 +6,7 @@ import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Aprons.LineToMark;
 import drylap.ui.drawn.Aprons.Seen;
 import java.util.ArrayList;
@@ -24,43 +25,44 @@ public final class ApronSheetPresenter {
 
     private static ApronSheet sheet(ApronFacts facts, Person who, OpeningState state) {
         var opening = state.opening();
+        var say = new Speech(who.reading());
         var hand = facts.hand(state);
         boolean handed = hand == Hand.RELEASED || hand == Hand.ACCEPTED;
         return new ApronSheet(
                 opening.id(),
-                "%s, level %d".formatted(facts.title(state), opening.level()),
-                WallPresenter.glyph(state, facts.custody(state)),
-                ApronWords.hand(facts.custody(state), hand, facts.site(state)),
-                lines(facts, state, hand),
+                say.it("{0}, level {1}", facts.title(state), opening.level()),
+                WallPresenter.glyph(say, state, facts.custody(state)),
+                ApronWords.hand(say, facts.custody(state), hand, facts.site(state)),
+                lines(say, facts, state, hand),
                 new Seen(Map.of(opening.id(), state.version())),
                 hand == Hand.RELEASED && who.may(Operation.ACCEPT, state.site()),
                 handed && who.may(Operation.RETURN, state.site()),
-                toMark(facts, who, state),
-                redo(state));
+                toMark(say, facts, who, state),
+                redo(say, state));
     }
 
-    private static List<String> lines(ApronFacts facts, OpeningState state, Hand hand) {
+    private static List<String> lines(Speech say, ApronFacts facts, OpeningState state, Hand hand) {
         List<String> lines = new ArrayList<>();
-        lines.add(state.apron().words());
-        lines.add(ApronWords.lap(state));
-        lines.add(state.rating().words());
-        state.exposures().stream().map(Exposed::words).forEach(lines::add);
-        if (!hand.letGo()) lines.add(new Coming(facts).of(state));
+        lines.add(say.it(state.apron().saying()));
+        lines.add(say.it(ApronWords.lap(state)));
+        lines.add(say.it(state.rating().words()));
+        state.exposures().stream().map(Exposed::saying).map(say::it).forEach(lines::add);
+        if (!hand.letGo()) lines.add(new Coming(say, facts).of(state));
         return List.copyOf(lines);
     }
 
-    private static List<LineToMark> toMark(ApronFacts facts, Person who, OpeningState state) {
+    private static List<LineToMark> toMark(Speech say, ApronFacts facts, Person who, OpeningState state) {
         if (!who.may(Operation.MARK_FOLLOW_ON, state.site())) return List.of();
         return facts.trade(who.crew())
-                .map(own -> ApronPresenter.linesOf(List.of(state), own))
+                .map(own -> ApronPresenter.linesOf(say, List.of(state), own))
                 .orElse(List.of());
     }
 
-    private static List<ApronSheet.Redo> redo(OpeningState state) {
+    private static List<ApronSheet.Redo> redo(Speech say, OpeningState state) {
         return state.doneLines().stream()
                 .map(drylap.progress.LineDone::line)
                 .filter(line -> line.trade() == Trade.WINDOW && !line.release())
-                .map(line -> new ApronSheet.Redo(line.code(), line.text()))
+                .map(line -> new ApronSheet.Redo(line.code(), say.it(line.saying())))
                 .toList();
     }
 }

@@ -89,7 +89,7 @@ final class BlocksOfDay {
                 Words.clock(visit.end(), clock.zone()),
                 clock.minute(visit.start()),
                 clock.minute(visit.end()),
-                Words.work(visit.task(), shown.opening(visit.opening())),
+                Words.work(visit.task(), shown.opening(visit.opening())).words(),
                 beyond(visit));
     }
 

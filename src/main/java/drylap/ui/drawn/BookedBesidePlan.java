@@ -5,6 +5,7 @@ import drylap.kernel.SiteId;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -37,7 +38,7 @@ public record BookedBesidePlan(List<Row> rows) {
     private static Row row(FolderShown shown, Booking booking) {
         return new Row(
                 booking.date(),
-                BookedDays.words(booking.date()),
+                Speech.ENGLISH.day(booking.date()),
                 booking.crew().value(),
                 shown.site(booking.site()).name(),
                 booking.by(),

@@ -7,6 +7,7 @@ import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -26,12 +27,12 @@ public record BookedDays(List<Row> rows, List<Site> sites, List<LocalDate> days)
 
     /** @param mayBook whether the person has a crew in the folder to book for */
     public static BookedDays of(
-            List<Booking> bookings, List<Site> sites, Person who, boolean mayBook, LocalDate today) {
+            Speech say, List<Booking> bookings, List<Site> sites, Person who, boolean mayBook, LocalDate today) {
         Map<SiteId, Site> byId = sites.stream().collect(toMap(Site::id, site -> site));
         return new BookedDays(
                 bookings.stream()
                         .filter(booking -> !booking.date().isBefore(today))
-                        .map(booking -> row(booking, byId, who))
+                        .map(booking -> row(say, booking, byId, who))
                         .toList(),
                 sites.stream()
                         .filter(site -> mayBook && who.may(Operation.BOOK_CREW_DAY, site.id()))
@@ -39,11 +40,7 @@ public record BookedDays(List<Row> rows, List<Site> sites, List<LocalDate> days)
                 today.datesUntil(today.plusDays(DAYS_AHEAD)).toList());
     }
 
-    public static String words(LocalDate date) {
-        return "%s %s".formatted(Words.weekday(date), Words.date(date));
-    }
-
-    private static Row row(Booking booking, Map<SiteId, Site> sites, Person who) {
+    private static Row row(Speech say, Booking booking, Map<SiteId, Site> sites, Person who) {
         var site = sites.get(booking.site());
         String where = site == null ? booking.site().value() : site.name();
         boolean own = who.may(Operation.BOOK_CREW_DAY, booking.site())
@@ -51,7 +48,7 @@ public record BookedDays(List<Row> rows, List<Site> sites, List<LocalDate> days)
         return new Row(
                 booking.site(),
                 booking.date(),
-                "%s: crew %s at %s".formatted(words(booking.date()), booking.crew(), where),
+                say.it("{0}: crew {1} at {2}", say.day(booking.date()), booking.crew(), where),
                 booking.by(),
                 booking.note(),
                 own);

@@ -9,6 +9,7 @@ import drylap.kernel.Task;
 import drylap.planning.Visit;
 import drylap.progress.FinishedTask;
 import drylap.progress.OpeningState;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,9 +24,11 @@ final class Coming {
     private static final Set<Task> BEFORE = Set.of(Task.INSTALL, Task.TEST);
 
     private final Map<OpeningId, LocalDate> lastVisit;
+    private final Speech say;
     private final ApronFacts facts;
 
-    Coming(ApronFacts facts) {
+    Coming(Speech say, ApronFacts facts) {
+        this.say = say;
         this.facts = facts;
         lastVisit = facts.visits().stream()
                 .filter(visit -> BEFORE.contains(visit.task()))
@@ -39,11 +42,11 @@ final class Coming {
                 states.stream().filter(state -> !facts.hand(state).letGo()).toList();
         List<String> lines = new ArrayList<>(days(waiting));
         line(
-                        "done, waits for its release",
+                        say.it("done, waits for its release"),
                         waiting.stream().filter(this::finished).toList())
                 .ifPresent(lines::add);
         line(
-                        "in no plan yet",
+                        say.it("in no plan yet"),
                         waiting.stream()
                                 .filter(state -> !finished(state) && !lastVisit.containsKey(id(state)))
                                 .toList())
@@ -53,9 +56,9 @@ final class Coming {
 
     /** @return in words, such as "ready on Tue 14 Apr by the plan" */
     String of(OpeningState state) {
-        if (finished(state)) return "done, waits for its release";
+        if (finished(state)) return say.it("done, waits for its release");
         LocalDate day = lastVisit.get(id(state));
-        return day == null ? "in no plan yet" : "ready on %s by the plan".formatted(words(day));
+        return day == null ? say.it("in no plan yet") : say.it("ready on {0} by the plan", say.day(day));
     }
 
     private List<String> days(List<OpeningState> waiting) {
@@ -63,7 +66,7 @@ final class Coming {
                 .filter(state -> !finished(state) && lastVisit.containsKey(id(state)))
                 .collect(groupingBy(state -> lastVisit.get(id(state)), TreeMap::new, toList()));
         return days.entrySet().stream()
-                .map(day -> line(words(day.getKey()), day.getValue()).orElseThrow())
+                .map(day -> line(say.day(day.getKey()), day.getValue()).orElseThrow())
                 .toList();
     }
 
@@ -81,9 +84,5 @@ final class Coming {
 
     private static OpeningId id(OpeningState state) {
         return state.opening().id();
-    }
-
-    private static String words(LocalDate day) {
-        return "%s %s".formatted(Words.weekday(day), Words.date(day));
     }
 }

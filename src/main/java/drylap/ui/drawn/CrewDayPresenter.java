@@ -5,6 +5,8 @@ import drylap.kernel.Task;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.CrewDay.Stop;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,16 +22,18 @@ import org.jspecify.annotations.Nullable;
 public final class CrewDayPresenter {
     private static final int LONG_GAP_MINUTES = 1;
 
+    private final Speech say;
     private final FolderShown shown;
     private final Instant now;
 
-    private CrewDayPresenter(FolderShown shown, Instant now) {
+    private CrewDayPresenter(Speech say, FolderShown shown, Instant now) {
+        this.say = say;
         this.shown = shown;
         this.now = now;
     }
 
-    public static CrewDay day(FolderShown shown, CrewId crew, LocalDate date, Instant now) {
-        return new CrewDayPresenter(shown, now).day(crew, date);
+    public static CrewDay day(Speech say, FolderShown shown, CrewId crew, LocalDate date, Instant now) {
+        return new CrewDayPresenter(say, shown, now).day(crew, date);
     }
 
     private CrewDay day(CrewId crew, LocalDate date) {
@@ -40,7 +44,7 @@ public final class CrewDayPresenter {
             before = visit;
         }
         return new CrewDay(
-                "%s %s, crew %s".formatted(Words.weekday(date), Words.date(date), crew),
+                say.it("{0}, crew {1}", say.day(date), crew),
                 List.copyOf(stops),
                 stops.isEmpty() ? nothing(crew, date) : "");
     }
@@ -54,15 +58,13 @@ public final class CrewDayPresenter {
     }
 
     private String nothing(CrewId crew, LocalDate date) {
-        if (shown.plan().isEmpty()) return "No plan is published yet; the scheduler publishes one.";
-        return "The published plan sends this crew nowhere on this day; "
-                + next(crew, date)
-                        .map(visit -> "next on %s %s, %s."
-                                .formatted(
-                                        Words.weekday(visit.date()),
-                                        Words.date(visit.date()),
-                                        shown.title(visit.facade())))
-                        .orElse("nor on any day after it.");
+        if (shown.plan().isEmpty()) return say.it("No plan is published yet; the scheduler publishes one.");
+        return next(crew, date)
+                .map(visit -> say.it(
+                        "The published plan sends this crew nowhere on this day; next on {0}, {1}.",
+                        say.day(visit.date()), shown.title(visit.facade())))
+                .orElseGet(() ->
+                        say.it("The published plan sends this crew nowhere on this day; nor on any day after it."));
     }
 
     private Optional<Visit> next(CrewId crew, LocalDate date) {
@@ -79,13 +81,13 @@ public final class CrewDayPresenter {
         return new Stop(
                 opening.id().value(),
                 shown.site(visit.facade().site()).name(),
-                "%s, level %d".formatted(visit.facade().facade(), visit.level()),
-                Words.clock(visit.start(), zone),
-                Words.clock(visit.end(), zone),
-                Words.task(visit.task()),
+                say.it("{0}, level {1}", visit.facade().facade(), visit.level()),
+                say.clock(visit.start(), zone),
+                say.clock(visit.end(), zone),
+                say.it(Words.task(visit.task())),
                 visit.task() == Task.TEST,
-                Words.work(visit.task(), opening),
-                WallPresenter.glyph(opening),
+                say.it(Words.work(visit.task(), opening)),
+                WallPresenter.glyph(say, opening),
                 before == null ? "" : way(before, visit),
                 done,
                 done ? List.of() : whyNot(opening, visit, zone));
@@ -95,25 +97,26 @@ public final class CrewDayPresenter {
         long minutes = Duration.between(before.end(), visit.start()).toMinutes();
         boolean moves = !before.facade().site().equals(visit.facade().site());
         if (moves)
-            return "%d min to go to %s"
-                    .formatted(minutes, shown.site(visit.facade().site()).name());
-        return minutes < LONG_GAP_MINUTES ? "" : "%d min between, for setting up, rest or waiting".formatted(minutes);
+            return say.it(
+                    "{0} min to go to {1}",
+                    minutes, shown.site(visit.facade().site()).name());
+        return minutes < LONG_GAP_MINUTES ? "" : say.it("{0} min between, for setting up, rest or waiting", minutes);
     }
 
     private List<String> whyNot(Opening opening, Visit visit, ZoneId zone) {
         List<String> why = new ArrayList<>();
         if (visit.task() == Task.INSTALL && opening.deliveredOn().isAfter(visit.date()))
-            why.add("window not on site before %s %s"
-                    .formatted(Words.weekday(opening.deliveredOn()), Words.date(opening.deliveredOn())));
+            why.add(say.it("window not on site before {0}", say.day(opening.deliveredOn())));
         opening.tasks().stream()
                 .takeWhile(task -> task != visit.task())
                 .findFirst()
-                .ifPresent(first -> why.add("waits for another trade: %s first".formatted(Words.task(first))));
+                .ifPresent(
+                        first -> why.add(say.it("waits for another trade: {0} first", Saying.of(Words.task(first)))));
         Instant from = now.isAfter(visit.start()) ? now : visit.start();
         shown.weather(opening.facade().site())
                 .nextRain(from)
                 .filter(rain -> rain.from().isBefore(visit.end()))
-                .ifPresent(rain -> why.add("rain forecast from %s".formatted(Words.clock(rain.from(), zone))));
+                .ifPresent(rain -> why.add(say.it("rain forecast from {0}", say.clock(rain.from(), zone))));
         return List.copyOf(why);
     }
 }

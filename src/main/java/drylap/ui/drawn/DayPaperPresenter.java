@@ -15,6 +15,8 @@ import drylap.papers.DaySheet;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -29,11 +31,13 @@ import java.util.stream.Stream;
 
 /** What a crew's day says on paper. */
 public final class DayPaperPresenter {
+    private final Speech say;
     private final FolderShown shown;
     private final String address;
     private final List<Visit> visits;
 
-    private DayPaperPresenter(FolderShown shown, String address, CrewId crew, LocalDate date) {
+    private DayPaperPresenter(Speech say, FolderShown shown, String address, CrewId crew, LocalDate date) {
+        this.say = say;
         this.shown = shown;
         this.address = address;
         visits = CrewDayPresenter.visits(shown, crew, date);
@@ -45,6 +49,7 @@ public final class DayPaperPresenter {
      * @param load what goes into the van, a paragraph each
      */
     public static DaySheet sheet(
+            Speech say,
             FolderShown shown,
             CrewId crew,
             LocalDate date,
@@ -52,9 +57,10 @@ public final class DayPaperPresenter {
             String address,
             Function<SiteId, Set<HoldPoint>> holds,
             List<String> load) {
-        var day = CrewDayPresenter.day(shown, crew, date, now);
-        var presenter = new DayPaperPresenter(shown, address, crew, date);
+        var day = CrewDayPresenter.day(say, shown, crew, date, now);
+        var presenter = new DayPaperPresenter(say, shown, address, crew, date);
         return new DaySheet(
+                say,
                 day.title(),
                 presenter.origin(crew, now),
                 presenter.places(holds),
@@ -69,8 +75,9 @@ public final class DayPaperPresenter {
                 .findFirst()
                 .orElseThrow()
                 .zone();
-        return "By the plan published %s; printed %s. Newer plans and marks are not on this paper: the codes open what is current."
-                .formatted(Words.moment(shown.stored().importedAt(), zone), Words.moment(now, zone));
+        return say.it(
+                "By the plan published {0}; printed {1}. Newer plans and marks are not on this paper: the codes open what is current.",
+                say.moment(shown.stored().importedAt(), zone), say.moment(now, zone));
     }
 
     private List<DaySheet.Place> places(Function<SiteId, Set<HoldPoint>> holds) {
@@ -81,16 +88,19 @@ public final class DayPaperPresenter {
                 .toList();
     }
 
-    private static DaySheet.Place place(Site site, Set<HoldPoint> holds) {
+    private DaySheet.Place place(Site site, Set<HoldPoint> holds) {
         return new DaySheet.Place(
                 site.name(),
-                String.format(
-                        Locale.ROOT,
-                        "Site %s, at %.5f, %.5f (latitude, longitude)",
+                say.it(
+                        "Site {0}, at {1}, {2} (latitude, longitude)",
                         site.id(),
-                        site.place().latitude(),
-                        site.place().longitude()),
-                holds.stream().sorted().map(HoldPoint::words).toList());
+                        say.number(site.place().latitude(), 5),
+                        say.number(site.place().longitude(), 5)),
+                holds.stream()
+                        .sorted()
+                        .map(HoldPoint::words)
+                        .map(words -> say.it(words))
+                        .toList());
     }
 
     private List<DaySheet.Stop> stops(List<CrewDay.Stop> said) {
@@ -103,26 +113,26 @@ public final class DayPaperPresenter {
         var facts = Stream.of(
                         "%s, %s".formatted(said.site(), said.place()),
                         "%s: %s".formatted(said.task(), said.work()),
-                        said.done() ? "Done by now." : said.way())
+                        said.done() ? say.it("Done by now.") : said.way())
                 .filter(words -> !words.isEmpty())
                 .toList();
         return new DaySheet.Stop(
                 said.opening(),
-                "%s to %s".formatted(said.from(), said.until()),
+                say.it("{0} to {1}", said.from(), said.until()),
                 facts,
-                said.whyNot().stream().map("Not ready: %s"::formatted).toList(),
+                said.whyNot().stream().map(why -> say.it("Not ready: {0}", why)).toList(),
                 FrontOf.glyph(said.glyph()),
                 address + StepsAddress.of(shown.stored().id(), said.opening()),
                 steps(shown.opening(visit.opening()), visit.task()));
     }
 
     /** The lines of the crew's own trade. */
-    private static List<DaySheet.Step> steps(Opening opening, Task task) {
+    private List<DaySheet.Step> steps(Opening opening, Task task) {
         var done = opening.workList().doneBy(opening.done());
         return opening.workList().lines().stream()
                 .filter(line -> line.trade() == task.trade())
                 .map(line -> new DaySheet.Step(
-                        line.text(),
+                        say.it(line.saying()),
                         done.contains(line.code()) || opening.finished().contains(task)))
                 .toList();
     }
@@ -141,22 +151,22 @@ public final class DayPaperPresenter {
                 .toList();
     }
 
-    private static DaySheet.Kind kind(Variant variant, List<String> openings, boolean installs) {
+    private DaySheet.Kind kind(Variant variant, List<String> openings, boolean installs) {
         var built = installs
                 ? AsBuilt.afterLine(
                         variant,
                         drylap.assembly.StepList.of(variant.method(), variant.approach())
                                 .last())
                 : AsBuilt.finished(variant);
-        String words = Words.method(variant.method());
+        String words = say.it(Words.method(variant.method()));
         return new DaySheet.Kind(
-                "%s%s; %s. As it stands when %s."
-                        .formatted(
-                                words.substring(0, 1).toUpperCase(Locale.ROOT),
-                                words.substring(1),
-                                Words.approach(variant.approach()),
-                                installs ? "the window crew is done" : "everything is on"),
+                say.it(
+                        installs
+                                ? "{0}; {1}. As it stands when the window crew is done."
+                                : "{0}; {1}. As it stands when everything is on.",
+                        words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1),
+                        Saying.of(Words.approach(variant.approach()))),
                 openings.stream().collect(joining(", ")),
-                new LapSection(built, LapSection.Layout.STACKED, LapSection.Colours.PRINT).svg());
+                new LapSection(built, LapSection.Layout.STACKED, LapSection.Colours.PRINT, say).svg());
     }
 }

@@ -11,6 +11,8 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.HandoffPaper.Line;
 import drylap.ui.drawn.HandoffPaper.Link;
 import drylap.ui.drawn.OpeningSheet.Fact;
@@ -27,11 +29,13 @@ import java.util.Optional;
 public final class HandoffPapers {
     private static final int NAMED_OPENINGS = 6;
 
+    private final Speech say;
     private final Map<SiteId, Site> sites;
     private final Map<OpeningId, Opening> openings;
 
     /** @param openings of the folder in work, as far as the person may see them */
-    public HandoffPapers(List<Site> sites, List<Opening> openings) {
+    public HandoffPapers(Speech say, List<Site> sites, List<Opening> openings) {
+        this.say = say;
         this.sites = sites.stream().collect(toMap(Site::id, site -> site));
         this.openings = openings.stream().collect(toMap(Opening::id, opening -> opening));
     }
@@ -62,8 +66,9 @@ public final class HandoffPapers {
     }
 
     public String words(Course course) {
-        return "%s, %s, level %d"
-                .formatted(siteName(course.facade().site()), course.facade().facade(), course.level());
+        return say.it(
+                "{0}, {1}, level {2}",
+                siteName(course.facade().site()), course.facade().facade(), course.level());
     }
 
     /** @param part of an opening's name, blank for any; no course: any */
@@ -118,23 +123,24 @@ public final class HandoffPapers {
 
     private List<Fact> facts(HandoffAct act) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Where", places(act)));
-        facts.add(new Fact(act.kind() == ActKind.RELEASED ? "Released by" : "By", who(act)));
-        facts.add(new Fact("When", when(act)));
+        facts.add(new Fact(say.it("Where"), places(act)));
+        facts.add(new Fact(say.it(act.kind() == ActKind.RELEASED ? "Released by" : "By"), who(act)));
+        facts.add(new Fact(say.it("When"), when(act)));
         if (act.holdPoint() != null)
-            facts.add(new Fact("Hold point", act.holdPoint().words()));
-        if (act.reason() != null) facts.add(new Fact("Reason", act.reason().words()));
+            facts.add(new Fact(say.it("Hold point"), say.it(act.holdPoint().words())));
+        if (act.reason() != null)
+            facts.add(new Fact(say.it("Reason"), say.it(act.reason().words())));
         var test = act.test();
         if (test != null) {
-            facts.add(new Fact("Test", "%d Pa for %d min".formatted(test.pressurePa(), test.minutes())));
-            facts.add(new Fact("Counts as a leak", test.leak().words()));
+            facts.add(new Fact(say.it("Test"), say.it("{0} Pa for {1} min", test.pressurePa(), test.minutes())));
+            facts.add(new Fact(say.it("Counts as a leak"), say.it(test.leak().words())));
         }
-        if (!act.note().isBlank()) facts.add(new Fact("Note", act.note()));
+        if (!act.note().isBlank()) facts.add(new Fact(say.it("Note"), act.note()));
         return List.copyOf(facts);
     }
 
     private Line line(HandoffAct act, Entry entry) {
-        return new Line(entry.opening().value(), place(act, entry), entry.rating(), entry.state());
+        return new Line(entry.opening().value(), place(act, entry), entry.rating(), say.it(WrittenState.of(entry)));
     }
 
     private Link link(HandoffAct other, HandoffAct self) {
@@ -148,28 +154,30 @@ public final class HandoffPapers {
         return new Link(
                 other.id(),
                 when(other),
-                why.isEmpty() ? what(other) : "%s: %s".formatted(what(other), why),
+                why.isEmpty() ? what(other) : say.it("{0}: {1}", what(other), why),
                 who(other),
                 shared,
                 other.id() == self.id());
     }
 
-    private static String what(HandoffAct act) {
+    private String what(HandoffAct act) {
+        var kind = Saying.of(act.kind().words());
         return act.holdPoint() == null
-                ? act.kind().words()
-                : "%s: %s".formatted(act.kind().words(), act.holdPoint().words());
+                ? say.it(kind)
+                : say.it("{0}: {1}", kind, Saying.of(act.holdPoint().words()));
     }
 
-    private static String why(HandoffAct act) {
-        return act.reason() == null ? act.note() : act.reason().words();
+    private String why(HandoffAct act) {
+        return act.reason() == null ? act.note() : say.it(act.reason().words());
     }
 
-    private static String names(HandoffAct act) {
+    private String names(HandoffAct act) {
         var names = act.entries().stream().map(entry -> entry.opening().value()).toList();
         return names.size() <= NAMED_OPENINGS
                 ? String.join(", ", names)
-                : "%s and %d more"
-                        .formatted(String.join(", ", names.subList(0, NAMED_OPENINGS)), names.size() - NAMED_OPENINGS);
+                : say.it(
+                        "{0} and {1} more",
+                        String.join(", ", names.subList(0, NAMED_OPENINGS)), names.size() - NAMED_OPENINGS);
     }
 
     private String places(HandoffAct act) {
@@ -182,17 +190,17 @@ public final class HandoffPapers {
         return opening == null ? siteName(act.site()) : words(opening.course());
     }
 
-    private static String who(HandoffAct act) {
+    private String who(HandoffAct act) {
         var who = act.who();
         return who.crew() == null
-                ? "%s (%s)".formatted(who.name(), who.role())
-                : "%s (%s, crew %s)".formatted(who.name(), who.role(), who.crew());
+                ? say.it("{0} ({1})", who.name(), Saying.of(who.role()))
+                : say.it("{0} ({1}, crew {2})", who.name(), Saying.of(who.role()), who.crew());
     }
 
     private String when(HandoffAct act) {
         ZoneId zone = zone(act);
         return "%s %d"
-                .formatted(Words.moment(act.at(), zone), act.at().atZone(zone).getYear());
+                .formatted(say.moment(act.at(), zone), act.at().atZone(zone).getYear());
     }
 
     private ZoneId zone(HandoffAct act) {

@@ -7,6 +7,7 @@ import drylap.handoff.HoldPoint;
 import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Aprons.Seen;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +36,9 @@ public record HandoverSheet(
             List<String> against,
             Map<HoldPoint, Boolean> holds,
             List<HandoffAct> acts) {
-        var papers = new HandoffPapers(List.of(site), List.of(state.opening()));
+        var papers = new HandoffPapers(Speech.ENGLISH, List.of(site), List.of(state.opening()));
         return new HandoverSheet(
-                ApronWords.hand(custody, Hand.of(state, custody), site),
+                ApronWords.hand(Speech.ENGLISH, custody, Hand.of(state, custody), site),
                 lines(state),
                 List.copyOf(against),
                 holds.entrySet().stream()

@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import drylap.progress.MarkRequest;
 import drylap.progress.MarkResult;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,7 +12,7 @@ import java.util.List;
  * @param refused those that could not be, each with its opening and the lap that speaks against it
  */
 public record MarksSaid(String words, List<String> refused) {
-    public static MarksSaid of(List<MarkRequest> requests, List<MarkResult> results) {
+    public static MarksSaid of(Speech say, List<MarkRequest> requests, List<MarkResult> results) {
         List<String> refused = new ArrayList<>();
         int marked = 0;
         int before = 0;
@@ -20,13 +21,13 @@ public record MarksSaid(String words, List<String> refused) {
             switch (results.get(i)) {
                 case MarkResult.Marked _ -> marked++;
                 case MarkResult.AlreadyMarked _ -> before++;
-                case MarkResult.Refused no -> refused.add("%s: %s".formatted(opening, no.words()));
-                case MarkResult.NotYours no -> refused.add("%s: %s".formatted(opening, no.words()));
+                case MarkResult.Refused no -> refused.add(say.it("{0}: {1}", opening, no.saying()));
+                case MarkResult.NotYours no -> refused.add(say.it("{0}: {1}", opening, no.saying()));
             }
         }
-        String words = "%d marked".formatted(marked);
-        if (before > 0) words += ", %d already".formatted(before);
-        if (!refused.isEmpty()) words += ", %d not:".formatted(refused.size());
+        String words = say.it("{0} marked", marked);
+        if (before > 0) words += ", " + say.it("{0} already", before);
+        if (!refused.isEmpty()) words += ", " + say.it("{0} not:", refused.size());
         return new MarksSaid(words, List.copyOf(refused));
     }
 }

@@ -66,7 +66,7 @@ public final class OpeningPresenter {
         return List.of(
                 new Fact("Size", "%d × %d mm".formatted(opening.widthMm(), opening.heightMm())),
                 new Fact("Frame", opening.frame().code()),
-                new Fact("Method", Words.method(opening.method())),
+                new Fact("Method", Words.method(opening.method()).words()),
                 new Fact("Sill", Words.approach(opening.approach())),
                 new Fact("Below the sill", second(opening.secondLayer())),
                 new Fact(

@@ -7,6 +7,8 @@ import drylap.raincall.RainCall;
 import drylap.raincall.RainCalls;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.RainCallSheet.Course;
 import drylap.ui.drawn.RainCallSheet.Left;
 import drylap.ui.drawn.RainCallSheet.Stop;
@@ -15,7 +17,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -28,12 +29,14 @@ public final class RainCallPresenter {
 
     private static final int NO_RAIN = -1;
 
+    private final Speech say;
     private final FolderShown shown;
     private final Site site;
     private final RainCalls.Call call;
     private final @Nullable Duration seen;
 
-    private RainCallPresenter(FolderShown shown, Site site, RainCalls.Call call, @Nullable Duration seen) {
+    private RainCallPresenter(Speech say, FolderShown shown, Site site, RainCalls.Call call, @Nullable Duration seen) {
+        this.say = say;
         this.shown = shown;
         this.site = site;
         this.call = call;
@@ -45,21 +48,26 @@ public final class RainCallPresenter {
      * @param seenAt when the crew itself sees the rain come; absent: as the forecast has it
      */
     public static RainCallSheet sheet(
-            FolderShown shown, SiteId site, Instant now, @Nullable OpeningId standingAt, @Nullable Instant seenAt) {
+            Speech say,
+            FolderShown shown,
+            SiteId site,
+            Instant now,
+            @Nullable OpeningId standingAt,
+            @Nullable Instant seenAt) {
         var seen = Optional.ofNullable(seenAt)
                 .map(at -> at.isBefore(now) ? Duration.ZERO : Duration.between(now, at))
                 .orElse(null);
         var call = RainCalls.at(shown.folder(), site, now, Optional.ofNullable(standingAt), Optional.ofNullable(seen));
-        return new RainCallPresenter(shown, shown.site(site), call, seen).sheet();
+        return new RainCallPresenter(say, shown, shown.site(site), call, seen).sheet();
     }
 
     private RainCallSheet sheet() {
         boolean none = call.open().isEmpty();
         return new RainCallSheet(
-                "Rain call, " + site.name(),
+                say.it("Rain call, {0}", site.name()),
                 rain(),
                 minutes(),
-                none ? "Nothing stands open at %s: there is nothing to close or cover.".formatted(site.name()) : "",
+                none ? say.it("Nothing stands open at {0}: there is nothing to close or cover.", site.name()) : "",
                 none ? "" : water(),
                 call.order().stops().stream().map(this::stop).toList(),
                 call.order().left().stream().map(this::left).toList(),
@@ -77,26 +85,28 @@ public final class RainCallPresenter {
     }
 
     private String rain() {
-        String forecast = call.rainAt()
-                .map(at -> "rain at " + Words.moment(at, site.zone()))
-                .orElse("no rain within 24 hours");
+        var forecast = call.rainAt()
+                .map(at -> Saying.of("rain at {0}", say.moment(at, site.zone())))
+                .orElse(Saying.of("no rain within 24 hours"));
         if (seen != null)
-            return "%s, as you see it; the forecast has %s"
-                    .formatted(in(minutes(), call.now().plus(seen)), forecast);
+            return say.it(
+                    "{0}, as you see it; the forecast has {1}",
+                    in(minutes(), call.now().plus(seen)), forecast);
         return call.rainAt()
-                .map(at -> in(minutes(), at) + ", by the forecast")
-                .orElse("No rain within 24 hours, by the forecast");
+                .map(at -> say.it("{0}, by the forecast", in(minutes(), at)))
+                .orElseGet(() -> say.it("No rain within 24 hours, by the forecast"));
     }
 
     private String in(int minutes, Instant at) {
-        if (minutes == 0) return "Rain now";
+        if (minutes == 0) return say.it("Rain now");
         String time = minutes < 120 ? minutes + " min" : "%d h %d min".formatted(minutes / 60, minutes % 60);
-        return "Rain in %s, at %s".formatted(time, Words.clock(at, site.zone()));
+        return say.it("Rain in {0}, at {1}", time, say.clock(at, site.zone()));
     }
 
     private String water() {
-        return "Expected in at all of them: %s in this order, %s if nothing is done."
-                .formatted(litres(call.order().litres()), litres(call.order().litresIfNothingIsDone()));
+        return say.it(
+                "Expected in at all of them: {0} in this order, {1} if nothing is done.",
+                litres(call.order().litres()), litres(call.order().litresIfNothingIsDone()));
     }
 
     private Stop stop(RainCall.Stop stop) {
@@ -104,14 +114,15 @@ public final class RainCallPresenter {
         return new Stop(
                 opening.id().value(),
                 place(opening),
-                stop.act() == Act.CLOSE ? "Close" : "Cover",
-                "%s to %s, %d min".formatted(clock(stop.from()), clock(stop.until()), stop.until() - stop.from()),
-                "%s expected in, %s if left open".formatted(litres(stop.litres()), ifLeft(stop.opening())),
-                WallPresenter.glyph(opening));
+                stop.act() == Act.CLOSE,
+                say.it(stop.act() == Act.CLOSE ? "Close" : "Cover"),
+                say.it("{0} to {1}, {2} min", clock(stop.from()), clock(stop.until()), stop.until() - stop.from()),
+                say.it("{0} expected in, {1} if left open", litres(stop.litres()), ifLeft(stop.opening())),
+                WallPresenter.glyph(say, opening));
     }
 
     private Left left(OpeningId id) {
-        return new Left(id.value(), place(shown.opening(id)), ifLeft(id) + " expected in");
+        return new Left(id.value(), place(shown.opening(id)), say.it("{0} expected in", ifLeft(id)));
     }
 
     private String ifLeft(OpeningId id) {
@@ -119,15 +130,15 @@ public final class RainCallPresenter {
     }
 
     private String clock(int minute) {
-        return Words.clock(call.now().plus(Duration.ofMinutes(minute)), site.zone());
+        return say.clock(call.now().plus(Duration.ofMinutes(minute)), site.zone());
     }
 
-    private static String place(Opening opening) {
-        return "%s, level %d".formatted(opening.facade().facade(), opening.level());
+    private String place(Opening opening) {
+        return say.it("{0}, level {1}", opening.facade().facade(), opening.level());
     }
 
-    private static String litres(double litres) {
-        return litres < LEAST_LITRES ? "hardly any water" : String.format(Locale.ENGLISH, "about %.1f L", litres);
+    private String litres(double litres) {
+        return litres < LEAST_LITRES ? say.it("hardly any water") : say.it("about {0} L", say.number(litres, 1));
     }
 
     private List<Course> courses() {
@@ -136,8 +147,7 @@ public final class RainCallPresenter {
                 .sorted(Comparator.comparing((Opening one) -> one.facade().facade())
                         .thenComparing(Opening::level)
                         .thenComparing(one -> one.id().value()))
-                .collect(Collectors.toMap(
-                        RainCallPresenter::place, one -> one, (first, _) -> first, java.util.LinkedHashMap::new))
+                .collect(Collectors.toMap(this::place, one -> one, (first, _) -> first, java.util.LinkedHashMap::new))
                 .entrySet()
                 .stream()
                 .map(course -> new Course(course.getValue().id().value(), course.getKey()))
@@ -147,27 +157,29 @@ public final class RainCallPresenter {
     private List<String> remarks() {
         List<String> remarks = new ArrayList<>();
         if (call.changesIfEarlier())
-            remarks.add("Should the rain come half an hour sooner: " + acts(call.ifEarlier()) + ".");
+            remarks.add(say.it("Should the rain come half an hour sooner: {0}.", acts(call.ifEarlier())));
         if (!call.order().exact())
-            remarks.add("More than %d openings stand open: a good order, not proven to be the best."
-                    .formatted(RainCall.EXACT_UP_TO));
+            remarks.add(say.it(
+                    "More than {0} openings stand open: a good order, not proven to be the best.",
+                    RainCall.EXACT_UP_TO));
         var end = shown.weather(site.id()).forecastEnd();
         if (end.isBefore(call.until()))
             remarks.add(
                     end.isBefore(call.now())
-                            ? "There is no forecast of this site for now."
-                            : "The forecast ends at %s; what comes later is not known."
-                                    .formatted(Words.moment(end, site.zone())));
-        remarks.add(
-                "Reckoned for one crew that does one after the other. Litres rank the openings and promise nothing.");
+                            ? say.it("There is no forecast of this site for now.")
+                            : say.it(
+                                    "The forecast ends at {0}; what comes later is not known.",
+                                    say.moment(end, site.zone())));
+        remarks.add(say.it(
+                "Reckoned for one crew that does one after the other. Litres rank the openings and promise nothing."));
         return List.copyOf(remarks);
     }
 
-    private static String acts(RainCall.Order order) {
+    private String acts(RainCall.Order order) {
         return order.stops().isEmpty()
-                ? "there is no time for any of them"
+                ? say.it("there is no time for any of them")
                 : order.stops().stream()
-                        .map(stop -> stop.act().words() + " " + stop.opening())
+                        .map(stop -> say.it(stop.act() == Act.CLOSE ? "close {0}" : "cover {0}", stop.opening()))
                         .collect(Collectors.joining(", "));
     }
 }

@@ -27,11 +27,13 @@ public record RainCallSheet(
     /**
      * One opening to go to.
      *
-     * @param act "Close" or "Cover"
+     * @param close else cover
+     * @param act the same in words
      * @param when from when to when, and how long it takes
      * @param water expected in, so and if it were left
      */
-    public record Stop(String opening, String place, String act, String when, String water, Glyph glyph) {}
+    public record Stop(
+            String opening, String place, boolean close, String act, String when, String water, Glyph glyph) {}
 
     public record Left(String opening, String place, String water) {}
 

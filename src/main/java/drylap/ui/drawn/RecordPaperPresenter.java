@@ -15,6 +15,8 @@ import drylap.papers.RecordSheet.Act;
 import drylap.papers.RecordSheet.Fact;
 import drylap.papers.RecordSheet.Row;
 import drylap.progress.OpeningState;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -37,52 +39,56 @@ public final class RecordPaperPresenter {
     public record Beside(
             Map<OpeningId, OpeningState> then, List<String> holds, List<RecordSheet.Photo> photos, String left) {}
 
-    public static RecordSheet sheet(HandoffPaper paper, Beside beside, Instant now, ZoneId zone, String link) {
+    public static RecordSheet sheet(
+            Speech say, HandoffPaper paper, Beside beside, Instant now, ZoneId zone, String link) {
         return new RecordSheet(
+                say,
                 paper.title(),
-                "Hand-over record %d; printed %s. What was done since is on the screen that the code opens."
-                        .formatted(paper.id(), Words.moment(now, zone)),
+                say.it(
+                        "Hand-over record {0}; printed {1}. What was done since is on the screen that the code opens.",
+                        paper.id(),
+                        say.moment(now, zone)),
                 paper.facts().stream()
                         .map(fact -> new Fact(fact.name(), fact.value()))
                         .toList(),
                 beside.holds(),
                 link,
-                rows(paper, beside),
+                rows(say, paper, beside),
                 paper.chain().stream()
                         .map(one -> new Act(one.when(), one.what(), one.who(), one.openings(), one.self()))
                         .toList(),
-                kinds(beside),
+                kinds(say, beside),
                 beside.photos(),
                 beside.left());
     }
 
-    private static List<Row> rows(HandoffPaper paper, Beside beside) {
+    private static List<Row> rows(Speech say, HandoffPaper paper, Beside beside) {
         return paper.lines().stream()
-                .map(line -> row(line, Optional.ofNullable(beside.then().get(new OpeningId(line.opening())))))
+                .map(line -> row(say, line, Optional.ofNullable(beside.then().get(new OpeningId(line.opening())))))
                 .toList();
     }
 
-    private static Row row(HandoffPaper.Line line, Optional<OpeningState> then) {
+    private static Row row(Speech say, HandoffPaper.Line line, Optional<OpeningState> then) {
         var rating = Coded.parse(RainRating.class, line.rating())
-                .map(RainRating::words)
+                .map(one -> say.it(one.words()))
                 .orElse("");
         return new Row(
                 line.opening(),
-                then.map(state -> FrontOf.glyph(WallPresenter.glyph(state, Custody.UNRELEASED))),
+                then.map(state -> FrontOf.glyph(WallPresenter.glyph(say, state, Custody.UNRELEASED))),
                 List.of(line.place(), "%s: %s".formatted(line.rating(), rating), line.state()));
     }
 
     /** As they stood then: what was missing is drawn as missing. Openings that look alike share a drawing. */
-    private static List<DaySheet.Kind> kinds(Beside beside) {
+    private static List<DaySheet.Kind> kinds(Speech say, Beside beside) {
         Map<String, List<OpeningState>> alike = beside.then().values().stream()
                 .collect(groupingBy(
-                        state -> new LapSection(state.built(), LapSection.Layout.STACKED, LapSection.Colours.PRINT)
+                        state -> new LapSection(state.built(), LapSection.Layout.STACKED, LapSection.Colours.PRINT, say)
                                 .svg(),
                         LinkedHashMap::new,
                         toList()));
         return alike.entrySet().stream()
                 .map(kind ->
-                        new DaySheet.Kind(words(kind.getValue().getFirst()), names(kind.getValue()), kind.getKey()))
+                        new DaySheet.Kind(words(say, kind.getValue().getFirst()), names(kind.getValue()), kind.getKey()))
                 .toList();
     }
 
@@ -90,12 +96,11 @@ public final class RecordPaperPresenter {
         return states.stream().map(state -> state.opening().id().value()).collect(joining(", "));
     }
 
-    private static String words(OpeningState state) {
-        String words = Words.method(state.opening().method());
-        return "%s%s; %s. As it stood then."
-                .formatted(
-                        Character.toUpperCase(words.charAt(0)),
-                        words.substring(1),
-                        Words.approach(state.opening().approach()));
+    private static String words(Speech say, OpeningState state) {
+        String words = say.it(Words.method(state.opening().method()));
+        return say.it(
+                "{0}; {1}. As it stood then.",
+                Character.toUpperCase(words.charAt(0)) + words.substring(1),
+                Saying.of(Words.approach(state.opening().approach())));
     }
 }

@@ -5,6 +5,7 @@ import drylap.papers.ReleaseSheet;
 import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,37 +23,43 @@ public final class ReleasePaperPresenter {
                 .toList();
         if (states.isEmpty()) return Optional.empty();
         var first = states.getFirst();
+        var say = new Speech(who.reading());
         return ApronPresenter.aprons(facts, who)
                 .face(course.facade())
                 .flatMap(face -> face.courses().stream()
                         .filter(one -> one.level() == course.level())
                         .findFirst())
                 .map(sheet -> new ReleaseSheet(
-                        "Release: %s, level %d".formatted(facts.title(first), course.level()),
-                        "Printed %s. What was done since is not on this paper."
-                                .formatted(Words.moment(now, facts.site(first).zone())),
-                        about(sheet),
-                        states.stream().map(state -> row(facts, state)).toList()));
+                        say,
+                        say.it("Release: {0}, level {1}", facts.title(first), course.level()),
+                        say.it(
+                                "Printed {0}. What was done since is not on this paper.",
+                                say.moment(now, facts.site(first).zone())),
+                        about(say, sheet),
+                        states.stream().map(state -> row(say, facts, state)).toList()));
     }
 
-    private static List<String> about(Aprons.CourseSheet sheet) {
+    private static List<String> about(Speech say, Aprons.CourseSheet sheet) {
         return Stream.of(
                         Stream.of(sheet.ready()),
                         sheet.laps().stream(),
-                        sheet.coming().stream().map("Coming: %s"::formatted))
+                        sheet.coming().stream().map(words -> say.it("Coming: {0}", words)))
                 .flatMap(lines -> lines)
                 .map(words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".")
                 .toList();
     }
 
-    private static ReleaseSheet.Row row(ApronFacts facts, OpeningState state) {
+    private static ReleaseSheet.Row row(Speech say, ApronFacts facts, OpeningState state) {
         var custody = facts.custody(state);
         var hand = facts.hand(state);
         List<String> words = new ArrayList<>();
-        words.add(ApronWords.hand(custody, hand, facts.site(state)));
-        words.add(ApronWords.lap(state));
-        state.exposures().stream().map(Exposed::words).forEach(words::add);
+        words.add(ApronWords.hand(say, custody, hand, facts.site(state)));
+        words.add(say.it(ApronWords.lap(state)));
+        state.exposures().stream().map(Exposed::saying).map(say::it).forEach(words::add);
         return new ReleaseSheet.Row(
-                state.opening().id().value(), FrontOf.glyph(WallPresenter.glyph(state, custody)), hand.letGo(), words);
+                state.opening().id().value(),
+                FrontOf.glyph(WallPresenter.glyph(say, state, custody)),
+                hand.letGo(),
+                words);
     }
 }

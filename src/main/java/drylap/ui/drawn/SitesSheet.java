@@ -8,6 +8,7 @@ import drylap.kernel.Trade;
 import drylap.progress.OpeningState;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ public record SitesSheet(List<OneSite> sites) {
         }
 
         Wall.Glyph glyph() {
-            return WallPresenter.glyph(state, custody);
+            return WallPresenter.glyph(Speech.ENGLISH, state, custody);
         }
 
         boolean finished() {
@@ -70,7 +71,7 @@ public record SitesSheet(List<OneSite> sites) {
     }
 
     private static Face face(FolderShown shown, Facade facade, List<Standing> all) {
-        String heading = Words.heading(facade);
+        String heading = Words.heading(facade).words();
         return new Face(
                 facade.id(),
                 "%s, %s".formatted(facade.id().facade(), heading),

@@ -55,7 +55,7 @@ public final class StripPresenter {
     private Strip strip() {
         return new Strip(
                 shown.title(facade.id()),
-                Words.heading(facade),
+                Words.heading(facade).words(),
                 span.length().toMinutes(),
                 dates().stream()
                         .map(date -> new Midnight(minute(midnight(date)), Words.weekday(date) + " " + Words.date(date)))

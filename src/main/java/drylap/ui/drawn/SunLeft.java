@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,13 +18,13 @@ final class SunLeft {
     private record Bare(String opening, Exposed layer) {}
 
     /** One line for each kind of layer that lies bare. */
-    static List<String> words(List<OpeningState> states) {
+    static List<String> words(Speech say, List<OpeningState> states) {
         List<String> lines = new ArrayList<>();
         for (var part : Exposed.Part.values()) {
             var bare = bare(states).stream()
                     .filter(one -> one.layer().part() == part)
                     .toList();
-            least(bare).ifPresent(first -> lines.add(words(first, bare.size())));
+            least(bare).ifPresent(first -> lines.add(words(say, first, bare.size())));
         }
         return List.copyOf(lines);
     }
@@ -35,10 +36,10 @@ final class SunLeft {
                 .anyMatch(left -> left <= SHORT_DAYS);
     }
 
-    private static String words(Bare first, int of) {
+    private static String words(Speech say, Bare first, int of) {
         return of == 1
-                ? "%s (%s)".formatted(first.layer().words(), first.opening())
-                : "%s (%s first of %d)".formatted(first.layer().words(), first.opening(), of);
+                ? say.it("{0} ({1})", first.layer().saying(), first.opening())
+                : say.it("{0} ({1} first of {2})", first.layer().saying(), first.opening(), of);
     }
 
     /** The least where one is known: days that nobody counted say nothing about the others. */

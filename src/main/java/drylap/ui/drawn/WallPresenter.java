@@ -14,6 +14,8 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.Trade;
 import drylap.progress.OpeningState;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Wall.Glyph;
 import drylap.ui.drawn.Wall.Part;
 import drylap.ui.drawn.Wall.WallCourse;
@@ -31,7 +33,7 @@ public final class WallPresenter {
     public static Wall wall(FolderShown shown, FacadeId facade) {
         return wall(
                 shown.title(facade),
-                Words.heading(shown.facade(facade)),
+                Words.heading(shown.facade(facade)).words(),
                 shown.folder().openings().stream()
                         .filter(opening -> opening.facade().equals(facade))
                         .toList(),
@@ -52,27 +54,36 @@ public final class WallPresenter {
     }
 
     public static Glyph glyph(Opening opening) {
+        return glyph(Speech.ENGLISH, opening);
+    }
+
+    static Glyph glyph(Speech say, Opening opening) {
         boolean begun = opening.stepList().begun(opening.done());
-        return glyph(opening, built(opening), begun, progress(opening), null);
+        return glyph(say, opening, built(opening), begun, said(opening), null);
     }
 
     /** The same from the log, with the hand-over. */
-    public static Glyph glyph(OpeningState state, Custody custody) {
+    static Glyph glyph(Speech say, OpeningState state, Custody custody) {
         var opening = state.opening();
         Hand hand = Hand.of(state, custody);
         boolean begun = state.doneLines().stream().anyMatch(one -> one.line().installBlock());
-        return glyph(opening, state.built(), begun, progress(state, hand), hand);
+        return glyph(say, opening, state.built(), begun, Saying.of(progress(state, hand)), hand);
     }
 
-    private static Glyph glyph(Opening opening, AsBuilt built, boolean begun, String progress, @Nullable Hand hand) {
+    private static Glyph glyph(
+            Speech say, Opening opening, AsBuilt built, boolean begun, Saying progress, @Nullable Hand hand) {
         RainRating rating = RainCheck.of(built).rating();
         boolean drained = opening.approach() == Approach.DRAINAGE;
         return new Glyph(
                 opening.id().value(),
                 opening.widthMm(),
                 opening.heightMm(),
-                progress,
-                "%s; %s; %d × %d mm".formatted(progress, rating.words(), opening.widthMm(), opening.heightMm()),
+                say.it(progress),
+                say.it(
+                        "{0}; {1}; {2}",
+                        progress,
+                        Saying.of(rating.words()),
+                        new drylap.speech.Part.Size(opening.widthMm(), opening.heightMm())),
                 rating.code(),
                 begun && !rating.mayBeLeft(),
                 part(built, Layer.APR, begun),
@@ -106,12 +117,16 @@ public final class WallPresenter {
     }
 
     static String progress(Opening opening) {
+        return said(opening).words();
+    }
+
+    private static Saying said(Opening opening) {
         StepList list = opening.stepList();
         int done = opening.done();
-        if (done == 0) return "not begun";
-        if (!list.begun(done)) return "accepted";
-        if (list.open(done)) return "line %d of %d".formatted(done, list.last());
-        return done == list.last() ? "released" : "laps on";
+        if (done == 0) return Saying.of("not begun");
+        if (!list.begun(done)) return Saying.of("accepted");
+        if (list.open(done)) return Saying.of("line {0} of {1}", done, list.last());
+        return done == list.last() ? Saying.of("released") : Saying.of("laps on");
     }
 
     private static Part part(AsBuilt built, Layer layer, boolean begun) {

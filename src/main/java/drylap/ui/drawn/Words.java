@@ -2,21 +2,21 @@ package drylap.ui.drawn;
 
 import drylap.assembly.Approach;
 import drylap.assembly.Method;
+import drylap.assembly.SecondLayer;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
+import drylap.speech.Part;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** The trade's words for what the records hold as codes and numbers. */
+/** The trade's words for what the records hold as codes and numbers; times in English, for screens that know no other language. */
 public final class Words {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final String[] COMPASS = {
         "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
     };
@@ -24,21 +24,20 @@ public final class Words {
     private Words() {}
 
     public static String clock(Instant instant, ZoneId zone) {
-        return CLOCK.format(instant.atZone(zone));
+        return Speech.ENGLISH.clock(instant, zone);
     }
 
     public static String weekday(LocalDate date) {
-        return WEEKDAY.format(date);
+        return Speech.ENGLISH.weekday(date);
     }
 
     public static String date(LocalDate date) {
-        return DATE.format(date);
+        return Speech.ENGLISH.date(date);
     }
 
     /** Such as "Tue 14 Apr 09:30". */
     public static String moment(Instant instant, ZoneId zone) {
-        LocalDate date = instant.atZone(zone).toLocalDate();
-        return "%s %s %s".formatted(weekday(date), date(date), clock(instant, zone));
+        return Speech.ENGLISH.moment(instant, zone);
     }
 
     /** With a thin space between the thousands. */
@@ -71,12 +70,14 @@ public final class Words {
     }
 
     /** The letter alone says too little, and some trade guides use it for something else. */
-    public static String method(Method method) {
-        return "method %s: barrier %s the window, jamb flashing %s the flange"
-                .formatted(
-                        method.code(),
-                        method.barrierFirst() ? "before" : "after",
-                        method.jambFlashingBehindFlange() ? "behind" : "over");
+    public static Saying method(Method method) {
+        return Saying.of(
+                switch (method) {
+                    case A -> "method A: barrier after the window, jamb flashing over the flange";
+                    case A1 -> "method A1: barrier before the window, jamb flashing over the flange";
+                    case B -> "method B: barrier after the window, jamb flashing behind the flange";
+                    case B1 -> "method B1: barrier before the window, jamb flashing behind the flange";
+                });
     }
 
     public static String approach(Approach approach) {
@@ -87,23 +88,27 @@ public final class Words {
     }
 
     /** What a crew needs to know of an opening before it gets there. */
-    public static String work(Task task, Opening opening) {
-        String size = "%d × %d mm".formatted(opening.widthMm(), opening.heightMm());
+    public static Saying work(Task task, Opening opening) {
+        var size = new Part.Size(opening.widthMm(), opening.heightMm());
         return switch (task) {
-            case INSTALL -> "%s, %s".formatted(size, method(opening.method()));
-            case TEST -> size + ", before anything covers the laps";
-            case WRAP ->
-                switch (opening.secondLayer()) {
-                    case NONE -> size + ", first barrier tucked under the apron";
-                    case TUCK -> size + ", second barrier tucked under the apron";
-                    case DRAIN_BETWEEN -> size + ", second barrier, drains between the layers";
-                };
-            case CLAD -> size;
+            case INSTALL -> Saying.of("{0}, {1}", size, method(opening.method()));
+            case TEST -> Saying.of("{0}, before anything covers the laps", size);
+            case WRAP -> Saying.of("{0}, {1}", size, below(opening.secondLayer()));
+            case CLAD -> Saying.asItIs(size);
         };
     }
 
-    public static String heading(Facade facade) {
+    private static Saying below(SecondLayer layer) {
+        return Saying.of(
+                switch (layer) {
+                    case NONE -> "first barrier tucked under the apron";
+                    case TUCK -> "second barrier tucked under the apron";
+                    case DRAIN_BETWEEN -> "second barrier, drains between the layers";
+                });
+    }
+
+    public static Saying heading(Facade facade) {
         int eighth = Math.floorMod(Math.round((float) facade.azimuthDeg() / 45), 8);
-        return "faces %s, %d°".formatted(COMPASS[eighth], Math.round(facade.azimuthDeg()));
+        return Saying.of("faces {0}, {1}°", Saying.of(COMPASS[eighth]), Math.round(facade.azimuthDeg()));
     }
 }

@@ -15,6 +15,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Facades;
 import drylap.sites.Sites;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ApronFacts;
 import drylap.ui.drawn.Aprons.LineToMark;
 import drylap.ui.drawn.Aprons.Seen;
@@ -77,7 +78,7 @@ final class AcceptanceDesk {
         var requests = line.open().stream()
                 .map(opening -> MarkRequest.done(UUID.randomUUID(), folder, opening, line.code(), now))
                 .toList();
-        return MarksSaid.of(requests, log.markAll(who, requests));
+        return MarksSaid.of(new Speech(who.reading()), requests, log.markAll(who, requests));
     }
 
     private ApronFacts facts(Person who, FolderId folder) {

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
@@ -16,6 +15,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.drawn.ApronFacts;
 import drylap.ui.drawn.ApronPresenter;
@@ -29,6 +29,7 @@ import drylap.ui.drawn.BookedDays;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
@@ -38,9 +39,8 @@ import org.jspecify.annotations.Nullable;
 /** Which aprons wait for the trade that follows, on one facade at a time. */
 @Route("aprons")
 @Needs(Operation.SEE_APRONS)
-@PageTitle("Aprons · Drylap")
 @Menu(title = "Aprons", order = 20)
-class ApronsView extends Div implements BeforeEnterObserver, Deeds {
+class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
     private static final String OPENING = "opening";
     private static final Set<String> TOPICS = Set.of("progress", "handoff", "plan", "people");
 
@@ -48,14 +48,15 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
     private final transient ReturnCounter returns;
     private final transient BookingDesk bookings;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
     private final Select<Face> faces = new Select<>();
     private final FacadeDrawing drawing = new FacadeDrawing();
     private final Div courses = new Div();
     private final Div apron = new Div();
-    private final Div empty = new Div(new H2("No aprons to show"));
-    private final Notice notice = new Notice(this::refresh);
+    private final Div empty = new Div();
+    private final Notice notice;
     private final Div wall = new Div(faces, drawing, courses);
-    private final BookedDaysPanel booked = new BookedDaysPanel(new Booking());
+    private final BookedDaysPanel booked;
     private @Nullable FacadeId facade;
     private @Nullable OpeningId chosen;
     private transient @Nullable Shown shown;
@@ -86,13 +87,18 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
         this.returns = returns;
         this.bookings = bookings;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
+        notice = new Notice(say, this::refresh);
+        booked = new BookedDaysPanel(say, new Booking());
         addClassName("aprons-view");
         wall.addClassNames("apron-wall", "panel");
         courses.addClassName("courses");
         empty.addClassName("empty");
-        empty.add(new Paragraph("Nothing at your sites has been published yet."));
-        faces.setLabel("Facade");
-        faces.setItemLabelGenerator(ApronsView::label);
+        empty.add(
+                new H2(say.it("No aprons to show")),
+                new Paragraph(say.it("Nothing at your sites has been published yet.")));
+        faces.setLabel(say.it("Facade"));
+        faces.setItemLabelGenerator(this::label);
         faces.addValueChangeListener(event -> {
             if (event.isFromClient() && event.getValue() != null) turnTo(event.getValue());
         });
@@ -130,11 +136,16 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
 
     @Override
     public void giveBack(ApronSheet sheet) {
-        facts().ifPresent(facts -> new ReturnDialog(sheet, facts.id(), returns, signedIn, result -> {
+        facts().ifPresent(facts -> new ReturnDialog(say, sheet, facts.id(), returns, signedIn, result -> {
                     notice.say(result);
                     redraw();
                 })
                 .open());
+    }
+
+    @Override
+    public String called() {
+        return say.it("Aprons");
     }
 
     private Optional<ApronFacts> facts() {
@@ -189,7 +200,7 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
             faces.setValue(face);
             drawing.show(face.wall());
             courses.removeAll();
-            face.courses().reversed().forEach(course -> courses.add(new CoursePanel(face.id(), course, this)));
+            face.courses().reversed().forEach(course -> courses.add(new CoursePanel(say, face.id(), course, this)));
         });
         apron.removeAll();
         now.sheet().ifPresentOrElse(this::showApron, this::askForOne);
@@ -197,12 +208,12 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
 
     private void showApron(ApronSheet sheet) {
         drawing.choose(sheet.opening());
-        apron.add(new ApronPanel(sheet, this));
+        apron.add(new ApronPanel(say, sheet, this));
     }
 
     private void askForOne() {
-        var hint = Panels.panel("apron-panel", "One opening");
-        hint.add(new Paragraph("Point at an opening of the wall to accept, return or mark it alone."));
+        var hint = Panels.panel("apron-panel", say.it("One opening"));
+        hint.add(new Paragraph(say.it("Point at an opening of the wall to accept, return or mark it alone.")));
         apron.add(hint);
     }
 
@@ -217,7 +228,7 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds {
         redraw();
     }
 
-    private static String label(Face face) {
-        return face.toAccept() == 0 ? face.title() : "%s (%d to accept)".formatted(face.title(), face.toAccept());
+    private String label(Face face) {
+        return face.toAccept() == 0 ? face.title() : say.it("{0} ({1} to accept)", face.title(), face.toAccept());
     }
 }

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.BookedDays;
 import drylap.ui.planner.Panels;
 import java.time.LocalDate;
@@ -16,12 +17,13 @@ import org.jspecify.annotations.Nullable;
 
 /** Booked crew-days; whoever has a crew of the follow-on trade books and takes back its own. */
 public final class BookedDaysPanel extends Div {
+    private final transient Speech say;
     private final transient Desk desk;
     private final UnorderedList list = new UnorderedList();
     private final Div form = new Div();
     private final Select<Site> site = new Select<>();
     private final Select<LocalDate> day = new Select<>();
-    private final TextField note = new TextField("Note");
+    private final TextField note = new TextField();
     private transient @Nullable BookedDays shown;
 
     /** What becomes of the buttons; the panel is to be shown anew afterwards. */
@@ -31,10 +33,11 @@ public final class BookedDaysPanel extends Div {
         void takeBack(BookedDays.Row row);
     }
 
-    public BookedDaysPanel(Desk desk) {
+    public BookedDaysPanel(Speech say, Desk desk) {
+        this.say = say;
         this.desk = desk;
         addClassName("booked");
-        Section panel = Panels.panel("booked-panel", "Booked crew-days");
+        Section panel = Panels.panel("booked-panel", say.it("Booked crew-days"));
         panel.add(list, fields());
         add(panel);
     }
@@ -45,7 +48,7 @@ public final class BookedDaysPanel extends Div {
         shown = now;
         list.removeAll();
         now.rows().forEach(row -> list.add(item(row)));
-        if (now.rows().isEmpty()) list.add(new ListItem("No day is booked."));
+        if (now.rows().isEmpty()) list.add(new ListItem(say.it("No day is booked.")));
         form.setVisible(!now.sites().isEmpty());
         keep(site, now.sites());
         keep(day, now.days());
@@ -60,12 +63,13 @@ public final class BookedDaysPanel extends Div {
     }
 
     private Div fields() {
-        site.setLabel("Site");
+        site.setLabel(say.it("Site"));
         site.setItemLabelGenerator(Site::name);
-        day.setLabel("Day");
-        day.setItemLabelGenerator(BookedDays::words);
+        day.setLabel(say.it("Day"));
+        day.setItemLabelGenerator(say::day);
+        note.setLabel(say.it("Note"));
         note.setMaxLength(200);
-        var book = new Button("Book the day", _ -> book());
+        var book = new Button(say.it("Book the day"), _ -> book());
         form.add(site, day, note, book);
         form.addClassName("fields");
         form.setVisible(false);
@@ -79,11 +83,11 @@ public final class BookedDaysPanel extends Div {
     }
 
     private ListItem item(BookedDays.Row row) {
-        var item = new ListItem(Panels.text(row.words(), "strong"), Panels.text("by " + row.by()));
+        var item = new ListItem(Panels.text(row.words(), "strong"), Panels.text(say.it("by {0}", row.by())));
         if (!row.note().isBlank()) item.add(new Paragraph(row.note()));
         if (row.own()) {
-            var back = new Button("Take back", _ -> desk.takeBack(row));
-            back.setAriaLabel("Take back " + row.words());
+            var back = new Button(say.it("Take back"), _ -> desk.takeBack(row));
+            back.setAriaLabel(say.it("Take back {0}", row.words()));
             item.add(back);
         }
         return item;

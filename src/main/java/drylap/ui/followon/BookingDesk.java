@@ -4,6 +4,7 @@ import drylap.handoff.Bookings;
 import drylap.kernel.FolderId;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ApronFacts;
 import drylap.ui.drawn.BookedDays;
 import java.time.Clock;
@@ -27,6 +28,7 @@ final class BookingDesk {
                 .filter(site -> who.reach().covers(site.id()))
                 .toList();
         return BookedDays.of(
+                new Speech(who.reading()),
                 bookings.of(who, facts.id()),
                 sites,
                 who,

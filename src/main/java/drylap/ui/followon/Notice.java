@@ -9,15 +9,19 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.RouterLink;
 import drylap.handoff.HandoffAct;
 import drylap.handoff.HandoffResult;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.MarksSaid;
 import java.util.List;
 
 /** Says what became of what was just done, until something else is done. */
 public final class Notice extends Div {
+    private final transient Speech say;
     private final transient Runnable lookAgain;
 
     /** @param lookAgain shows how things stand now */
-    public Notice(Runnable lookAgain) {
+    public Notice(Speech say, Runnable lookAgain) {
+        this.say = say;
         this.lookAgain = lookAgain;
         addClassName("notice");
         getElement().setAttribute("role", "status");
@@ -27,9 +31,11 @@ public final class Notice extends Div {
     public void say(HandoffResult result) {
         switch (result) {
             case HandoffResult.Done(var act) -> say(true, new Paragraph(done(act)), record(act));
-            case HandoffResult.AlreadyDone(var act) -> say(true, new Paragraph(done(act) + " already"), record(act));
-            case HandoffResult.NotYet not -> say(false, new Paragraph("Nothing was changed. " + not.words()));
-            case HandoffResult.ChangedMeanwhile changed -> changed(changed.words());
+            case HandoffResult.AlreadyDone(var act) ->
+                say(true, new Paragraph(say.it("{0} already", done(act))), record(act));
+            case HandoffResult.NotYet not ->
+                say(false, new Paragraph(say.it("Nothing was changed. {0}", not.saying())));
+            case HandoffResult.ChangedMeanwhile changed -> changed(say.it(changed.saying()));
         }
     }
 
@@ -40,21 +46,21 @@ public final class Notice extends Div {
     }
 
     private void changed(String words) {
-        var again = new Button("Look again", _ -> {
+        var again = new Button(say.it("Look again"), _ -> {
             setVisible(false);
             lookAgain.run();
         });
-        say(false, new Paragraph(words + ". Nothing was overwritten."), again);
+        say(false, new Paragraph(say.it("{0}. Nothing was overwritten.", words)), again);
     }
 
-    private static String done(HandoffAct act) {
+    private String done(HandoffAct act) {
         int openings = act.entries().size();
-        String what = openings == 1 ? act.entries().getFirst().opening().value() : openings + " openings";
-        return "%s: %s".formatted(what, act.kind().words());
+        String what = openings == 1 ? act.entries().getFirst().opening().value() : say.it("{0} openings", openings);
+        return say.it("{0}: {1}", what, Saying.of(act.kind().words()));
     }
 
-    private static RouterLink record(HandoffAct act) {
-        return new RouterLink("the record of it", RecordView.class, act.id());
+    private RouterLink record(HandoffAct act) {
+        return new RouterLink(say.it("the record of it"), RecordView.class, act.id());
     }
 
     private void say(boolean good, Component... words) {

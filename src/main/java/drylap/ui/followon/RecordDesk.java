@@ -7,6 +7,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Openings;
 import drylap.sites.Sites;
+import drylap.speech.Speech;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.drawn.HandoffPapers;
 import java.util.List;
@@ -39,8 +40,10 @@ final class RecordDesk {
                 .inWork()
                 .map(folder -> new Shelf(
                         records.of(who, folder, AT_MOST),
-                        new HandoffPapers(sites.of(folder), openings.within(folder, who.reach()))))
-                .orElseGet(() -> new Shelf(List.of(), new HandoffPapers(List.of(), List.of())));
+                        new HandoffPapers(
+                                new Speech(who.reading()), sites.of(folder), openings.within(folder, who.reach()))))
+                .orElseGet(
+                        () -> new Shelf(List.of(), new HandoffPapers(new Speech(who.reading()), List.of(), List.of())));
     }
 
     /** Empty where there is none, or where it is not the person's to see. */

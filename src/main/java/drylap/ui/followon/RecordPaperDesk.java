@@ -15,9 +15,10 @@ import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.RecordPaperPresenter;
 import drylap.ui.drawn.RecordPaperPresenter.Beside;
-import drylap.ui.drawn.Words;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -69,6 +70,7 @@ final class RecordPaperDesk {
                 .flatMap(folder -> records.find(who, id)
                         .flatMap(act -> desk.paper(who, id)
                                 .map(paper -> RecordPaperPresenter.sheet(
+                                        new Speech(who.reading()),
                                         paper,
                                         beside(who, folder, act),
                                         clock.instant(),
@@ -90,9 +92,10 @@ final class RecordPaperDesk {
             return new Beside(Map.of(), List.of(), List.of(), "");
         var shown = shown(who, folder, act);
         var printed = shown.stream().limit(MOST_PHOTOS).toList();
+        var say = new Speech(who.reading());
         List<RecordSheet.Photo> pictures = new ArrayList<>();
         printed.forEach(photo -> picture(who, photo, act, zone(folder, act)).ifPresent(pictures::add));
-        return new Beside(then(who, folder, act), holds(folder, act), pictures, left(shown.size(), pictures.size()));
+        return new Beside(then(who, folder, act), holds(say, folder, act), pictures, left(say, shown.size(), pictures.size()));
     }
 
     private Map<OpeningId, OpeningState> then(Person who, FolderId folder, HandoffAct act) {
@@ -108,10 +111,10 @@ final class RecordPaperDesk {
         return then;
     }
 
-    private List<String> holds(FolderId folder, HandoffAct act) {
+    private List<String> holds(Speech say, FolderId folder, HandoffAct act) {
         return facts.holdPoints().at(folder, act.site()).stream()
                 .sorted()
-                .map(point -> point.words() + " (applies at this site)")
+                .map(point -> say.it("{0} (applies at this site)", Saying.of(point.words())))
                 .toList();
     }
 
@@ -136,17 +139,19 @@ final class RecordPaperDesk {
                                 small.bytes(),
                                 looked.widthPx(),
                                 looked.heightPx(),
-                                "%s, by %s, %s%s"
-                                        .formatted(
-                                                photo.opening(),
-                                                photo.person(),
-                                                Words.moment(photo.takenAt(), zone),
-                                                act.photos().contains(photo.id()) ? ", given with this record" : ""))));
+                                said(new Speech(who.reading()), photo, act, zone))));
     }
 
-    private static String left(int all, int printed) {
+    private static String said(Speech say, Photo photo, HandoffAct act, ZoneId zone) {
+        String moment = say.moment(photo.takenAt(), zone);
+        return act.photos().contains(photo.id())
+                ? say.it("{0}, by {1}, {2}, given with this record", photo.opening(), photo.person(), moment)
+                : say.it("{0}, by {1}, {2}", photo.opening(), photo.person(), moment);
+    }
+
+    private static String left(Speech say, int all, int printed) {
         return all == printed
                 ? ""
-                : "%d of %d photos are printed; the others are kept in Drylap.".formatted(printed, all);
+                : say.it("{0} of {1} photos are printed; the others are kept in Drylap.", printed, all);
     }
 }

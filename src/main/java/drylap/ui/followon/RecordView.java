@@ -8,19 +8,21 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.HandoffPaper;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
+import drylap.ui.shell.Spoken;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -28,19 +30,25 @@ import org.jspecify.annotations.Nullable;
 /** One record, made to be printed: who handed what over in which state, and what became of it. */
 @Route("record")
 @Needs(Operation.SEE_HANDOFF_RECORD)
-@PageTitle("Hand-over record · Drylap")
-public class RecordView extends Div implements HasUrlParameter<Long> {
+public class RecordView extends Div implements HasUrlParameter<Long>, Spoken {
     private static final String CAUTION =
             "This says in which state the laps were when they were handed over. It is no statement that work at "
                     + "height is safe, and it replaces neither local codes, the manufacturer's instructions nor a licensed inspection.";
 
     private final transient RecordDesk desk;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
 
     RecordView(RecordDesk desk, SignedIn signedIn) {
         this.desk = desk;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
         addClassName("record-view");
+    }
+
+    @Override
+    public String called() {
+        return say.it("Hand-over record");
     }
 
     @Override
@@ -52,38 +60,37 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
     }
 
     private void none() {
-        var panel = Panels.panel("record-panel", "No such record");
-        panel.add(new Paragraph("There is none of this number at your sites."), back());
+        var panel = Panels.panel("record-panel", say.it("No such record"));
+        panel.add(new Paragraph(say.it("There is none of this number at your sites.")), back());
         add(panel);
     }
 
     private void show(HandoffPaper paper) {
         var panel = Panels.panel("record-panel", paper.title());
-        panel.add(Panels.text("Hand-over record %d".formatted(paper.id()), "number"), facts(paper));
-        String where = "record %d".formatted(paper.id());
-        NativeTable openings = openings(paper);
-        panel.add(new H3("Openings, as they were then"), openings, new SpreadsheetLink(where, "Openings", openings));
-        if (!paper.photos().isEmpty()) panel.add(new H3("Photos"), photos(paper));
-        NativeTable chain = chain(paper);
-        panel.add(
-                new H3("From hand to hand"),
-                chain,
-                new SpreadsheetLink(where, "From hand to hand", chain),
-                new Paragraph(CAUTION));
+        String number = say.it("Hand-over record {0}", paper.id());
+        panel.add(Panels.text(number, "number"), facts(paper));
+        spread(panel, number, say.it("Openings, as they were then"), openings(paper));
+        if (!paper.photos().isEmpty()) panel.add(new H3(say.it("Photos")), photos(paper));
+        spread(panel, number, say.it("From hand to hand"), chain(paper));
+        panel.add(new Paragraph(say.it(CAUTION)));
         add(tools(paper.id()), panel);
     }
 
-    private static Div tools(long id) {
+    private void spread(Section panel, String where, String what, NativeTable table) {
+        panel.add(new H3(what), table, new SpreadsheetLink(say, where, what, table));
+    }
+
+    private Div tools(long id) {
         var print = new Button(
-                "Print",
+                say.it("Print"),
                 event -> event.getSource().getUI().ifPresent(ui -> ui.getPage().executeJs("window.print()")));
-        var tools = new Div(back(), PaperLinks.record(id), print);
+        var tools = new Div(back(), PaperLinks.record(say, id), print);
         tools.addClassName("record-tools");
         return tools;
     }
 
-    private static RouterLink back() {
-        return new RouterLink("All hand-over records", RecordsView.class);
+    private RouterLink back() {
+        return new RouterLink(say.it("All hand-over records"), RecordsView.class);
     }
 
     private static DescriptionList facts(HandoffPaper paper) {
@@ -95,8 +102,8 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return list;
     }
 
-    private static NativeTable openings(HandoffPaper paper) {
-        var table = Panels.table("Opening", "Where", "Rain", "State");
+    private NativeTable openings(HandoffPaper paper) {
+        var table = Panels.table(say.it("Opening"), say.it("Where"), say.it("Rain"), say.it("State"));
         paper.lines()
                 .forEach(line -> Panels.row(
                         table,
@@ -107,21 +114,21 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return table;
     }
 
-    private static NativeTable chain(HandoffPaper paper) {
-        var table = Panels.table("When", "What", "Who", "Openings");
+    private NativeTable chain(HandoffPaper paper) {
+        var table = Panels.table(say.it("When"), say.it("What"), say.it("Who"), say.it("Openings"));
         paper.chain()
                 .forEach(link -> Panels.row(
                         table,
                         Panels.text(link.when()),
                         link.self()
-                                ? Panels.text(link.what() + " (this record)", "strong")
+                                ? Panels.text(say.it("{0} (this record)", link.what()), "strong")
                                 : new RouterLink(link.what(), RecordView.class, link.id()),
                         Panels.text(link.who()),
                         Panels.text(link.openings())));
         return table;
     }
 
-    private static Div photos(HandoffPaper paper) {
+    private Div photos(HandoffPaper paper) {
         var photos = new Div();
         photos.addClassName("photos");
         int number = 0;
@@ -129,9 +136,10 @@ public class RecordView extends Div implements HasUrlParameter<Long> {
         return photos;
     }
 
-    private static Anchor photo(UUID id, int number) {
+    private Anchor photo(UUID id, int number) {
         String address = "/api/photos/" + id;
-        var link = new Anchor(address, new Image(address + "/thumbnail", "Photo %d of this record".formatted(number)));
+        var link = new Anchor(
+                address, new Image(address + "/thumbnail", say.it("Photo {0} of this record", number)));
         link.setRouterIgnore(true);
         return link;
     }

@@ -11,18 +11,19 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.Course;
 import drylap.platform.News;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.HandoffPapers.Row;
 import drylap.ui.planner.Panels;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,22 +31,25 @@ import java.util.Set;
 /** What was handed over so far; newest first. */
 @Route("records")
 @Needs(Operation.SEE_HANDOFF_RECORD)
-@PageTitle("Hand-over records · Drylap")
 @Menu(title = "Hand-over records", order = 60)
-public class RecordsView extends Div implements BeforeEnterObserver {
+public class RecordsView extends Div implements BeforeEnterObserver, Spoken {
     public static final String OPENING = "opening";
     private static final int SHOWN = 200;
 
     private final transient RecordDesk desk;
     private final transient SignedIn signedIn;
-    private final TextField opening = new TextField("Opening");
-    private final ComboBox<Course> course = new ComboBox<>("Course");
+    private final transient Speech say;
+    private final TextField opening = new TextField();
+    private final ComboBox<Course> course = new ComboBox<>();
     private final OrderedList list = new OrderedList();
     private transient List<Row> rows = List.of();
 
     RecordsView(RecordDesk desk, SignedIn signedIn, News news) {
         this.desk = desk;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
+        opening.setLabel(say.it("Opening"));
+        course.setLabel(say.it("Course"));
         addClassName("records-view");
         list.addClassNames("records");
         opening.setClearButtonVisible(true);
@@ -57,8 +61,8 @@ public class RecordsView extends Div implements BeforeEnterObserver {
         });
         var filters = new Div(opening, course);
         filters.addClassName("filters");
-        var panel = Panels.panel("records-panel", "Hand-over records");
-        panel.add(filters, list, new SpreadsheetLink("Drylap", "Hand-over records", () -> whole(rows)));
+        var panel = Panels.panel("records-panel", called());
+        panel.add(filters, list, new SpreadsheetLink(say, "Drylap", called(), () -> whole(rows)));
         add(panel);
         Live.follow(this, news, Set.of("handoff", "plan", "people"), this::refresh);
     }
@@ -70,6 +74,11 @@ public class RecordsView extends Div implements BeforeEnterObserver {
                 .getSingleParameter(OPENING)
                 .orElse(""));
         refresh();
+    }
+
+    @Override
+    public String called() {
+        return say.it("Hand-over records");
     }
 
     private void refresh() {
@@ -90,14 +99,21 @@ public class RecordsView extends Div implements BeforeEnterObserver {
         rows = now;
         list.removeAll();
         now.stream().limit(SHOWN).map(RecordsView::item).forEach(list::add);
-        if (now.isEmpty()) list.add(new ListItem("Nothing was handed over yet that fits."));
+        if (now.isEmpty()) list.add(new ListItem(say.it("Nothing was handed over yet that fits.")));
         if (now.size() > SHOWN)
             list.add(new ListItem(
-                    "%d older ones: name an opening or a course to find them.".formatted(now.size() - SHOWN)));
+                    say.it("{0} older ones: name an opening or a course to find them.", now.size() - SHOWN)));
     }
 
-    private static NativeTable whole(List<Row> rows) {
-        NativeTable table = Panels.table("Record", "When", "What", "Openings", "Where", "Who", "Why");
+    private NativeTable whole(List<Row> rows) {
+        NativeTable table = Panels.table(
+                say.it("Record"),
+                say.it("When"),
+                say.it("What"),
+                say.it("Openings"),
+                say.it("Where"),
+                say.it("Who"),
+                say.it("Why"));
         rows.forEach(row -> Panels.row(
                 table,
                 Panels.number("", row.id(), ""),

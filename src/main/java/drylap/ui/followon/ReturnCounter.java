@@ -8,6 +8,8 @@ import drylap.progress.PhotoRequest;
 import drylap.progress.PhotoResult;
 import drylap.progress.Photos;
 import drylap.security.Person;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import drylap.ui.drawn.ApronSheet;
 import java.time.Clock;
 import java.util.List;
@@ -41,18 +43,18 @@ final class ReturnCounter {
     HandoffResult giveBack(Person who, FolderId folder, ApronSheet sheet, Said said) {
         said.pictures()
                 .forEach(picture -> keep(who, folder, sheet, picture).ifPresent(refused -> {
-                    throw new IllegalArgumentException("%s: %s".formatted(picture.name(), refused));
+                    throw new Unfit(Saying.of("{0}: {1}", picture.name(), refused));
                 }));
         var ids = said.pictures().stream().map(Picture::id).toList();
         var request = sheet.seen().request(folder, said.key(), said.note(), ids);
         return takeovers.giveBack(who, request, said.reason(), said.redoFrom());
     }
 
-    private Optional<String> keep(Person who, FolderId folder, ApronSheet sheet, Picture picture) {
+    private Optional<Saying> keep(Person who, FolderId folder, ApronSheet sheet, Picture picture) {
         var request = new PhotoRequest(picture.id(), folder, sheet.opening(), clock.instant(), picture.content());
         return switch (photos.add(who, request)) {
             case PhotoResult.Stored _, PhotoResult.AlreadyStored _ -> Optional.empty();
-            case PhotoResult.Refused refused -> Optional.of(refused.words());
+            case PhotoResult.Refused refused -> Optional.of(refused.saying());
         };
     }
 }

@@ -14,6 +14,8 @@ import drylap.handoff.ReturnReason;
 import drylap.kernel.FolderId;
 import drylap.progress.Photos;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.ui.drawn.ApronSheet;
 import drylap.ui.followon.ReturnCounter.Picture;
 import drylap.ui.followon.ReturnCounter.Said;
@@ -26,6 +28,7 @@ import java.util.function.Consumer;
 final class ReturnDialog extends Dialog {
     private static final int MOST_PHOTOS = 4;
 
+    private final transient Speech say;
     private final transient ApronSheet sheet;
     private final transient FolderId folder;
     private final transient ReturnCounter counter;
@@ -35,21 +38,23 @@ final class ReturnDialog extends Dialog {
     private final UUID key = UUID.randomUUID();
     private final Select<ReturnReason> reason = new Select<>();
     private final Select<ApronSheet.Redo> redo = new Select<>();
-    private final TextArea note = new TextArea("What is wrong, in your words");
+    private final TextArea note = new TextArea();
     private final Paragraph trouble = new Paragraph();
 
     ReturnDialog(
+            Speech say,
             ApronSheet sheet,
             FolderId folder,
             ReturnCounter counter,
             SignedIn signedIn,
             Consumer<HandoffResult> outcome) {
+        this.say = say;
         this.sheet = sheet;
         this.folder = folder;
         this.counter = counter;
         this.signedIn = signedIn;
         this.outcome = outcome;
-        setHeaderTitle("Return " + sheet.opening());
+        setHeaderTitle(say.it("Return {0}", sheet.opening()));
         ask();
         trouble.addClassName("alarm");
         trouble.getElement().setAttribute("role", "alert");
@@ -60,16 +65,17 @@ final class ReturnDialog extends Dialog {
     }
 
     private void ask() {
-        reason.setLabel("Why");
+        reason.setLabel(say.it("Why"));
         reason.addClassName("why");
         reason.setItems(ReturnReason.values());
-        reason.setItemLabelGenerator(ReturnReason::words);
+        reason.setItemLabelGenerator(one -> say.it(one.words()));
         reason.setRequiredIndicatorVisible(true);
-        redo.setLabel("Redo from");
+        redo.setLabel(say.it("Redo from"));
         redo.setEmptySelectionAllowed(true);
-        redo.setEmptySelectionCaption("as the reason has it");
+        redo.setEmptySelectionCaption(say.it("as the reason has it"));
         redo.setItems(sheet.redo());
-        redo.setItemLabelGenerator(line -> line == null ? "as the reason has it" : line.text());
+        redo.setItemLabelGenerator(line -> line == null ? say.it("as the reason has it") : line.text());
+        note.setLabel(say.it("What is wrong, in your words"));
         note.setMaxLength(2_000);
     }
 
@@ -79,31 +85,32 @@ final class ReturnDialog extends Dialog {
         upload.setAcceptedFileTypes("image/jpeg", "image/png", "image/webp");
         upload.setMaxFiles(MOST_PHOTOS);
         upload.setMaxFileSize(Photos.MOST_BYTES);
-        upload.setUploadButton(new Button("Add a photo"));
+        upload.setUploadButton(new Button(say.it("Add a photo")));
+        upload.setI18n(UploadWords.of(say));
         upload.setDropAllowed(false);
         upload.getElement().setProperty("capture", "environment");
-        upload.addFileRejectedListener(event -> say("%s: %s".formatted(event.getFileName(), event.getErrorMessage())));
+        upload.addFileRejectedListener(event -> tell("%s: %s".formatted(event.getFileName(), event.getErrorMessage())));
         upload.addFileRemovedListener(
                 event -> pictures.removeIf(picture -> picture.name().equals(event.getFileName())));
         return upload;
     }
 
     private void buttons() {
-        var back = new Button("Return " + sheet.opening(), _ -> giveBack());
+        var back = new Button(say.it("Return {0}", sheet.opening()), _ -> giveBack());
         back.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Keep it", _ -> close()), back);
+        getFooter().add(new Button(say.it("Keep it"), _ -> close()), back);
     }
 
     private void giveBack() {
         if (reason.getValue() == null) {
-            say("Choose why it is returned.");
+            tell(say.it("Choose why it is returned."));
             return;
         }
         try {
             outcome.accept(counter.giveBack(signedIn.person(), folder, sheet, said()));
             close();
         } catch (IllegalArgumentException unfit) {
-            say(String.valueOf(unfit.getMessage()));
+            tell(say.it(Unfit.saying(unfit)));
         }
     }
 
@@ -113,7 +120,7 @@ final class ReturnDialog extends Dialog {
                 key, reason.getValue(), from == null ? null : from.code(), note.getValue(), List.copyOf(pictures));
     }
 
-    private void say(String words) {
+    private void tell(String words) {
         trouble.setText(words);
     }
 }

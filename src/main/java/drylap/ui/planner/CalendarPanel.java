@@ -10,8 +10,10 @@ import drylap.calendars.CalendarLinks;
 import drylap.crews.Crew;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.CalendarLines;
 import drylap.ui.shell.Address;
 import drylap.ui.shell.Desk;
@@ -32,17 +34,28 @@ final class CalendarPanel {
     }
 
     Div of(FolderId folder, Crew crew) {
-        var make = new Button("Make a calendar link", _ -> make(folder, crew.id()));
-        make.setAriaLabel("Make a calendar link for crew " + crew.id());
-        make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
-        var lines = CalendarLines.of(links.of(who, crew.id()), crew.zone()).lines();
-        var head = new Div(Panels.text(lines.isEmpty() ? "Calendar: no link" : "Calendar"), make);
+        var lines = CalendarLines.of(Speech.ENGLISH, links.of(who, crew.id()), crew.zone())
+                .lines();
+        var head = new Div(Panels.text(lines.isEmpty() ? "Calendar: no link" : "Calendar"));
+        for (var language : Language.values()) head.add(make(folder, crew.id(), language));
         head.addClassName("head");
         var list = new UnorderedList();
         lines.forEach(line -> list.add(item(crew.id(), line)));
         var panel = new Div(head, list);
         panel.addClassName("calendar");
         return panel;
+    }
+
+    /** A crew follows its calendar in its own language, by the ruler of whoever makes the link. */
+    private Button make(FolderId folder, CrewId crew, Language language) {
+        boolean english = language == Language.ENGLISH;
+        var make = new Button(
+                english ? "Make a calendar link" : "Make one in " + language.ownName(),
+                _ -> link(folder, crew, language));
+        make.setAriaLabel(
+                "Make a calendar link for crew %s%s".formatted(crew, english ? "" : " in " + language.ownName()));
+        make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
+        return make;
     }
 
     private ListItem item(CrewId crew, CalendarLines.Line line) {
@@ -52,8 +65,8 @@ final class CalendarPanel {
         return new ListItem(Panels.text(line.words()), revoke);
     }
 
-    private void make(FolderId folder, CrewId crew) {
-        var made = links.make(who, folder, crew);
+    private void link(FolderId folder, CrewId crew, Language language) {
+        var made = links.make(who, folder, crew, who.reading().in(language));
         var base = address.of(VaadinServletRequest.getCurrent());
         new ShownOnce(
                         "Calendar of crew %s".formatted(crew),

@@ -12,6 +12,7 @@ import drylap.progress.OpeningStates;
 import drylap.security.NotAllowed;
 import drylap.security.Person;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.drawn.HandoverSheet;
 import java.util.List;
@@ -55,7 +56,9 @@ final class HandoverDesk {
                     state,
                     custodies.of(folder, opening),
                     where,
-                    releases.against(who, folder, opening),
+                    releases.against(who, folder, opening).stream()
+                            .map(Saying::words)
+                            .toList(),
                     releases.holdPoints(who, folder, opening),
                     records.of(who, folder, opening)));
         } catch (NotAllowed notTheirs) {

@@ -15,6 +15,7 @@ import drylap.kernel.OpeningId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.HandoverSheet;
 import drylap.ui.followon.Notice;
 import drylap.ui.followon.RecordView;
@@ -30,7 +31,7 @@ final class HandoverPanel extends Div {
 
     private final transient HandoverDesk desk;
     private final transient SignedIn signedIn;
-    private final Notice notice = new Notice(this::refresh);
+    private final Notice notice = new Notice(Speech.ENGLISH, this::refresh);
     private final Div body = new Div();
     private transient @Nullable FolderId folder;
     private transient @Nullable OpeningId opening;

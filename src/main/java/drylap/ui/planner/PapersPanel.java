@@ -7,6 +7,7 @@ import drylap.kernel.CrewId;
 import drylap.planning.Plan;
 import drylap.planning.Publications;
 import drylap.planning.Visit;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.PaperLinks;
@@ -65,6 +66,6 @@ final class PapersPanel extends Div {
     private void link() {
         links.removeAll();
         if (crew.getValue() != null && day.getValue() != null)
-            links.add(PaperLinks.day(crew.getValue(), day.getValue()));
+            links.add(PaperLinks.day(Speech.ENGLISH, crew.getValue(), day.getValue()));
     }
 }

@@ -47,6 +47,6 @@ final class VisitTable {
                 Panels.text(site.name()),
                 Panels.text(visit.facade().facade()),
                 Panels.number("", visit.level(), ""),
-                Panels.text(Words.work(visit.task(), shown.opening(visit.opening()))));
+                Panels.text(Words.work(visit.task(), shown.opening(visit.opening())).words()));
     }
 }

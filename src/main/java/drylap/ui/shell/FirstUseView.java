@@ -39,6 +39,8 @@ class FirstUseView extends Div implements BeforeEnterObserver {
     FirstUseView(FirstUse first) {
         this.first = first;
         addClassNames("shell", "sign-in");
+        // in English only, whatever the browser asks for
+        getElement().setAttribute("lang", "en");
         var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
         brand.addClassName("brand");
         code.setHelperText(

@@ -7,7 +7,9 @@ import com.vaadin.flow.component.html.Span;
 import drylap.kernel.CrewId;
 import drylap.kernel.FacadeId;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
 import drylap.papers.Paper;
+import drylap.speech.Speech;
 import drylap.ui.drawn.WeekChoice;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -15,30 +17,45 @@ import java.time.LocalDate;
 
 /** Where something is to be had on paper, in either size. */
 public final class PaperLinks extends Div {
-    private PaperLinks(String words, String what, String address, Paper... papers) {
+    private final transient Speech say;
+
+    private PaperLinks(Speech say, String words, String what, String address, Paper... papers) {
+        this.say = say;
         addClassName("papers");
         add(new Span(words));
-        for (Paper paper : papers) add(link(what, name(paper), paper, address));
+        for (Paper paper : papers) add(link(what, paper, address));
     }
 
-    private static PaperLinks inHand(String what, String address) {
-        return new PaperLinks("On paper:", what, address, Paper.A4, Paper.LETTER);
+    /** Papers are given to others, who may read another language. */
+    private static PaperLinks inHand(Speech say, String what, String address) {
+        var links = new PaperLinks(say, say.it("On paper:"), what, address, Paper.A4, Paper.LETTER);
+        for (var other : Language.values()) if (other != say.language()) links.in(other, what, address);
+        return links;
     }
 
-    private static String name(Paper paper) {
+    private void in(Language other, String what, String address) {
+        var theirs = new Span(other.ownName() + ":");
+        theirs.getElement().setAttribute("lang", other.code());
+        String inTheirs = "%s&language=%s".formatted(address, other.code());
+        String called = "%s, %s".formatted(what, other.ownName());
+        add(theirs, link(called, Paper.A4, inTheirs), link(called, Paper.LETTER, inTheirs));
+    }
+
+    private String name(Paper paper) {
         return switch (paper) {
             case A4 -> "A4";
-            case LETTER -> "Letter";
+            case LETTER -> say.it("Letter");
             case A3 -> "A3";
             case TABLOID -> "Tabloid, 11 × 17 in";
         };
     }
 
-    /** What a scheduler looks at, for the wall. */
+    /** What a scheduler looks at, for the wall; in English, as the week sheet is. */
     public static PaperLinks week(FolderId folder, boolean published, WeekChoice choice) {
         var query = new StringBuilder();
         choice.parameters().forEach((name, value) -> query.append("&%s=%s".formatted(name, coded(value))));
         return new PaperLinks(
+                Speech.ENGLISH,
                 "This week on paper:",
                 "The week sheet",
                 "/papers/week.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query),
@@ -46,28 +63,31 @@ public final class PaperLinks extends Div {
                 Paper.TABLOID);
     }
 
-    public static PaperLinks record(long id) {
-        return inHand("Hand-over record %d".formatted(id), "/papers/record.pdf?id=%d".formatted(id));
+    public static PaperLinks record(Speech say, long id) {
+        return inHand(say, say.it("Hand-over record {0}", id), "/papers/record.pdf?id=%d".formatted(id));
     }
 
-    public static PaperLinks day(CrewId crew, LocalDate date) {
+    public static PaperLinks day(Speech say, CrewId crew, LocalDate date) {
         return inHand(
-                "The day of crew %s on %s".formatted(crew, date),
+                say,
+                say.it("The day of crew {0} on {1}", crew, date),
                 "/papers/crew-day.pdf?crew=%s&date=%s".formatted(coded(crew.value()), date));
     }
 
-    public static PaperLinks release(FacadeId facade, int level) {
+    public static PaperLinks release(Speech say, FacadeId facade, int level) {
         return inHand(
-                "The release of level %d".formatted(level),
+                say,
+                say.it("The release of level {0}", level),
                 "/papers/release.pdf?site=%s&facade=%s&level=%d"
                         .formatted(coded(facade.site().value()), coded(facade.facade()), level));
     }
 
-    private static Anchor link(String what, String words, Paper paper, String address) {
+    private Anchor link(String what, Paper paper, String address) {
+        String words = name(paper);
         var link = new Anchor("%s&paper=%s".formatted(address, paper.code()), words);
         link.setTarget(AnchorTarget.BLANK);
         link.setRouterIgnore(true);
-        link.setAriaLabel("%s as a PDF, %s".formatted(what, words));
+        link.setAriaLabel(say.it("{0} as a PDF, {1}", what, words));
         return link;
     }
 

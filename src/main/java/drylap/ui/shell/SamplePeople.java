@@ -9,27 +9,28 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import drylap.security.DemoPassword;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import java.util.List;
 
 /** The invented people of the sample data, whose passwords everybody may read; there are none beside real data. */
 final class SamplePeople extends Section {
-    SamplePeople(List<Person> people) {
+    SamplePeople(List<Person> people, Speech say) {
         addClassName("sample-people");
-        getElement().setAttribute("aria-label", "Sample people");
+        getElement().setAttribute("aria-label", say.it("Sample people"));
         var table = new NativeTable();
-        table.getHead().add(row(true, "Name", "Password", "Who"));
-        people.forEach(
-                one -> table.getBody().add(row(false, one.signInName(), DemoPassword.of(one.signInName()), who(one))));
+        table.getHead().add(row(true, say.it("Name"), say.it("Password"), say.it("Who")));
+        people.forEach(one ->
+                table.getBody().add(row(false, one.signInName(), DemoPassword.of(one.signInName()), who(one, say))));
         add(
-                new H2("Sample people"),
-                new Paragraph("This Drylap holds invented data. Anybody may sign in as one of these."),
+                new H2(say.it("Sample people")),
+                new Paragraph(say.it("This Drylap holds invented data. Anybody may sign in as one of these.")),
                 table);
     }
 
-    private static String who(Person one) {
+    private static String who(Person one, Speech say) {
         return one.crew() == null
-                ? one.role().words()
-                : "%s, %s".formatted(one.role().words(), one.crew().value());
+                ? say.it(one.role().words())
+                : "%s, %s".formatted(say.it(one.role().words()), one.crew().value());
     }
 
     private static NativeTableRow row(boolean head, String... cells) {

@@ -15,6 +15,7 @@ import com.vaadin.flow.router.Layout;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import drylap.kernel.Caution;
+import drylap.kernel.Language;
 import drylap.planning.RunState;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
@@ -22,6 +23,7 @@ import drylap.platform.Subscription;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
 import drylap.ui.drawn.Run;
 import java.util.Optional;
@@ -63,26 +65,29 @@ public class Shell extends Div implements RouterLayout {
         this.desk = desk;
         this.board = board;
         var who = signedIn.person();
-        picker = new FolderPicker(desk);
+        var say = new Speech(who.reading());
+        picker = new FolderPicker(desk, say);
         addClassName("shell");
-        var caution = new Paragraph(Icons.CAUTION.svg(), new Span(Caution.WORDS));
+        var caution = new Paragraph(Icons.CAUTION.svg(), new Span(say.it(Caution.WORDS)));
         caution.addClassName("caution");
-        add(header(who, door), caution, place);
+        add(header(who, say, door), caution, place);
         desk.onTurned(this::turn);
     }
 
-    private Header header(Person who, AuthenticationContext door) {
+    private Header header(Person who, Speech say, AuthenticationContext door) {
         var name = new Span(Icons.MARK.svg(), new Span("Drylap"));
         name.addClassName("brand");
-        var tools = new Div(picker, new SignedInAs(who, door), new ThemeSwitch());
+        var tools = new Div(picker, new SignedInAs(who, say, door), new ThemeSwitch());
         tools.addClassName("tools");
-        return new Header(name, new Ways(who), tools);
+        return new Header(name, new Ways(who, say), tools);
     }
 
     @Override
     public void showRouterLayoutContent(HasElement content) {
         place.removeAll();
         place.getElement().appendChild(content.getElement());
+        if (content instanceof Spoken) place.getElement().removeAttribute("lang");
+        else place.getElement().setAttribute("lang", Language.ENGLISH.code());
         view = content instanceof FolderView one ? one : null;
         showFolder();
     }

@@ -1,59 +1,93 @@
 package drylap.ui.shell;
 
 import com.vaadin.flow.component.dependency.CssImport;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
+import drylap.kernel.Language;
+import drylap.kernel.Reading;
 import drylap.security.FirstUse;
 import drylap.security.People;
+import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
+import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.csrf.CsrfToken;
 
 /** Where everybody comes in; a plain form, so that browsers and their password stores know it. */
 @Route(value = SignInView.ROUTE, autoLayout = false)
-@PageTitle("Sign in · Drylap")
 @AnonymousAllowed
 @CssImport("./theme.css")
 @CssImport("./page.css")
 @CssImport("./sign-in.css")
-class SignInView extends Div implements BeforeEnterObserver {
+class SignInView extends Div implements BeforeEnterObserver, Spoken {
     static final String ROUTE = "sign-in";
 
     private final TroubleLine trouble = new TroubleLine();
     private final transient FirstUse first;
+    private final transient Speech say;
 
+    @Autowired
     SignInView(People people, FirstUse first) {
+        this(people, first, new Speech(Reading.USUAL.in(DoorLanguage.of(request()))));
+    }
+
+    SignInView(People people, FirstUse first, Speech say) {
         this.first = first;
+        this.say = say;
         addClassNames("shell", "sign-in");
         var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
         brand.addClassName("brand");
-        var sheet = new Div(brand, new H1("Sign in"), trouble);
+        var sheet = new Div(brand, new H1(say.it("Sign in")), trouble);
         sheet.addClassName("sheet");
         sheet.getElement().appendChild(form());
+        sheet.add(languages());
         add(sheet);
         var sample = people.demo();
-        if (!sample.isEmpty()) add(new SamplePeople(sample));
+        if (!sample.isEmpty()) add(new SamplePeople(sample, say));
         add(new ThemeSwitch());
     }
 
-    private static Element form() {
+    @Override
+    public String called() {
+        return say.it("Sign in");
+    }
+
+    /** Links, so that they work for whoever reads neither; each is called as whoever speaks it calls it. */
+    private Nav languages() {
+        var languages = new Nav();
+        languages.addClassName("languages");
+        languages.getElement().setAttribute("aria-label", say.it("Language"));
+        for (var language : Language.values()) {
+            var link = new Anchor(
+                    "%s?%s=%s".formatted(ROUTE, DoorLanguage.PARAMETER, language.code()), language.ownName());
+            link.setRouterIgnore(true);
+            link.getElement().setAttribute("lang", language.code());
+            if (language == say.language()) link.getElement().setAttribute("aria-current", "true");
+            languages.add(link);
+        }
+        return languages;
+    }
+
+    private Element form() {
         var form = new Element("form");
         form.setAttribute("method", "post").setAttribute("action", ROUTE);
-        field(form, "Name", "username", "text", "username");
-        field(form, "Password", "password", "password", "current-password");
+        field(form, say.it("Name"), "username", "text", "username");
+        field(form, say.it("Password"), "password", "password", "current-password");
         var token = csrf();
         if (token != null) {
             var hidden = new Input();
@@ -62,7 +96,7 @@ class SignInView extends Div implements BeforeEnterObserver {
             hidden.setValue(token.getToken());
             form.appendChild(hidden.getElement());
         }
-        var enter = new NativeButton("Sign in");
+        var enter = new NativeButton(say.it("Sign in"));
         enter.getElement().setAttribute("type", "submit");
         form.appendChild(enter.getElement());
         return form;
@@ -84,10 +118,8 @@ class SignInView extends Div implements BeforeEnterObserver {
     }
 
     private static @Nullable CsrfToken csrf() {
-        var request = VaadinServletRequest.getCurrent();
-        return request == null
-                ? null
-                : (CsrfToken) request.getHttpServletRequest().getAttribute(CsrfToken.class.getName());
+        var request = request();
+        return request == null ? null : (CsrfToken) request.getAttribute(CsrfToken.class.getName());
     }
 
     @Override
@@ -99,14 +131,18 @@ class SignInView extends Div implements BeforeEnterObserver {
         if (!event.getLocation().getQueryParameters().getParameters().containsKey("error")) return;
         trouble.say(
                 mustWait()
-                        ? "Too many tries. Wait a quarter of an hour, then try again."
-                        : "Name or password is wrong. Passwords tell capital letters from small ones.");
+                        ? say.it("Too many tries. Wait a quarter of an hour, then try again.")
+                        : say.it("Name or password is wrong. Passwords tell capital letters from small ones."));
+    }
+
+    private static @Nullable HttpServletRequest request() {
+        var request = VaadinServletRequest.getCurrent();
+        return request == null ? null : request.getHttpServletRequest();
     }
 
     private static boolean mustWait() {
-        var request = VaadinServletRequest.getCurrent();
+        var request = request();
         return request != null
-                && request.getHttpServletRequest().getSession().getAttribute(WebAttributes.AUTHENTICATION_EXCEPTION)
-                        instanceof LockedException;
+                && request.getSession().getAttribute(WebAttributes.AUTHENTICATION_EXCEPTION) instanceof LockedException;
     }
 }

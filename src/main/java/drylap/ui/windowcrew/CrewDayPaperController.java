@@ -4,11 +4,13 @@ import drylap.kernel.CrewId;
 import drylap.papers.Paper;
 import drylap.security.SignedIn;
 import drylap.ui.shell.Address;
+import drylap.ui.shell.PaperSpeech;
 import drylap.ui.shell.PdfAnswer;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -33,12 +35,19 @@ final class CrewDayPaperController {
             @RequestParam String crew,
             @RequestParam String date,
             @RequestParam String paper,
+            @RequestParam(required = false) @Nullable String language,
             HttpServletRequest request) {
         var day = date(date);
         var size = Paper.inHand(paper);
         if (crew.isBlank() || day.isEmpty() || size.isEmpty()) return PdfAnswer.none();
         return signedIn.find()
-                .flatMap(who -> desk.day(who, new CrewId(crew), day.get(), size.get(), address.of(request)))
+                .flatMap(who -> desk.day(
+                        who,
+                        PaperSpeech.of(who, language),
+                        new CrewId(crew),
+                        day.get(),
+                        size.get(),
+                        address.of(request)))
                 .map(pdf -> PdfAnswer.of(pdf, "crew-day-%s".formatted(day.get())))
                 .orElseGet(PdfAnswer::none);
     }

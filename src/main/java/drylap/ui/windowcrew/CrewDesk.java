@@ -8,6 +8,7 @@ import drylap.planning.Publications;
 import drylap.planning.StoredFolder;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.takeoff.TakeOff;
 import drylap.takeoff.VanList;
 import drylap.ui.drawn.CrewDay;
@@ -58,8 +59,8 @@ class CrewDesk {
                 .orElseThrow();
     }
 
-    CrewDay day(FolderShown shown, CrewId crew, LocalDate date) {
-        return CrewDayPresenter.day(shown, crew, date, clock.instant());
+    CrewDay day(Speech say, FolderShown shown, CrewId crew, LocalDate date) {
+        return CrewDayPresenter.day(say, shown, crew, date, clock.instant());
     }
 
     /** What the crew loads for its installs of a day that are left to do; nothing where there is none. */

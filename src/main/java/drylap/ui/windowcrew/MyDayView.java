@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.CrewId;
@@ -17,46 +16,55 @@ import drylap.kernel.OpeningId;
 import drylap.platform.News;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.followon.Notice;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
+import drylap.ui.shell.Spoken;
 import java.time.LocalDate;
 import java.util.Set;
 
 /** Where the crew goes today, in order, and what is ready. */
 @Route("my-day")
 @Needs(Operation.SEE_CREW_DAY)
-@PageTitle("My day · Drylap")
 @Menu(title = "My day", order = 10)
 @CssImport("./window-crew.css")
-class MyDayView extends Div {
+class MyDayView extends Div implements Spoken {
     private static final Set<String> TOPICS = Set.of("plan", "progress", "handoff", "absence", "rule", "people");
 
     private final transient CrewDesk desk;
     private final transient TestDesk tests;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
     private final Select<CrewId> crews = new Select<>();
     private final H1 title = new H1();
     private final Paragraph nothing = new Paragraph();
-    private final RouterLink rain = new RouterLink("Rain coming? What to close or cover first", RainCallView.class);
+    private final RouterLink rain = new RouterLink("", RainCallView.class);
     private final OrderedList stops = new OrderedList();
     private final Div load = new Div();
-    private final Notice notice = new Notice(this::refresh);
+    private final Notice notice;
     private long ahead;
 
     MyDayView(CrewDesk desk, TestDesk tests, SignedIn signedIn, News news) {
         this.desk = desk;
         this.tests = tests;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
+        notice = new Notice(say, this::refresh);
         addClassNames("crew-screen", "my-day");
-        crews.setLabel("Crew");
+        crews.setLabel(say.it("Crew"));
         crews.addValueChangeListener(event -> {
             if (event.isFromClient()) refresh();
         });
-        var days = new Div(go("Day before", -1), new Button("Today", _ -> turn(-ahead)), go("Day after", 1));
+        var days = new Div(
+                go(say.it("Day before"), -1),
+                new Button(say.it("Today"), _ -> turn(-ahead)),
+                go(say.it("Day after"), 1));
         days.addClassName("days");
+        rain.setText(say.it("Rain coming? What to close or cover first"));
         rain.addClassName("way-on");
         add(crews, title, days, rain, notice, nothing, stops, load);
         Live.follow(this, news, TOPICS, this::refresh);
@@ -87,8 +95,8 @@ class MyDayView extends Div {
         if (shown.isEmpty() || theirs.isEmpty()) {
             tell(
                     shown.isEmpty()
-                            ? "No plan is published yet; the scheduler publishes one."
-                            : "You are in no crew of the job folder in work; ask who keeps the people.");
+                            ? say.it("No plan is published yet; the scheduler publishes one.")
+                            : say.it("You are in no crew of the job folder in work; ask who keeps the people."));
             return;
         }
         crews.setValue(chosen == null ? theirs.getFirst() : chosen);
@@ -96,22 +104,27 @@ class MyDayView extends Div {
     }
 
     private void tell(String words) {
-        title.setText("My day");
+        title.setText(called());
         nothing.setText(words);
         nothing.setVisible(true);
     }
 
+    @Override
+    public String called() {
+        return say.it("My day");
+    }
+
     private void show(FolderShown shown, CrewId crew) {
         LocalDate date = desk.today(shown, crew).plusDays(ahead);
-        var day = desk.day(shown, crew, date);
+        var day = desk.day(say, shown, crew, date);
         title.setText(day.title());
         nothing.setText(day.nothing());
         nothing.setVisible(!day.nothing().isEmpty());
         carry(shown, crew, date);
-        if (!day.stops().isEmpty()) load.add(PaperLinks.day(crew, date));
+        if (!day.stops().isEmpty()) load.add(PaperLinks.day(say, crew, date));
         boolean mayTest = signedIn.person().may(Operation.RECORD_WATER_TEST);
         day.stops().forEach(stop -> {
-            var card = new StopCard(shown.stored().id(), stop);
+            var card = new StopCard(say, shown.stored().id(), stop);
             if (mayTest && stop.waterTest() && !stop.done())
                 card.record(() -> ask(shown.stored().id(), new OpeningId(stop.opening())));
             stops.add(card);
@@ -120,15 +133,16 @@ class MyDayView extends Div {
 
     private void carry(FolderShown shown, CrewId crew, LocalDate date) {
         try {
-            desk.load(shown, crew, date).map(LoadList::new).ifPresent(load::add);
+            desk.load(shown, crew, date).map(list -> new LoadList(say, list)).ifPresent(load::add);
         } catch (IllegalArgumentException tooLong) {
-            load.add(new Paragraph("What to load cannot be said: " + tooLong.getMessage()));
+            load.add(new Paragraph(say.it("What to load cannot be said: {0}", Unfit.saying(tooLong))));
         }
     }
 
     private void ask(FolderId folder, OpeningId opening) {
         var begun = tests.begin(signedIn.person(), folder, opening);
         new WaterTestDialog(
+                        say,
                         opening,
                         (test, passed, note) -> tests.record(signedIn.person(), begun, test, passed, note),
                         result -> {

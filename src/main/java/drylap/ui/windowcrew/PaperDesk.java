@@ -6,6 +6,8 @@ import drylap.papers.CrewDayPaper;
 import drylap.papers.Paper;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.takeoff.CutList;
 import drylap.takeoff.VanList;
 import drylap.ui.drawn.DayPaperPresenter;
@@ -31,37 +33,41 @@ class PaperDesk {
     }
 
     /** Nothing where no plan is published, or the crew is not one whose day this person may look at. */
-    Optional<byte[]> day(Person who, CrewId crew, LocalDate date, Paper paper, String address) {
+    Optional<byte[]> day(Person who, Speech say, CrewId crew, LocalDate date, Paper paper, String address) {
         if (!who.may(Operation.SEE_CREW_DAY)) return Optional.empty();
         return desk.shown(who)
                 .filter(shown -> desk.crews(who, shown).contains(crew))
                 .map(shown -> DayPaperPresenter.sheet(
+                        say,
                         shown,
                         crew,
                         date,
                         clock.instant(),
                         address,
                         site -> holdPoints.at(shown.stored().id(), site),
-                        load(shown, crew, date)))
+                        load(say, shown, crew, date)))
                 .map(sheet -> CrewDayPaper.pdf(sheet, paper));
     }
 
-    private List<String> load(FolderShown shown, CrewId crew, LocalDate date) {
+    private List<String> load(Speech say, FolderShown shown, CrewId crew, LocalDate date) {
         try {
-            return desk.load(shown, crew, date).map(PaperDesk::paragraphs).orElse(List.of());
+            return desk.load(shown, crew, date)
+                    .map(list -> paragraphs(say, list))
+                    .orElse(List.of());
         } catch (IllegalArgumentException tooLong) {
-            return List.of("What to load cannot be said: " + tooLong.getMessage());
+            return List.of(say.it("What to load cannot be said: {0}", Unfit.saying(tooLong)));
         }
     }
 
-    private static List<String> paragraphs(VanList load) {
-        List<String> paragraphs = new ArrayList<>(List.of(load.counts(), "Strips: " + load.lengths()));
+    private static List<String> paragraphs(Speech say, VanList load) {
+        List<String> paragraphs =
+                new ArrayList<>(List.of(say.it(load.counts()), say.it("Strips: {0}", load.lengths())));
         for (CutList cut : load.cuts()) {
-            paragraphs.add(cut.words());
+            paragraphs.add(say.it(cut.saying()));
             for (int i = 0; i < cut.rolls().size(); i++)
-                paragraphs.add("Roll %d: %s".formatted(i + 1, cut.rolls().get(i).words()));
+                paragraphs.add(say.it("Roll {0}: {1}", i + 1, cut.rolls().get(i).saying()));
         }
-        paragraphs.add(LoadList.FIRST);
+        paragraphs.add(say.it(LoadList.FIRST));
         return paragraphs;
     }
 }

@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
@@ -15,11 +14,13 @@ import drylap.platform.News;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.RainCallSheet;
 import drylap.ui.drawn.RainCallSheet.Course;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,37 +29,40 @@ import org.jspecify.annotations.Nullable;
 /** Which openings to close or cover before the rain, in which order. */
 @Route("rain-call")
 @Needs({Operation.SEE_CREW_DAY, Operation.CALL_RAIN})
-@PageTitle("Rain call · Drylap")
 @Menu(title = "Rain call", order = 11)
 @CssImport("./window-crew.css")
 @CssImport("./rain-call.css")
-class RainCallView extends Div {
+class RainCallView extends Div implements Spoken {
     private static final Set<String> TOPICS = Set.of("progress", "handoff", "plan", "rule", "absence");
 
     private final transient RainDesk desk;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
     private final Select<Site> sites = new Select<>();
     private final Select<Course> standing = new Select<>();
-    private final H1 title = new H1("Rain call");
+    private final H1 title = new H1();
     private final Paragraph nothing = new Paragraph();
     private final RainClock clock;
-    private final RainStops stops = new RainStops();
+    private final RainStops stops;
     private transient @Nullable RainCallSheet shown;
 
     RainCallView(RainDesk desk, SignedIn signedIn, News news) {
         this.desk = desk;
         this.signedIn = signedIn;
-        clock = new RainClock(desk, this::refresh);
+        say = new Speech(signedIn.reading());
+        title.setText(called());
+        stops = new RainStops(say);
+        clock = new RainClock(say, desk, this::refresh);
         addClassNames("crew-screen", "rain-call");
-        sites.setLabel("Site");
+        sites.setLabel(say.it("Site"));
         sites.setItemLabelGenerator(Site::name);
         sites.addValueChangeListener(event -> {
             if (event.isFromClient()) turn();
         });
-        standing.setLabel("Where you stand now");
+        standing.setLabel(say.it("Where you stand now"));
         standing.setEmptySelectionAllowed(true);
-        standing.setEmptySelectionCaption("On the way there");
-        standing.setItemLabelGenerator(course -> course == null ? "On the way there" : course.words());
+        standing.setEmptySelectionCaption(say.it("On the way there"));
+        standing.setItemLabelGenerator(course -> course == null ? say.it("On the way there") : course.words());
         standing.addValueChangeListener(event -> {
             if (event.isFromClient()) refresh();
         });
@@ -68,9 +72,15 @@ class RainCallView extends Div {
         refresh();
     }
 
-    private static Paragraph caution() {
-        var caution = new Paragraph("Wind, rain and a wet scaffold make work at height more dangerous. This list sends"
-                + " nobody up: the competent person on site decides, and local codes come first.");
+    @Override
+    public String called() {
+        return say.it("Rain call");
+    }
+
+    private Paragraph caution() {
+        var caution =
+                new Paragraph(say.it("Wind, rain and a wet scaffold make work at height more dangerous. This list sends"
+                        + " nobody up: the competent person on site decides, and local codes come first."));
         caution.addClassName("beware");
         return caution;
     }
@@ -121,8 +131,8 @@ class RainCallView extends Div {
         nothing.setVisible(true);
         nothing.setText(
                 unpublished
-                        ? "No plan is published yet; the scheduler publishes one."
-                        : "None of the sites of the job folder in work is yours.");
+                        ? say.it("No plan is published yet; the scheduler publishes one.")
+                        : say.it("None of the sites of the job folder in work is yours."));
     }
 
     /** What has not changed stays as it is, so that nothing moves under a thumb. */

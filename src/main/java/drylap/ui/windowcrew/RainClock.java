@@ -3,6 +3,7 @@ package drylap.ui.windowcrew;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
+import drylap.speech.Speech;
 import drylap.ui.drawn.RainCallSheet;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -17,17 +18,18 @@ final class RainClock extends Div {
     private final transient RainDesk desk;
     private final transient Runnable changed;
     private final Paragraph words = new Paragraph();
-    private final Button forecast = new Button("As the forecast has it", _ -> say(null));
+    private final Button forecast = new Button("", _ -> say(null));
     private transient @Nullable Instant seenAt;
     private int minutes;
 
-    RainClock(RainDesk desk, Runnable changed) {
+    RainClock(Speech say, RainDesk desk, Runnable changed) {
         this.desk = desk;
         this.changed = changed;
         addClassName("rain-clock");
         words.getElement().setAttribute("role", "status");
-        var sooner = step("−", "Rain %d minutes sooner".formatted(STEP_MIN), -STEP_MIN);
-        var later = step("+", "Rain %d minutes later".formatted(STEP_MIN), STEP_MIN);
+        var sooner = step("−", say.it("Rain {0} minutes sooner", STEP_MIN), -STEP_MIN);
+        var later = step("+", say.it("Rain {0} minutes later", STEP_MIN), STEP_MIN);
+        forecast.setText(say.it("As the forecast has it"));
         forecast.addClassName("as-forecast");
         add(sooner, words, later, forecast);
     }

@@ -5,6 +5,7 @@ import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.RainCallPresenter;
 import drylap.ui.drawn.RainCallSheet;
@@ -49,7 +50,7 @@ class RainDesk {
     RainCallSheet sheet(
             Person who, FolderShown shown, SiteId site, @Nullable OpeningId standingAt, @Nullable Instant seenAt) {
         who.demand(Operation.CALL_RAIN, site);
-        return RainCallPresenter.sheet(shown, site, clock.instant(), standingAt, seenAt);
+        return RainCallPresenter.sheet(new Speech(who.reading()), shown, site, clock.instant(), standingAt, seenAt);
     }
 
     Instant in(int minutes) {

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import drylap.kernel.FolderId;
+import drylap.speech.Speech;
 import drylap.ui.components.OpeningGlyph;
 import drylap.ui.drawn.RainCallSheet;
 import drylap.ui.drawn.RainCallSheet.Left;
@@ -14,13 +15,19 @@ import drylap.ui.drawn.RainCallSheet.Stop;
 
 /** The openings in the order in which to close or cover them, and what is left; each leads to its steps. */
 final class RainStops extends Div {
+    private final transient Speech say;
+
+    RainStops(Speech say) {
+        this.say = say;
+    }
+
     void show(FolderId folder, RainCallSheet sheet) {
         removeAll();
         if (!sheet.water().isEmpty()) add(StopCard.words("water", sheet.water()));
         var order = new OrderedList();
         for (var stop : sheet.stops()) order.add(stop(folder, order.getComponentCount() + 1, stop));
         if (!sheet.stops().isEmpty()) add(order);
-        if (!sheet.left().isEmpty()) add(new H2("Left open when the rain comes"), left(folder, sheet));
+        if (!sheet.left().isEmpty()) add(new H2(say.it("Left open when the rain comes")), left(folder, sheet));
         if (sheet.remarks().isEmpty()) return;
         var remarks = new UnorderedList();
         remarks.addClassName("remarks");
@@ -30,7 +37,7 @@ final class RainStops extends Div {
 
     private static ListItem stop(FolderId folder, int number, Stop stop) {
         var act = new Span(stop.act());
-        act.addClassNames("standing", stop.act().equals("Close") ? "ready" : "not-ready");
+        act.addClassNames("standing", stop.close() ? "ready" : "not-ready");
         var head = new H2(number + " · ");
         head.add(act, new Span(" " + stop.opening()));
         var text = new Div(

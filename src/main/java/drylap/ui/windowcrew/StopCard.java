@@ -8,37 +8,40 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.FolderId;
+import drylap.speech.Speech;
 import drylap.ui.components.OpeningGlyph;
 import drylap.ui.drawn.CrewDay.Stop;
 import drylap.ui.drawn.StepsAddress;
 
 /** One opening of the day; the whole of it leads to its steps. */
 final class StopCard extends ListItem {
+    private final transient Speech say;
     private final String opening;
 
-    StopCard(FolderId folder, Stop stop) {
+    StopCard(Speech say, FolderId folder, Stop stop) {
+        this.say = say;
         opening = stop.opening();
         addClassName("stop");
         if (!stop.way().isEmpty()) add(words("way", stop.way()));
         var steps = steps(folder, stop.opening());
-        var standing = new Span(stop.standing());
+        var standing = new Span(say.it(stop.standing()));
         standing.addClassNames("standing", stop.done() ? "done" : stop.ready() ? "ready" : "not-ready");
-        var head = new H2("%s to %s · %s ".formatted(stop.from(), stop.until(), stop.opening()));
+        var head = new H2(say.it("{0} to {1}", stop.from(), stop.until()) + " · %s ".formatted(stop.opening()));
         head.add(standing);
         var text = new Div(
                 head,
                 words("place", "%s, %s".formatted(stop.site(), stop.place())),
                 words("work", "%s: %s".formatted(stop.task(), stop.work())));
-        stop.whyNot().forEach(why -> text.add(words("why", "Not ready: " + why)));
+        stop.whyNot().forEach(why -> text.add(words("why", say.it("Not ready: {0}", why))));
         steps.add(new OpeningGlyph(stop.glyph()), text);
         add(steps);
     }
 
     /** Where the tester says what came of it. */
     void record(Runnable ask) {
-        var button = new Button("Record the water test", _ -> ask.run());
+        var button = new Button(say.it("Record the water test"), _ -> ask.run());
         button.addClassName("record");
-        button.setAriaLabel("Record the water test of " + opening);
+        button.setAriaLabel(say.it("Record the water test of {0}", opening));
         add(button);
     }
 

@@ -13,6 +13,8 @@ import drylap.handoff.HandoffAct.WaterTest;
 import drylap.handoff.HandoffResult;
 import drylap.handoff.LeakDefinition;
 import drylap.kernel.OpeningId;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import org.jspecify.annotations.Nullable;
 
 /** Asks how an opening was sprayed, what counted as a leak, and what came of it. */
@@ -24,33 +26,43 @@ final class WaterTestDialog extends Dialog {
 
     private static final int LONGEST_NOTE = 2_000;
 
+    private final transient Speech say;
     private final transient Sender sender;
     private final transient java.util.function.Consumer<HandoffResult> outcome;
-    private final RadioButtonGroup<Boolean> passed = new RadioButtonGroup<>("What came of it");
+    private final RadioButtonGroup<Boolean> passed = new RadioButtonGroup<>();
     private final Select<LeakDefinition> leak = new Select<>();
-    private final IntegerField pressure = new IntegerField("Pressure difference, Pa (0: hose only)");
-    private final IntegerField minutes = new IntegerField("Sprayed for, min");
-    private final TextArea note = new TextArea("Note: where water came in, what was isolated");
+    private final IntegerField pressure = new IntegerField();
+    private final IntegerField minutes = new IntegerField();
+    private final TextArea note = new TextArea();
     private final Paragraph trouble = new Paragraph();
 
-    WaterTestDialog(OpeningId opening, Sender sender, java.util.function.Consumer<HandoffResult> outcome) {
+    WaterTestDialog(Speech say, OpeningId opening, Sender sender, java.util.function.Consumer<HandoffResult> outcome) {
+        this.say = say;
         this.sender = sender;
         this.outcome = outcome;
-        setHeaderTitle("Water test of " + opening);
+        setHeaderTitle(say.it("Water test of {0}", opening));
+        label();
         passed.setItems(true, false);
-        passed.setItemLabelGenerator(well -> well ? "passed: no leak" : "failed: it leaks");
-        leak.setLabel("What counted as a leak");
+        passed.setItemLabelGenerator(well -> say.it(well ? "passed: no leak" : "failed: it leaks"));
         leak.setItems(LeakDefinition.values());
-        leak.setItemLabelGenerator(LeakDefinition::words);
+        leak.setItemLabelGenerator(one -> say.it(one.words()));
         note.setMaxLength(LONGEST_NOTE);
         trouble.addClassName("alarm");
         trouble.getElement().setAttribute("role", "alert");
         var fields = new Div(passed, leak, pressure, minutes, note, trouble);
         fields.addClassName("fields");
         add(fields);
-        var save = new Button("Record it", _ -> save());
+        var save = new Button(say.it("Record it"), _ -> save());
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
+    }
+
+    private void label() {
+        passed.setLabel(say.it("What came of it"));
+        leak.setLabel(say.it("What counted as a leak"));
+        pressure.setLabel(say.it("Pressure difference, Pa (0: hose only)"));
+        minutes.setLabel(say.it("Sprayed for, min"));
+        note.setLabel(say.it("Note: where water came in, what was isolated"));
     }
 
     private void save() {
@@ -60,11 +72,11 @@ final class WaterTestDialog extends Dialog {
     }
 
     private @Nullable String missing() {
-        if (passed.isEmpty()) return "Say whether it passed or failed.";
-        if (leak.isEmpty()) return "Choose what counted as a leak: documents differ.";
+        if (passed.isEmpty()) return say.it("Say whether it passed or failed.");
+        if (leak.isEmpty()) return say.it("Choose what counted as a leak: documents differ.");
         if (pressure.isEmpty() || minutes.isEmpty())
-            return "Give the pressure as whole Pa and the time as whole minutes.";
-        if (!passed.getValue() && note.getValue().isBlank()) return "Say in the note where it leaks.";
+            return say.it("Give the pressure as whole Pa and the time as whole minutes.");
+        if (!passed.getValue() && note.getValue().isBlank()) return say.it("Say in the note where it leaks.");
         return null;
     }
 
@@ -74,7 +86,7 @@ final class WaterTestDialog extends Dialog {
             outcome.accept(sender.send(test, passed.getValue(), note.getValue().strip()));
             close();
         } catch (IllegalArgumentException unfit) {
-            trouble.setText(String.valueOf(unfit.getMessage()));
+            trouble.setText(say.it(Unfit.saying(unfit)));
         }
     }
 }

@@ -20,6 +20,7 @@ import drylap.progress.OpeningState;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.sites.Opening;
+import drylap.speech.Speech;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Aprons.CourseSheet;
 import drylap.ui.drawn.Aprons.LineToMark;
@@ -117,7 +118,8 @@ class ApronPresenterTests {
         var early = new Exposed(Part.APRON, null, 100, 120, 20, "test");
         var late = new Exposed(Part.APRON, null, 115, 120, 5, "test");
         var states = List.of(Standing.of(opening(0), List.of(), early), Standing.of(opening(1), List.of(), late));
-        assertThat(SunLeft.words(states)).containsExactly("apron: 5 of 120 days of sun left (QW1-02 first of 2)");
+        assertThat(SunLeft.words(Speech.ENGLISH, states))
+                .containsExactly("apron: 5 of 120 days of sun left (QW1-02 first of 2)");
         assertThat(SunLeft.isShort(states)).isTrue();
         assertThat(SunLeft.isShort(states.subList(0, 1))).isFalse();
     }

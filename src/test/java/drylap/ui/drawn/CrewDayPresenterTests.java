@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.CrewId;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,7 @@ class CrewDayPresenterTests {
     private static final Instant MORNING = Instant.parse("2026-04-13T13:00:00Z");
 
     private static CrewDay day(QuayPlan plan, LocalDate date) {
-        return CrewDayPresenter.day(plan.shown(), W1, date, MORNING);
+        return CrewDayPresenter.day(Speech.ENGLISH, plan.shown(), W1, date, MORNING);
     }
 
     @Test
@@ -52,6 +53,7 @@ class CrewDayPresenterTests {
     @Test
     void what_another_trade_must_do_first_is_named_and_what_is_done_is_no_longer_ready() {
         var day = CrewDayPresenter.day(
+                Speech.ENGLISH,
                 new QuayPlan()
                         .visit("P1", TUESDAY, "08:00", "08:30", Task.WRAP, "QW2-01")
                         .visit("P1", TUESDAY, "09:00", "09:30", Task.INSTALL, "QW1-02")

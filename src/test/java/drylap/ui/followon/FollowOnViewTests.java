@@ -34,6 +34,7 @@ import drylap.progress.Photos;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
+import drylap.speech.SpanishWords;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.planner.ViewTest;
@@ -46,6 +47,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -210,13 +212,52 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         assertThat(record(id).getStatusCode().value()).isEqualTo(404);
     }
 
+    @Test
+    void the_release_on_paper_is_in_spanish_where_that_is_asked_for() throws IOException {
+        release();
+        wrapper("Q");
+        String paper = text(paper("Q", "es"));
+        assertThat(paper).contains("Liberación: Quay Nine", "babero listo", "nombre, firma", "trabajo en altura");
+        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew")).strange(paper))
+                .isEmpty();
+    }
+
+    @Test
+    void a_record_on_paper_is_in_spanish_where_that_is_asked_for() throws IOException {
+        photos.add(
+                people.scheduler(),
+                new PhotoRequest(
+                        UUID.randomUUID(),
+                        folder,
+                        DONE,
+                        Instant.parse("2026-04-13T19:00:00Z"),
+                        SamplePictures.named("orientation-6.jpg")));
+        release();
+        wrapper("Q");
+        long id = records.of(people.scheduler(), folder, 1).getFirst().id();
+        String paper = text(record(id, "es"));
+        assertThat(paper)
+                .contains("Acta de entrega " + id, "De mano en mano", "Cómo van los traslapes", "Fotos")
+                .contains("trabajo en altura");
+        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew scheduler")).strange(paper))
+                .isEmpty();
+    }
+
     private ResponseEntity<byte[]> record(long id) {
-        return recordPapers.record(id, "a4", new MockHttpServletRequest());
+        return record(id, null);
+    }
+
+    private ResponseEntity<byte[]> record(long id, @Nullable String language) {
+        return recordPapers.record(id, "a4", language, new MockHttpServletRequest());
     }
 
     private ResponseEntity<byte[]> paper(String site) {
+        return paper(site, null);
+    }
+
+    private ResponseEntity<byte[]> paper(String site, @Nullable String language) {
         var course = folderOf(site);
-        return papers.release(site, course.facade().facade(), course.level(), "letter");
+        return papers.release(site, course.facade().facade(), course.level(), "letter", language);
     }
 
     /** The course of the opening that is released, or at the other site the first one. */

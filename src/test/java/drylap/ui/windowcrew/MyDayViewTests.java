@@ -20,6 +20,7 @@ import drylap.planning.Publications;
 import drylap.planning.Visit;
 import drylap.security.Role;
 import drylap.security.TestPeople;
+import drylap.speech.SpanishWords;
 import drylap.ui.QuayFolder;
 import drylap.ui.planner.ViewTest;
 import java.io.IOException;
@@ -32,6 +33,7 @@ import java.util.List;
 import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -136,7 +138,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
         assertThat(open())
                 .contains("Load for this day: 2 windows, 32 fasteners, 3 cartridges of sealant, 2 pan corners")
                 .contains("apron strip 2.71 m", "flashing strip 229 mm (9 in) wide, from rolls of 22.9 m: 1;")
-                .contains("MS1-01 head flashing 1408 mm (55.4 in)")
+                .contains("MS1-01 head flashing 1408 mm (55 7/16 in)")
                 .contains("the window maker's instructions come first");
     }
 
@@ -164,9 +166,24 @@ class MyDayViewTests extends SpringBrowserlessTest {
         assertThat(paper("W1").getStatusCode().value()).isEqualTo(404);
     }
 
+    /** Papers are given to others: whoever prints one says in which language. */
+    @Test
+    void the_day_on_paper_is_in_spanish_where_that_is_asked_for() throws IOException {
+        people.signIn(people.scheduler());
+        String paper = text(paper("W1", "es")) + text(paper("C1", "es"));
+        assertThat(paper).contains("cuadrilla W1", "Carga para este día", "trabajo en altura", "persona competente");
+        assertThat(new SpanishWords(List.of("Quay Nine Mill Row west south Los Angeles America QW MS")).strange(paper))
+                .isEmpty();
+        assertThat(text(paper("W1", "xx"))).contains("Load for this day");
+    }
+
     private ResponseEntity<byte[]> paper(String crew) {
+        return paper(crew, null);
+    }
+
+    private ResponseEntity<byte[]> paper(String crew, @Nullable String language) {
         var today = LocalDate.ofInstant(clock.instant(), ZONE).toString();
-        return papers.day(crew, today, "a4", new MockHttpServletRequest("GET", "/papers/crew-day.pdf"));
+        return papers.day(crew, today, "a4", language, new MockHttpServletRequest("GET", "/papers/crew-day.pdf"));
     }
 
     private static String text(ResponseEntity<byte[]> answer) throws IOException {

@@ -1,0 +1,38 @@
+package drylap.speech;
+
+/** What stands in the place of a sentence and is said anew to each who reads it. */
+public sealed interface Part permits Saying, Part.Length, Part.CutLength, Part.Size, Part.Stretch {
+    String in(Speech speech);
+
+    /** As long as it is, by the reader's own ruler. */
+    record Length(double millimetres) implements Part {
+        @Override
+        public String in(Speech speech) {
+            return speech.length(millimetres);
+        }
+    }
+
+    /** By both rulers, the reader's own first. */
+    record CutLength(double millimetres) implements Part {
+        @Override
+        public String in(Speech speech) {
+            return speech.lengths(millimetres);
+        }
+    }
+
+    /** As rolls are measured: in metres, or in feet where someone reads inches. */
+    record Stretch(double millimetres, int decimals) implements Part {
+        @Override
+        public String in(Speech speech) {
+            return speech.stretch(millimetres, decimals);
+        }
+    }
+
+    /** A width and a height. */
+    record Size(double widthMm, double heightMm) implements Part {
+        @Override
+        public String in(Speech speech) {
+            return speech.size(widthMm, heightMm);
+        }
+    }
+}

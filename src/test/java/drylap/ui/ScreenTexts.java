@@ -1,0 +1,69 @@
+package drylap.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.dom.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Everything on the open page that somebody reads or hears: text, labels, hints, and the words given to drawings. */
+public final class ScreenTexts {
+    private static final List<String> READ = List.of(
+            "label",
+            "aria-label",
+            "accessibleName",
+            "placeholder",
+            "title",
+            "helperText",
+            "errorMessage",
+            "headerTitle",
+            "accessible-name",
+            "alt",
+            "emptySelectionCaption");
+    /** Of the records that drawings are given, what is to be read. */
+    private static final Pattern IN_RECORD =
+            Pattern.compile("\"(?:words|progress|title|heading)\"\\s*:\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
+
+    private static final Set<String> RECORDS = Set.of("glyph", "wall");
+
+    private final List<String> texts = new ArrayList<>();
+
+    private ScreenTexts() {}
+
+    public static List<String> now() {
+        return of(UI.getCurrent());
+    }
+
+    public static List<String> of(Component screen) {
+        var all = new ScreenTexts();
+        all.read(screen.getElement());
+        return all.texts;
+    }
+
+    private void read(Element element) {
+        if (element.isTextNode()) {
+            note(element.getText());
+            return;
+        }
+        if (!element.isVisible()) return;
+        for (String name : READ) {
+            note(element.getAttribute(name));
+            note(element.getProperty(name));
+        }
+        for (String name : RECORDS) {
+            var record = element.getPropertyRaw(name);
+            if (record != null) IN_RECORD.matcher(record.toString()).results().forEach(one -> note(one.group(1)));
+        }
+        element.getChildren().forEach(this::read);
+        element.getNode()
+                .getFeatureIfInitialized(com.vaadin.flow.internal.nodefeature.VirtualChildrenList.class)
+                .ifPresent(list -> list.forEachChild(node -> read(Element.get(node))));
+    }
+
+    private void note(@Nullable String text) {
+        if (text != null && !text.isBlank()) texts.add(text);
+    }
+}

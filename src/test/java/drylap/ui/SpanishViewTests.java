@@ -1,0 +1,209 @@
+package drylap.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.router.QueryParameters;
+import drylap.handoff.HandoffRequest;
+import drylap.handoff.Releases;
+import drylap.handoff.Takeovers;
+import drylap.kernel.FolderId;
+import drylap.kernel.Language;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Reach;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
+import drylap.planning.JobFolders;
+import drylap.planning.Ledger;
+import drylap.planning.Plan;
+import drylap.planning.Plans;
+import drylap.planning.Publications;
+import drylap.planning.Visit;
+import drylap.progress.OpeningStates;
+import drylap.security.People;
+import drylap.security.Person;
+import drylap.security.Role;
+import drylap.security.TestPeople;
+import drylap.speech.SpanishWords;
+import drylap.ui.planner.ViewTest;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** Each screen that speaks Spanish, walked through by someone who reads Spanish: nothing on it is English. */
+@ViewTest
+class SpanishViewTests extends SpringBrowserlessTest {
+    private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
+    private static final OpeningId DONE = new OpeningId("QW1-02");
+
+    @Autowired
+    private JobFolders folders;
+
+    @Autowired
+    private Plans plans;
+
+    @Autowired
+    private Publications publications;
+
+    @Autowired
+    private OpeningStates states;
+
+    @Autowired
+    private Releases releases;
+
+    @Autowired
+    private Takeovers takeovers;
+
+    @Autowired
+    private People keeper;
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private Clock clock;
+
+    private FolderId folder = new FolderId(0);
+
+    @BeforeEach
+    void a_plan_of_today_is_published() {
+        var job = new QuayFolder().folder();
+        folder = folders.save("quay", job);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZONE);
+        List<Visit> visits = new java.util.ArrayList<>();
+        for (var opening : job.openings())
+            for (var task : opening.tasks()) {
+                var start = today.atTime(10, 0).atZone(ZONE).toInstant().plusSeconds(1800L * visits.size());
+                visits.add(new Visit(
+                        new drylap.kernel.CrewId(task.trade() == drylap.kernel.Trade.WINDOW ? "W1" : "P1"),
+                        today,
+                        visits.size() + 1,
+                        opening.facade(),
+                        opening.level(),
+                        opening.id(),
+                        task,
+                        start,
+                        start.plusSeconds(1200)));
+            }
+        Instant first = visits.getFirst().start();
+        var plan = new Plan(
+                first,
+                first.plus(Duration.ofDays(3)),
+                visits,
+                List.of(),
+                List.of(),
+                List.of(),
+                new Ledger(List.of(), 0, 0, 0));
+        publications.publishSample(folder, plans.save(folder, plan));
+    }
+
+    @Test
+    void the_window_crew_finds_no_english_on_its_day() {
+        reads(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"), Ruler.MILLIMETRES);
+        isSpanish("my-day", "Mi día", "Carga para este día", "Nunca", "método B1");
+        pressed("Día siguiente");
+        isSpanish("rain-call", "Aviso de lluvia", "Esta lista no manda subir a nadie");
+        isSpanish("account", "Mi cuenta", "Idioma", "Salir en todas partes");
+    }
+
+    @Test
+    void the_trade_that_follows_finds_no_english_at_its_aprons_and_records() {
+        release();
+        reads(people.add(Role.FOLLOW_ON, Reach.EVERYWHERE, "P1"), Ruler.MILLIMETRES);
+        isSpanish("aprons", "babero listo", "Aceptar la liberada", "Días de cuadrilla reservados");
+        isSpanish("aprons", DONE, "Babero de QW1-02", "Devolverla…");
+        pressed("Devolverla…");
+        shows("Por qué", "Qué está mal, en sus palabras");
+        giveBack();
+        isSpanish("aprons", DONE, "devuelta");
+        isSpanish("records", "Actas de entrega", "QW1-02");
+        isSpanish("record/" + lastRecord(), "De mano en mano", "aguanta lluvia ligera");
+    }
+
+    @Test
+    void whoever_measures_in_inches_reads_inches() {
+        reads(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"), Ruler.INCHES);
+        open("my-day");
+        // 900 mm are 35 7/16 inches and 1200 mm 47 1/4, to the nearest sixteenth
+        assertThat(ScreenTexts.now())
+                .anyMatch(text -> text.contains("35 7/16 × 47 1/4 pulg"))
+                .noneMatch(text -> text.contains("900 × 1200 mm"));
+    }
+
+    private Person reads(Person who, Ruler ruler) {
+        keeper.read(who, new Reading(Language.SPANISH, ruler));
+        return people.signIn(people.person(who.id()));
+    }
+
+    private void isSpanish(String address, String... shown) {
+        open(address);
+        shows(shown);
+    }
+
+    private void isSpanish(String address, OpeningId opening, String... shown) {
+        UI.getCurrent().navigate(address, QueryParameters.of("opening", opening.value()));
+        shows(shown);
+    }
+
+    /** And nothing that is not Spanish. */
+    private void shows(String... shown) {
+        var texts = new java.util.ArrayList<>(ScreenTexts.now());
+        find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
+        String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
+        for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
+        var words = new SpanishWords(data());
+        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
+    }
+
+    private static List<String> data() {
+        return List.of("Quay Nine Mill Row west south QW MS America Los_Angeles", "Test window-crew follow-on tester");
+    }
+
+    private static void open(String address) {
+        UI.getCurrent().navigate(address);
+    }
+
+    private void pressed(String words) {
+        test(find(Button.class).all().stream()
+                        .filter(one -> one.getText().equals(words))
+                        .findFirst()
+                        .orElseThrow())
+                .click();
+    }
+
+    private void release() {
+        var who = people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1");
+        assertThat(releases.release(who, request(who)).done()).isTrue();
+    }
+
+    private void giveBack() {
+        var who = people.add(Role.FOLLOW_ON, Reach.EVERYWHERE, "P1");
+        assertThat(takeovers
+                        .giveBack(who, request(who), drylap.handoff.ReturnReason.NOT_CLEAN, null)
+                        .done())
+                .isTrue();
+    }
+
+    private HandoffRequest request(Person who) {
+        long version = states.of(who, folder, DONE).version();
+        return new HandoffRequest(UUID.randomUUID(), folder, Map.of(DONE, version), "", List.of());
+    }
+
+    private long lastRecord() {
+        return records.of(people.scheduler(), folder, 1).getFirst().id();
+    }
+
+    @Autowired
+    private drylap.handoff.HandoffRecords records;
+}
