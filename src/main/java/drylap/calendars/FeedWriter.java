@@ -1,6 +1,5 @@
 package drylap.calendars;
 
-import drylap.kernel.CrewId;
 import drylap.security.Secret;
 import drylap.speech.Speech;
 import java.io.IOException;

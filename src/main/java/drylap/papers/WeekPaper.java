@@ -1,10 +1,10 @@
 package drylap.papers;
 
-import drylap.speech.Speech;
 import drylap.papers.WeekPlan.Band.Kind;
 import drylap.papers.WeekPlan.Cell;
 import drylap.papers.WeekPlan.Crew;
 import drylap.papers.WeekPlan.Day;
+import drylap.speech.Speech;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;

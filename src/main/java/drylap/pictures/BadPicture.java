@@ -21,10 +21,7 @@ public final class BadPicture extends Exception {
         return new BadPicture(
                 Saying.of(
                         "the photo has {0} x {1} pixels; accepted: up to {2} million in all, and no side longer than {3}",
-                        width,
-                        height,
-                        Pictures.MOST_PIXELS / 1_000_000,
-                        Pictures.LONGEST_SIDE_PX),
+                        width, height, Pictures.MOST_PIXELS / 1_000_000, Pictures.LONGEST_SIDE_PX),
                 true);
     }
 

@@ -26,8 +26,9 @@ public final class Pictures {
      * @throws BadPicture where the bytes are of no known kind, cut off, too large once decoded, or moving
      */
     public static Picture lookAt(byte[] sent, boolean keepPlace) throws BadPicture {
-        var type = MediaType.of(sent).orElseThrow(() -> BadPicture.none(
-                        Saying.of("the file is no photo that is known; accepted: JPEG, PNG, WebP")));
+        var type = MediaType.of(sent)
+                .orElseThrow(() ->
+                        BadPicture.none(Saying.of("the file is no photo that is known; accepted: JPEG, PNG, WebP")));
         try {
             var parts = parts(type, sent);
             var kept = parts.written(keepPlace);
@@ -41,8 +42,7 @@ public final class Pictures {
             // where it breaks is said by libraries, and for whoever repairs the file
             throw BadPicture.none(Saying.of(
                     "the file begins as {0} but cannot be read; accepted: JPEG, PNG, WebP. Where it breaks: {1}",
-                    type.code(),
-                    String.valueOf(unfit.getMessage())));
+                    type.code(), String.valueOf(unfit.getMessage())));
         }
     }
 

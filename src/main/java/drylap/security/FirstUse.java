@@ -68,7 +68,8 @@ public final class FirstUse {
                 alone ? Role.CONTRACTOR : Role.ADMINISTRATOR,
                 alone ? Reach.EVERYWHERE : Reach.NOWHERE,
                 null);
-        Optional<String> problem = person.problem().or(() -> Passwords.against(password).map(Saying::words));
+        Optional<String> problem =
+                person.problem().or(() -> Passwords.against(password).map(Saying::words));
         if (problem.isPresent()) return new Outcome.Refused(problem.get());
         boolean first = people.addFirst(person, password);
         code = null;

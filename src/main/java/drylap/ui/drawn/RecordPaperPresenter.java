@@ -46,8 +46,7 @@ public final class RecordPaperPresenter {
                 paper.title(),
                 say.it(
                         "Hand-over record {0}; printed {1}. What was done since is on the screen that the code opens.",
-                        paper.id(),
-                        say.moment(now, zone)),
+                        paper.id(), say.moment(now, zone)),
                 paper.facts().stream()
                         .map(fact -> new Fact(fact.name(), fact.value()))
                         .toList(),
@@ -87,8 +86,8 @@ public final class RecordPaperPresenter {
                         LinkedHashMap::new,
                         toList()));
         return alike.entrySet().stream()
-                .map(kind ->
-                        new DaySheet.Kind(words(say, kind.getValue().getFirst()), names(kind.getValue()), kind.getKey()))
+                .map(kind -> new DaySheet.Kind(
+                        words(say, kind.getValue().getFirst()), names(kind.getValue()), kind.getKey()))
                 .toList();
     }
 

@@ -95,7 +95,8 @@ final class RecordPaperDesk {
         var say = new Speech(who.reading());
         List<RecordSheet.Photo> pictures = new ArrayList<>();
         printed.forEach(photo -> picture(who, photo, act, zone(folder, act)).ifPresent(pictures::add));
-        return new Beside(then(who, folder, act), holds(say, folder, act), pictures, left(say, shown.size(), pictures.size()));
+        return new Beside(
+                then(who, folder, act), holds(say, folder, act), pictures, left(say, shown.size(), pictures.size()));
     }
 
     private Map<OpeningId, OpeningState> then(Person who, FolderId folder, HandoffAct act) {

@@ -138,8 +138,7 @@ public class RecordView extends Div implements HasUrlParameter<Long>, Spoken {
 
     private Anchor photo(UUID id, int number) {
         String address = "/api/photos/" + id;
-        var link = new Anchor(
-                address, new Image(address + "/thumbnail", say.it("Photo {0} of this record", number)));
+        var link = new Anchor(address, new Image(address + "/thumbnail", say.it("Photo {0} of this record", number)));
         link.setRouterIgnore(true);
         return link;
     }

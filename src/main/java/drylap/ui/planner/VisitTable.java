@@ -47,6 +47,7 @@ final class VisitTable {
                 Panels.text(site.name()),
                 Panels.text(visit.facade().facade()),
                 Panels.number("", visit.level(), ""),
-                Panels.text(Words.work(visit.task(), shown.opening(visit.opening())).words()));
+                Panels.text(
+                        Words.work(visit.task(), shown.opening(visit.opening())).words()));
     }
 }
