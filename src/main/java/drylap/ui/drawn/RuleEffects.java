@@ -16,6 +16,7 @@ final class RuleEffects {
                 waiting(rule);
             case DURATION_BEST, DURATION_WORST, DELIVERY_WORST_DAYS, WEATHER_CELL_KM -> odds(rule);
             case STOREY_M, UPWIND_SLOPE, OBSTACLE_M, WALL_FACTOR, RAIN_DEPOSITION, RAIN_ADMITTANCE -> wall(rule);
+            case ROUGH_LEAST_GAP_MM, ROUGH_MOST_GAP_MM, ROUGH_SQUARE_MM, PLUMB_2FT_MM, PLUMB_4FT_MM -> rough(rule);
             default -> takeOff(rule);
         };
     }
@@ -102,6 +103,20 @@ final class RuleEffects {
                 "Buildings or trees before the wall keep rain off. Raise it, that is put them further away, and more rain is reckoned; lower it and less. Shown only, not planned by.";
             case WALL_FACTOR, RAIN_DEPOSITION, RAIN_ADMITTANCE ->
                 "The share of driven rain that comes on to this wall, by one of the ways to reckon it. Raise it and more is shown; lower it and less. Shown only, not planned by.";
+            default -> throw new IllegalArgumentException("no effect for " + rule);
+        };
+    }
+
+    private static String rough(Rule rule) {
+        return switch (rule) {
+            case ROUGH_LEAST_GAP_MM ->
+                "A rough opening as measured with less room for its frame does not fit. Raise it and more are too small; lower it and fewer are.";
+            case ROUGH_MOST_GAP_MM ->
+                "A rough opening as measured with more room for its frame does not fit. Raise it and fewer are too large; lower it and more are.";
+            case ROUGH_SQUARE_MM ->
+                "A rough opening whose diagonals differ by more is to be shimmed. Raise it and fewer are; lower it and more are.";
+            case PLUMB_2FT_MM, PLUMB_4FT_MM ->
+                "A jamb or sill further out, by its length, is to be shimmed. Raise it and fewer are; lower it and more are.";
             default -> throw new IllegalArgumentException("no effect for " + rule);
         };
     }
