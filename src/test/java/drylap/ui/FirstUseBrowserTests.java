@@ -144,8 +144,7 @@ class FirstUseBrowserTests {
 
     private void takesInTheSchedule(Page page) {
         page.locator("input[type=file]")
-                .setInputFiles(
-                        new FilePayload("windows.xlsx", Workbook.MEDIA_TYPE, PackedAnew.of(Workbook.xlsx(schedule()))));
+                .setInputFiles(new FilePayload("windows.xlsx", Workbook.MEDIA_TYPE, Workbook.xlsx(schedule())));
         choose(page, "Approach", "drainage");
         choose(page, "Second layer", "none");
         field(page, "First date for setting")

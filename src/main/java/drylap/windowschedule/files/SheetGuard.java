@@ -1,14 +1,13 @@
 package drylap.windowschedule.files;
 
-import java.io.ByteArrayInputStream;
-import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.Collections;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
  * Walks through the parts of an XLSX once before they are read: well-formed XML without a document type, and no cell beyond the limits. A
@@ -32,22 +31,15 @@ final class SheetGuard {
     }
 
     private void check(byte[] bytes) throws RefusedFile {
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry())
-                if (part.getName().endsWith(".xml")) walk(part.getName(), new OnePart(zip));
+        try (ZipFile zip = ZipGuard.opened(bytes)) {
+            for (ZipArchiveEntry part : Collections.list(zip.getEntries()))
+                if (part.getName().endsWith(".xml"))
+                    try (InputStream unpacked = zip.getInputStream(part)) {
+                        walk(part.getName(), unpacked);
+                    }
         } catch (IOException broken) {
             throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
         }
-    }
-
-    /** A reader of XML closes what it has read to its end; the parts after it are read too. */
-    private static final class OnePart extends FilterInputStream {
-        OnePart(ZipInputStream zip) {
-            super(zip);
-        }
-
-        @Override
-        public void close() {}
     }
 
     private void walk(String part, InputStream zip) throws RefusedFile {

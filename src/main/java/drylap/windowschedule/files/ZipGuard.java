@@ -1,10 +1,11 @@
 package drylap.windowschedule.files;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.Collections;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
 /**
  * Unpacks a zip file once to nowhere, counting what really comes out: what it says of its sizes may be a lie. Only what passes is
@@ -27,12 +28,11 @@ final class ZipGuard {
 
     private void check(byte[] bytes) throws RefusedFile {
         int parts = 0;
-        var packed = new CountedBytes(bytes);
-        try (var zip = new ZipInputStream(packed)) {
-            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+        try (ZipFile zip = opened(bytes)) {
+            for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
                 if (++parts > limits.parts())
                     throw new RefusedFile("", "holds too many parts", "at most %d parts".formatted(limits.parts()));
-                unpack(part.getName(), zip, packed);
+                unpack(part, zip);
             }
         } catch (IOException | IllegalArgumentException broken) {
             throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
@@ -40,8 +40,20 @@ final class ZipGuard {
         if (parts == 0) throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
     }
 
-    private void unpack(String name, InputStream part, CountedBytes packed) throws IOException, RefusedFile {
-        long packedBefore = packed.count;
+    /** By its list of contents, as the reader of workbooks opens it: what else may lie between the parts is read by neither. */
+    static ZipFile opened(byte[] bytes) throws IOException {
+        return ZipFile.builder()
+                .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+                .get();
+    }
+
+    private void unpack(ZipArchiveEntry part, ZipFile zip) throws IOException, RefusedFile {
+        try (InputStream unpacked = zip.getInputStream(part)) {
+            unpack(part.getName(), unpacked, Math.max(1, part.getCompressedSize()));
+        }
+    }
+
+    private void unpack(String name, InputStream part, long packedBytes) throws IOException, RefusedFile {
         long size = 0;
         for (int read = part.read(buffer); read >= 0; read = part.read(buffer)) {
             size += read;
@@ -51,28 +63,11 @@ final class ZipGuard {
                         "part " + name,
                         "unpacks to too much",
                         "at most %s in all".formatted(FileLimits.mebibytes(limits.unpackedBytes())));
-            long packedBytes = Math.max(1, packed.count - packedBefore);
             if (size > FileLimits.RATIO_ASKED_FROM && size / packedBytes > limits.ratio())
                 throw new RefusedFile(
                         "part " + name,
                         "unpacks to more than %d times its size".formatted(limits.ratio()),
                         "a workbook that was packed as usual");
-        }
-    }
-
-    /** How much of the packed bytes was asked for; a buffer ahead at most. */
-    private static final class CountedBytes extends ByteArrayInputStream {
-        long count;
-
-        CountedBytes(byte[] bytes) {
-            super(bytes);
-        }
-
-        @Override
-        public synchronized int read(byte[] into, int from, int length) {
-            int read = super.read(into, from, length);
-            count += Math.max(0, read);
-            return read;
         }
     }
 }

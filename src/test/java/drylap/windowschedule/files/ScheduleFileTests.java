@@ -19,6 +19,7 @@ import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.Workbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -113,6 +114,20 @@ class ScheduleFileTests {
         assertThat(second.number()).isEqualTo(6);
         // =24+24+2+1 + 3/16
         assertThat(second.cell(4)).isEqualTo("51.1875");
+    }
+
+    /** Whoever writes without going back puts sizes behind the parts, of 64 bits, though nothing says so before them. */
+    @Test
+    void a_workbook_that_was_written_in_one_go_is_read() throws IOException {
+        var out = new ByteArrayOutputStream();
+        try (var book = new Workbook(out, "Test", "1.0")) {
+            var sheet = book.newWorksheet("Windows");
+            sheet.value(0, 0, "Mark");
+            sheet.value(1, 0, "W-1");
+        }
+        assertThat(rows(ScheduleFile.read("s.xlsx", out.toByteArray())))
+                .extracting(row -> row.cell(0))
+                .containsExactly("Mark", "W-1");
     }
 
     @Test
