@@ -14,6 +14,7 @@ import drylap.handoff.ActKind;
 import drylap.handoff.HoldPoint;
 import drylap.handoff.LeakDefinition;
 import drylap.handoff.ReturnReason;
+import drylap.hooks.DeliveryState;
 import drylap.kernel.Coded;
 import drylap.kernel.Language;
 import drylap.kernel.Rule;
@@ -63,6 +64,7 @@ class CodesDbTests {
             Map.entry("step_mark_kind", MarkKind.values()),
             Map.entry("photo_media_type", MediaType.values()),
             Map.entry("person_role", Role.values()),
+            Map.entry("hook_delivery_state", DeliveryState.values()),
             Map.entry("person_language", Language.values()),
             Map.entry("person_ruler", Ruler.values()),
             Map.entry("calendar_language_check", Language.values()),
