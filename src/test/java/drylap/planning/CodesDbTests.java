@@ -64,6 +64,7 @@ class CodesDbTests {
             Map.entry("step_mark_kind", MarkKind.values()),
             Map.entry("photo_media_type", MediaType.values()),
             Map.entry("person_role", Role.values()),
+            Map.entry("hook_delivery_state", DeliveryState.values()),
             Map.entry("person_language", Language.values()),
             Map.entry("person_ruler", Ruler.values()),
             Map.entry("calendar_language_check", Language.values()),

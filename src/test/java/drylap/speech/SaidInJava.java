@@ -124,7 +124,8 @@ final class SaidInJava extends TreeScanner<Void, Void> {
     @Override
     public Void visitNewClass(NewClassTree made, Void nothing) {
         String type = made.getIdentifier().toString();
-        if (type.equals("Weakness")) note(made.getArguments().getLast());
+        boolean saysMore = type.equals("Weakness") || owner.equals("RoughVerdict") && type.equals("Grade");
+        if (saysMore) note(made.getArguments().getLast());
         Integer words = WORDS_OF_CONSTANTS.get(type.equals(owner) ? owner : owner + "." + type);
         if (words != null) note(made.getArguments().get(words));
         return super.visitNewClass(made, nothing);

@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
@@ -69,15 +68,14 @@ public class RecordView extends Div implements HasUrlParameter<Long>, Spoken {
         var panel = Panels.panel("record-panel", paper.title());
         String number = say.it("Hand-over record {0}", paper.id());
         panel.add(Panels.text(number, "number"), facts(paper));
-        spread(panel, number, say.it("Openings, as they were then"), openings(paper));
+        String then = say.it("Openings, as they were then");
+        NativeTable openings = openings(paper);
+        panel.add(new H3(then), openings, new SpreadsheetLink(say, number, then, openings));
         if (!paper.photos().isEmpty()) panel.add(new H3(say.it("Photos")), photos(paper));
-        spread(panel, number, say.it("From hand to hand"), chain(paper));
-        panel.add(new Paragraph(say.it(CAUTION)));
+        String hands = say.it("From hand to hand");
+        NativeTable chain = chain(paper);
+        panel.add(new H3(hands), chain, new SpreadsheetLink(say, number, hands, chain), new Paragraph(say.it(CAUTION)));
         add(tools(paper.id()), panel);
-    }
-
-    private void spread(Section panel, String where, String what, NativeTable table) {
-        panel.add(new H3(what), table, new SpreadsheetLink(say, where, what, table));
     }
 
     private Div tools(long id) {
