@@ -87,7 +87,6 @@ class CodesDbTests {
             Map.entry("forecast_fetch_outcome", FetchOutcome.values()),
             Map.entry("labour_answer_method", Method.values()),
             Map.entry("labour_answer_answer", LabourAnswer.Kind.values()),
-            Map.entry("hook_delivery_state", DeliveryState.values()),
             Map.entry("job_state", JobStatus.values()));
 
     static final Set<String> NAMES = CODES.keySet();
