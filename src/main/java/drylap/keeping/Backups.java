@@ -119,18 +119,16 @@ public final class Backups {
         source.setUrl(connection.getMetaData().getURL());
         source.setUser(connection.getMetaData().getUserName());
         source.setPassword(place.password() == null ? "" : place.password());
-        Flyway flyway = Flyway.configure()
-                .dataSource(source)
-                .target(MigrationVersion.fromVersion(schema))
-                .load();
-        boolean known = Stream.of(flyway.info().all())
-                .anyMatch(migration -> MigrationVersion.fromVersion(schema).equals(migration.getVersion()));
+        MigrationVersion version = MigrationVersion.fromVersion(schema);
+        var flyway = Flyway.configure().dataSource(source);
+        boolean known =
+                Stream.of(flyway.load().info().all()).anyMatch(migration -> version.equals(migration.getVersion()));
         if (!known)
             throw new BackupTrouble(
                     "the backup is from a later version of Drylap (its tables are those of migration %s)"
                             .formatted(schema),
                     "accepted are backups of this version and of earlier ones");
-        flyway.migrate();
+        flyway.target(version).load().migrate();
     }
 
     private static void clear(Connection connection, BackupFile backup, Path files) throws SQLException, IOException {
