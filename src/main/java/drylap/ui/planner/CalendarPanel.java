@@ -48,12 +48,9 @@ final class CalendarPanel {
 
     /** A crew follows its calendar in its own language, by the ruler of whoever makes the link. */
     private Button make(FolderId folder, CrewId crew, Language language) {
-        boolean english = language == Language.ENGLISH;
-        var make = new Button(
-                english ? "Make a calendar link" : "Make one in " + language.ownName(),
-                _ -> link(folder, crew, language));
-        make.setAriaLabel(
-                "Make a calendar link for crew %s%s".formatted(crew, english ? "" : " in " + language.ownName()));
+        String words = "Make a calendar link" + (language == Language.ENGLISH ? "" : " in " + language.ownName());
+        var make = new Button(words, _ -> link(folder, crew, language));
+        make.setAriaLabel("%s for crew %s".formatted(words, crew));
         make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
         return make;
     }
