@@ -2,9 +2,7 @@ package drylap.hooks;
 
 import static drylap.persistence.jooq.Tables.HOOK;
 
-import drylap.kernel.PersonId;
 import drylap.security.History;
-import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.Secret;
@@ -46,7 +44,7 @@ public final class Hooks {
 
     /** @throws IllegalArgumentException where it cannot be, with what would be accepted */
     public NewHook make(Person who, HookRequest asked) {
-        demand(who, asked.owner());
+        who.demandInPerson(asked.owner());
         asked.problem()
                 .or(() -> HookAddress.against(asked.url(), settings.insideAllowed()))
                 .ifPresent(words -> {
@@ -74,7 +72,7 @@ public final class Hooks {
             return false;
         }
         var hook = found.get().hook();
-        demand(who, hook.owner());
+        who.demandInPerson(hook.owner());
         return transaction.execute(_ -> {
             int ended = db.update(HOOK)
                     .set(HOOK.ENDED_AT, clock.instant())
@@ -91,10 +89,5 @@ public final class Hooks {
         return rows.inUse(who.may(Operation.SEE_PEOPLE) ? Optional.empty() : Optional.of(who.id())).stream()
                 .map(HookRows.Row::hook)
                 .toList();
-    }
-
-    private static void demand(Person who, PersonId owner) {
-        if (!who.inPerson()) throw new NotAllowed(who, Operation.CHANGE_PEOPLE, "by a program");
-        if (!who.id().equals(owner)) who.demand(Operation.CHANGE_PEOPLE);
     }
 }

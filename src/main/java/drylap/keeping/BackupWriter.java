@@ -2,6 +2,7 @@ package drylap.keeping;
 
 import drylap.keeping.Manifest.FilePart;
 import drylap.keeping.Manifest.TablePart;
+import drylap.kernel.Sha256;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -12,7 +13,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -82,11 +82,11 @@ final class BackupWriter {
     }
 
     private static void file(Path path, String name, ZipOutputStream zip, List<FilePart> parts) throws IOException {
-        var digest = TableText.sha256();
+        var digest = Sha256.begun();
         zip.putNextEntry(new ZipEntry(FILES + name));
         try {
             long bytes = Files.copy(path, new DigestOutputStream(zip, digest));
-            parts.add(new FilePart(name, bytes, HexFormat.of().formatHex(digest.digest())));
+            parts.add(new FilePart(name, bytes, Sha256.hex(digest)));
         } catch (NoSuchFileException thrownAwayMeanwhile) {
             // no row of this moment named it
         }

@@ -3,16 +3,15 @@ package drylap.keeping;
 import drylap.keeping.Manifest.FilePart;
 import drylap.keeping.Manifest.SequencePart;
 import drylap.keeping.Manifest.TablePart;
+import drylap.kernel.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 
 /** Fills a database that has its tables and nothing that matters in them, in one transaction; what it wrote is read again and compared. */
@@ -86,7 +85,7 @@ final class Restore {
         }
     }
 
-    /** Writes the stored files, each beside its name first. */
+    /** Writes the stored files, and reads each again. */
     static void files(BackupFile backup, Path folder) throws IOException, BackupTrouble {
         for (FilePart file : backup.manifest().files()) {
             Path target = folder.resolve(file.path()).normalize();
@@ -94,12 +93,13 @@ final class Restore {
                 throw new BackupTrouble(
                         "the backup has a file " + file.path(), "accepted are names within the folder of files");
             Files.createDirectories(target.getParent());
-            var digest = TableText.sha256();
-            try (InputStream in = new DigestInputStream(backup.part(BackupWriter.FILES + file.path()), digest)) {
+            try (InputStream in = backup.part(BackupWriter.FILES + file.path())) {
                 Files.copy(in, target);
             }
-            if (!HexFormat.of().formatHex(digest.digest()).equals(file.sha256()))
-                throw new BackupTrouble("the file %s was not written whole".formatted(target), "nothing was kept");
+            try (InputStream written = Files.newInputStream(target)) {
+                if (!Sha256.hex(written).equals(file.sha256()))
+                    throw new BackupTrouble("the file %s was not written whole".formatted(target), "nothing was kept");
+            }
         }
     }
 }

@@ -1,15 +1,14 @@
 package drylap.keeping;
 
+import drylap.kernel.Sha256;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.HexFormat;
 import java.util.List;
 import org.postgresql.PGConnection;
 
@@ -32,7 +31,7 @@ final class TableText {
     }
 
     Copied copyOut(String table, List<String> columns, OutputStream to) throws SQLException, IOException {
-        MessageDigest digest = sha256();
+        MessageDigest digest = Sha256.begun();
         // what is copied into stays open: it is one part of a larger file
         OutputStream open = new FilterOutputStream(to) {
             @Override
@@ -47,7 +46,7 @@ final class TableText {
             long rows = connection
                     .getCopyAPI()
                     .copyOut("copy %s to stdout with (encoding 'UTF8')".formatted(named(table, columns)), text);
-            return new Copied(rows, HexFormat.of().formatHex(digest.digest()));
+            return new Copied(rows, Sha256.hex(digest));
         }
     }
 
@@ -65,13 +64,5 @@ final class TableText {
         StringBuilder text = new StringBuilder(quoted(table)).append(" (");
         for (int i = 0; i < columns.size(); i++) text.append(i == 0 ? "" : ", ").append(quoted(columns.get(i)));
         return text.append(')').toString();
-    }
-
-    static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException(never);
-        }
     }
 }

@@ -10,9 +10,7 @@ import drylap.crews.Shifts;
 import drylap.kernel.CrewId;
 import drylap.kernel.FolderId;
 import drylap.planning.HandResult.Refused;
-import drylap.security.Operation;
 import drylap.security.Person;
-import drylap.sites.Site;
 import drylap.sites.Sites;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +38,7 @@ public final class CrewsByHand {
     }
 
     public HandResult add(Person who, FolderId folder, CrewDraft draft) {
-        demandWhole(who, folder);
+        hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
             Optional<String> wrong = against(folder, draft).or(draft.days()::problem);
             if (wrong.isPresent()) return new Refused(wrong.get());
@@ -60,7 +58,7 @@ public final class CrewsByHand {
 
     /** Puts these days in the place of all from the first of them on. */
     public HandResult setDays(Person who, FolderId folder, CrewId id, CrewDays days) {
-        demandWhole(who, folder);
+        hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
             Optional<String> wrong = days.problem();
             if (wrong.isPresent()) return new Refused(wrong.get());
@@ -76,7 +74,7 @@ public final class CrewsByHand {
 
     /** Takes away a crew that no plan names. */
     public HandResult remove(Person who, FolderId folder, CrewId id) {
-        demandWhole(who, folder);
+        hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
             if (planned(folder, id))
                 return new Refused(
@@ -127,10 +125,5 @@ public final class CrewsByHand {
 
     private Optional<Crew> find(FolderId folder, CrewId id) {
         return crews.of(folder).stream().filter(one -> one.id().equals(id)).findFirst();
-    }
-
-    private void demandWhole(Person who, FolderId folder) {
-        who.demand(
-                Operation.IMPORT_FOLDER, sites.of(folder).stream().map(Site::id).toList());
     }
 }

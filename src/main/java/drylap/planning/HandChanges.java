@@ -9,7 +9,10 @@ import drylap.planning.HandResult.Saved;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import drylap.security.History;
+import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.sites.Site;
+import drylap.sites.Sites;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -30,6 +33,7 @@ final class HandChanges {
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final LabourRows labour;
+    private final Sites sites;
     private final History history;
     private final News news;
     private final Clock clock;
@@ -38,12 +42,14 @@ final class HandChanges {
             DSLContext db,
             TransactionTemplate transaction,
             LabourRows labour,
+            Sites sites,
             History history,
             News news,
             Clock clock) {
         this.db = db;
         this.transaction = transaction;
         this.labour = labour;
+        this.sites = sites;
         this.history = history;
         this.news = news;
         this.clock = clock;
@@ -58,6 +64,12 @@ final class HandChanges {
                 .fetchSingle(JOB_FOLDER.ID));
         labour.save(id, StandardLabour.TABLE);
         return id;
+    }
+
+    /** Whoever adds to a folder must see all of it, since its plans are made of all of it; a crew belongs to no site of it. */
+    void demandWhole(Person who, FolderId folder) {
+        who.demand(
+                Operation.IMPORT_FOLDER, sites.of(folder).stream().map(Site::id).toList());
     }
 
     HandResult change(FolderId folder, Supplier<HandResult> change) {

@@ -57,7 +57,7 @@ public final class SitesByHand {
         SiteId id = free(draft.name());
         who.demand(Operation.IMPORT_FOLDER, id);
         if (folder == null) return hand.begin(hand::open, opened -> store(who, opened, id, draft, walls));
-        demandWhole(who, folder);
+        hand.demandWhole(who, folder);
         return hand.change(folder, () -> store(who, folder, id, draft, walls));
     }
 
@@ -190,12 +190,6 @@ public final class SitesByHand {
                         WINDOW_SCHEDULE,
                         WINDOW_SCHEDULE.FOLDER_ID.eq(folder.value()),
                         WINDOW_SCHEDULE.SITE.eq(site.value()));
-    }
-
-    /** Whoever adds to a folder must see all of it, since its plans are made of all of it. */
-    private void demandWhole(Person who, FolderId folder) {
-        who.demand(
-                Operation.IMPORT_FOLDER, sites.of(folder).stream().map(Site::id).toList());
     }
 
     private Optional<Site> find(FolderId folder, SiteId id) {

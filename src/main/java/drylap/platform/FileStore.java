@@ -2,8 +2,7 @@ package drylap.platform;
 
 import static drylap.persistence.jooq.Tables.STORED_FILE;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import drylap.kernel.Sha256;
 import java.time.Clock;
 import java.util.HexFormat;
 import java.util.Optional;
@@ -63,10 +62,6 @@ public final class FileStore {
     }
 
     public static String digest(byte[] content) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException(never);
-        }
+        return HexFormat.of().formatHex(Sha256.of(content));
     }
 }

@@ -2,16 +2,15 @@ package drylap.risk;
 
 import drylap.climate.MonthlyNormals;
 import drylap.kernel.Rules;
+import drylap.kernel.Sha256;
 import drylap.planning.JobFolder;
 import drylap.sites.Opening;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -61,13 +60,9 @@ record Basis(Map<OddsPart, String> parts) {
     }
 
     private static String digest(Collection<?> lines) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (Object line : lines) digest.update((line + "\n").getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest.digest()).substring(0, LENGTH);
-        } catch (NoSuchAlgorithmException everyJavaHasIt) {
-            throw new IllegalStateException(everyJavaHasIt);
-        }
+        MessageDigest digest = Sha256.begun();
+        for (Object line : lines) digest.update((line + "\n").getBytes(StandardCharsets.UTF_8));
+        return Sha256.hex(digest).substring(0, LENGTH);
     }
 
     /** The parts that are otherwise now. */

@@ -78,6 +78,16 @@ public record Person(
         if (!may(operation)) throw new NotAllowed(this, operation, "anywhere");
     }
 
+    /**
+     * For what is a person's own, such as keys to the house: they look after it themselves, and whoever manages people does for all.
+     *
+     * @throws NotAllowed for everybody else, and for every program
+     */
+    public void demandInPerson(PersonId owner) {
+        if (!inPerson()) throw new NotAllowed(this, Operation.CHANGE_PEOPLE, "by a program");
+        if (!id.equals(owner)) demand(Operation.CHANGE_PEOPLE);
+    }
+
     /** @throws NotAllowed where the role has no such right, or the site is outside their reach */
     public void demand(Operation operation, SiteId site) {
         if (!may(operation, site)) throw new NotAllowed(this, operation, "at site " + site);

@@ -1,8 +1,7 @@
 package drylap.security;
 
+import drylap.kernel.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
 
@@ -29,10 +28,6 @@ public final class Secret {
     }
 
     public static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException("every Java platform has SHA-256", never);
-        }
+        return Sha256.of(text.getBytes(StandardCharsets.UTF_8));
     }
 }

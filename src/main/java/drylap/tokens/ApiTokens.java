@@ -2,9 +2,7 @@ package drylap.tokens;
 
 import static drylap.persistence.jooq.Tables.API_TOKEN;
 
-import drylap.kernel.PersonId;
 import drylap.security.History;
-import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.ProgramPrincipal;
@@ -54,7 +52,7 @@ public final class ApiTokens {
 
     /** @throws IllegalArgumentException where it cannot be, with what would be accepted */
     public NewToken make(Person who, TokenRequest asked) {
-        demand(who, asked.person());
+        who.demandInPerson(asked.person());
         asked.problem(clock.instant()).ifPresent(words -> {
             throw new IllegalArgumentException(words);
         });
@@ -79,7 +77,7 @@ public final class ApiTokens {
             who.demand(Operation.CHANGE_PEOPLE);
             return false;
         }
-        demand(who, token.get().person());
+        who.demandInPerson(token.get().person());
         return transaction.execute(_ -> {
             int revoked = db.update(API_TOKEN)
                     .set(API_TOKEN.REVOKED_AT, clock.instant())
@@ -113,10 +111,5 @@ public final class ApiTokens {
                         .execute());
         return token.map(
                 one -> new ProgramPrincipal(one.id(), one.person(), Scope.operations(one.scopes()), one.reach()));
-    }
-
-    private static void demand(Person who, PersonId owner) {
-        if (!who.inPerson()) throw new NotAllowed(who, Operation.CHANGE_PEOPLE, "by a program");
-        if (!who.id().equals(owner)) who.demand(Operation.CHANGE_PEOPLE);
     }
 }

@@ -25,13 +25,10 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.Comparator;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
-import org.springframework.test.context.TestPropertySource;
 
 /** The sample as the program carries it, in a database that was empty when the application became ready. */
 @DbTest
-@Import({DemoFolder.class, DemoWeek.class, DemoProgress.class, DemoPeople.class})
-@TestPropertySource(properties = {"drylap.demo=sample-data/harbour-week", "drylap.demo-people=allow"})
+@SampleForTests
 class DemoFolderDbTests {
     @Autowired
     DemoFolder demo;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import drylap.DbTest;
 import drylap.demo.SampleForTests;
+import drylap.kernel.Sha256;
 import drylap.platform.DatabasePlace;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -171,8 +172,7 @@ class RestoreDrillDbTests {
         Backups.write(place(url, files), backup, Clock.systemUTC());
         String rows = "no number\t2026-01-01 00:00:00+00\t\\N\tsomebody\t\\N\tsomething\n";
         changed(backup, "tables/change_log", rows);
-        String sha256 =
-                java.util.HexFormat.of().formatHex(TableText.sha256().digest(rows.getBytes(StandardCharsets.UTF_8)));
+        String sha256 = java.util.HexFormat.of().formatHex(Sha256.of(rows.getBytes(StandardCharsets.UTF_8)));
         String manifest = text(backup);
         int at = manifest.indexOf("\"sha256\"", manifest.indexOf("\"name\" : \"change_log\""));
         changed(

@@ -68,14 +68,16 @@ final class RecordPaperDesk {
         return publications
                 .inWork()
                 .flatMap(folder -> records.find(who, id)
-                        .flatMap(act -> desk.paper(who, id)
-                                .map(paper -> RecordPaperPresenter.sheet(
-                                        new Speech(who.reading()),
-                                        paper,
-                                        beside(who, folder, act),
-                                        clock.instant(),
-                                        zone(folder, act),
-                                        "%s/record/%d".formatted(address, id)))));
+                        .flatMap(act -> desk.paper(who, id).map(paper -> {
+                            ZoneId zone = zone(folder, act);
+                            return RecordPaperPresenter.sheet(
+                                    new Speech(who.reading()),
+                                    paper,
+                                    beside(who, folder, act, zone),
+                                    clock.instant(),
+                                    zone,
+                                    "%s/record/%d".formatted(address, id));
+                        })));
     }
 
     private ZoneId zone(FolderId folder, HandoffAct act) {
@@ -87,14 +89,14 @@ final class RecordPaperDesk {
     }
 
     /** An act of an earlier folder is told in its own words only: openings of the same name may be others by now. */
-    private Beside beside(Person who, FolderId folder, HandoffAct act) {
+    private Beside beside(Person who, FolderId folder, HandoffAct act, ZoneId zone) {
         if (desk.shelf(who).acts().stream().noneMatch(one -> one.id() == act.id()))
             return new Beside(Map.of(), List.of(), List.of(), "");
         var shown = shown(who, folder, act);
         var printed = shown.stream().limit(MOST_PHOTOS).toList();
         var say = new Speech(who.reading());
         List<RecordSheet.Photo> pictures = new ArrayList<>();
-        printed.forEach(photo -> picture(who, photo, act, zone(folder, act)).ifPresent(pictures::add));
+        printed.forEach(photo -> picture(who, say, photo, act, zone).ifPresent(pictures::add));
         return new Beside(
                 then(who, folder, act), holds(say, folder, act), pictures, left(say, shown.size(), pictures.size()));
     }
@@ -133,14 +135,11 @@ final class RecordPaperDesk {
                 .toList();
     }
 
-    private Optional<RecordSheet.Photo> picture(Person who, Photo photo, HandoffAct act, ZoneId zone) {
+    private Optional<RecordSheet.Photo> picture(Person who, Speech say, Photo photo, HandoffAct act, ZoneId zone) {
         return photo.looked()
                 .flatMap(looked -> photos.thumbnail(who, photo.id())
                         .map(small -> new RecordSheet.Photo(
-                                small.bytes(),
-                                looked.widthPx(),
-                                looked.heightPx(),
-                                said(new Speech(who.reading()), photo, act, zone))));
+                                small.bytes(), looked.widthPx(), looked.heightPx(), said(say, photo, act, zone))));
     }
 
     private static String said(Speech say, Photo photo, HandoffAct act, ZoneId zone) {

@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.Section;
 import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.kernel.FolderId;
-import drylap.planning.HandResult;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.TroubleLine;
@@ -51,15 +50,9 @@ final class OwnCrewPanel extends Div {
 
     private Details others() {
         var fields = new DaysFields(hand.today(crew.zone()));
-        var save = new Button("Save these days", _ -> {
-            try {
-                done(hand.setDays(folder, crew.id(), fields.read()));
-            } catch (WrongField wrong) {
-                trouble.say(wrong.words());
-            }
-        });
+        var save = new Button("Save these days", _ -> send(() -> hand.setDays(folder, crew.id(), fields.read())));
         save.setAriaLabel("Save these days of crew " + crew.id());
-        var remove = new Button("Remove the crew", _ -> done(hand.remove(folder, crew.id())));
+        var remove = new Button("Remove the crew", _ -> send(() -> hand.remove(folder, crew.id())));
         remove.setAriaLabel("Remove crew " + crew.id());
         return new Details(
                 "Other days, or none",
@@ -69,10 +62,7 @@ final class OwnCrewPanel extends Div {
                 remove);
     }
 
-    private void done(HandResult result) {
-        switch (result) {
-            case HandResult.Refused(var why) -> trouble.say(why + ".");
-            case HandResult.Saved _ -> after.run();
-        }
+    private void send(HandForm.Sender sender) {
+        HandForm.send(trouble, after, sender);
     }
 }

@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.FolderId;
-import drylap.planning.HandResult;
 import drylap.planning.WallDraft;
 import drylap.sites.Compass;
 import drylap.sites.Facade;
@@ -53,7 +52,7 @@ final class OwnSitePanel extends Div {
         faces.setSuffixComponent(Panels.text("°"));
         var turn = new Button("Turn", _ -> turn(wall, faces));
         turn.setAriaLabel("Turn wall %s of %s".formatted(wall.id().facade(), site.name()));
-        var remove = new Button("Remove", _ -> done(hand.remove(folder, wall.id())));
+        var remove = new Button("Remove", _ -> send(() -> hand.remove(folder, wall.id())));
         remove.setAriaLabel("Remove wall %s of %s".formatted(wall.id().facade(), site.name()));
         remove.setVisible(openings == 0);
         return new ListItem(
@@ -65,11 +64,7 @@ final class OwnSitePanel extends Div {
     }
 
     private void turn(Facade wall, TextField faces) {
-        try {
-            done(hand.turn(folder, wall.id(), azimuth(faces)));
-        } catch (WrongField wrong) {
-            trouble.say(wrong.words());
-        }
+        send(() -> hand.turn(folder, wall.id(), azimuth(faces)));
     }
 
     private Div moreWalls() {
@@ -77,28 +72,18 @@ final class OwnSitePanel extends Div {
         name.setHelperText("as the schedule calls it, such as North or Courtyard");
         var faces = new TextField("Faces");
         faces.setHelperText(Compass.ACCEPTED);
-        var add = new Button("Add the wall", _ -> {
-            try {
-                done(hand.addWall(folder, site.id(), new WallDraft(name.getValue(), azimuth(faces))));
-            } catch (WrongField wrong) {
-                trouble.say(wrong.words());
-            }
-        });
+        var add = new Button(
+                "Add the wall",
+                _ -> send(() -> hand.addWall(folder, site.id(), new WallDraft(name.getValue(), azimuth(faces)))));
         return asked(name, faces, add);
     }
 
     private Div correction() {
         var place = new PlaceFields();
         place.show(site);
-        var save = new Button("Save the changes", _ -> {
-            try {
-                done(hand.change(folder, site.id(), place.read()));
-            } catch (WrongField wrong) {
-                trouble.say(wrong.words());
-            }
-        });
+        var save = new Button("Save the changes", _ -> send(() -> hand.change(folder, site.id(), place.read())));
         save.setAriaLabel("Save the changes of " + site.name());
-        var remove = new Button("Remove the site", _ -> done(hand.remove(folder, site.id())));
+        var remove = new Button("Remove the site", _ -> send(() -> hand.remove(folder, site.id())));
         remove.setAriaLabel("Remove site " + site.name());
         return new Div(place, save, remove);
     }
@@ -109,11 +94,8 @@ final class OwnSitePanel extends Div {
         return asked;
     }
 
-    private void done(HandResult result) {
-        switch (result) {
-            case HandResult.Refused(var why) -> trouble.say(why + ".");
-            case HandResult.Saved _ -> after.run();
-        }
+    private void send(HandForm.Sender sender) {
+        HandForm.send(trouble, after, sender);
     }
 
     private static double azimuth(TextField field) throws WrongField {
