@@ -27,7 +27,7 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(
         classes = DbTest.Application.class,
         webEnvironment = SpringBootTest.WebEnvironment.NONE,
-        properties = {"drylap.work.heartbeat-seconds=1", "drylap.forecasts.regular=false"})
+        properties = {"drylap.work.heartbeat-seconds=1", "drylap.work.regular=false"})
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 public @interface DbTest {
     /** Not a configuration by annotation, so that the application's own scan of this package passes it by. */

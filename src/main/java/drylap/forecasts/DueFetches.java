@@ -17,13 +17,11 @@ final class DueFetches implements RegularWork {
 
     private final FetchBook book;
     private final ForecastFetching fetching;
-    private final ForecastSettings settings;
     private final Clock clock;
 
-    DueFetches(FetchBook book, ForecastFetching fetching, ForecastSettings settings, Clock clock) {
+    DueFetches(FetchBook book, ForecastFetching fetching, Clock clock) {
         this.book = book;
         this.fetching = fetching;
-        this.settings = settings;
         this.clock = clock;
     }
 
@@ -39,7 +37,6 @@ final class DueFetches implements RegularWork {
 
     @Override
     public void run() {
-        if (!settings.regular()) return;
         for (SiteId site : book.due(clock.instant(), MOST_AT_A_TIME)) {
             try {
                 fetching.fetch(site);

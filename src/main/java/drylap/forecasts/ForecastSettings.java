@@ -11,7 +11,6 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * @param csv where forecast files of one's own lie, with {@code {site}} for the site's id; blank where there are none
  * @param connect how long to wait for a connection
  * @param whole how long to wait for a whole answer
- * @param regular whether forecasts are fetched without being asked for
  */
 @ConfigurationProperties("drylap.forecasts")
 public record ForecastSettings(
@@ -21,8 +20,7 @@ public record ForecastSettings(
         @DefaultValue("https://api.met.no") String metNorway,
         @DefaultValue("") String csv,
         @DefaultValue("10s") Duration connect,
-        @DefaultValue("30s") Duration whole,
-        @DefaultValue("true") boolean regular) {
+        @DefaultValue("30s") Duration whole) {
     /** The address under which a source is asked; blank where there is none. */
     public String base(ForecastSource source) {
         return switch (source) {

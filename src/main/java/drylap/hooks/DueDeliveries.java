@@ -18,14 +18,12 @@ final class DueDeliveries implements RegularWork {
     private final HookRows hooks;
     private final Outbox outbox;
     private final Sender sender;
-    private final HookSettings settings;
 
-    DueDeliveries(Deliveries deliveries, HookRows hooks, Outbox outbox, Sender sender, HookSettings settings) {
+    DueDeliveries(Deliveries deliveries, HookRows hooks, Outbox outbox, Sender sender) {
         this.deliveries = deliveries;
         this.hooks = hooks;
         this.outbox = outbox;
         this.sender = sender;
-        this.settings = settings;
     }
 
     @Override
@@ -38,13 +36,9 @@ final class DueDeliveries implements RegularWork {
         return Duration.ofSeconds(5);
     }
 
+    /** Ends when each of what is due was tried once. */
     @Override
     public void run() {
-        if (settings.regular()) sendDue();
-    }
-
-    /** Ends when each of them was tried once. */
-    void sendDue() {
         List<Delivery> due = deliveries.claim(MOST_AT_A_TIME);
         if (due.isEmpty()) return;
         try (var threads = Executors.newVirtualThreadPerTaskExecutor()) {

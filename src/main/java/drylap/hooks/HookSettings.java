@@ -12,14 +12,12 @@ import org.springframework.context.annotation.Configuration;
  * @param inside whether hooks may lie in networks that are not public, and be reached without TLS: {@code allow}, or blank
  * @param connect how long to wait for a connection
  * @param whole how long to wait for an answer
- * @param regular whether what is due is sent without being asked for
  */
 @ConfigurationProperties("drylap.hooks")
 record HookSettings(
         @DefaultValue("") String inside,
         @DefaultValue("5s") Duration connect,
-        @DefaultValue("10s") Duration whole,
-        @DefaultValue("true") boolean regular) {
+        @DefaultValue("10s") Duration whole) {
     HookSettings {
         if (!inside.isBlank() && !inside.equals("allow"))
             throw new IllegalArgumentException(

@@ -26,8 +26,10 @@ record PlatformSettings(
     /**
      * @param threads jobs that this node does at a time
      * @param heartbeatSeconds how often a node that has a job says that it lives; silent four times long, it is dead
+     * @param regular whether this node takes part in what is due again and again
      */
     record Work(
             @DefaultValue("2") int threads,
-            @DefaultValue("5") int heartbeatSeconds) {}
+            @DefaultValue("5") int heartbeatSeconds,
+            @DefaultValue("true") boolean regular) {}
 }

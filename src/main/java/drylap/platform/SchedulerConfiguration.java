@@ -35,7 +35,10 @@ class SchedulerConfiguration {
     Scheduler scheduler(
             DataSource dataSource, JobRuns runs, List<RegularWork> regular, Clock clock, PlatformSettings settings) {
         return Scheduler.create(dataSource, List.of(JobTask.of(runs)))
-                .startTasks(regular.stream().map(RegularTask::of).toList())
+                .startTasks(
+                        settings.work().regular()
+                                ? regular.stream().map(RegularTask::of).toList()
+                                : List.of())
                 .clock(clock::instant)
                 .threads(settings.work().threads())
                 .pollingInterval(POLL_EVERY)

@@ -94,8 +94,7 @@ class HooksDbTests {
     DSLContext db;
 
     private final OtherProgram program = new OtherProgram();
-    private final HookSettings inside =
-            new HookSettings("allow", Duration.ofSeconds(20), Duration.ofSeconds(20), false);
+    private final HookSettings inside = new HookSettings("allow", Duration.ofSeconds(20), Duration.ofSeconds(20));
     private FolderId folder = new FolderId(0);
     private Person owner = WallOfAll.SCHEDULER;
 
@@ -122,7 +121,7 @@ class HooksDbTests {
 
     private void sendDue() throws Exception {
         try (var sender = new Sender(inside, clock)) {
-            new DueDeliveries(deliveries, rows, outbox, sender, inside).sendDue();
+            new DueDeliveries(deliveries, rows, outbox, sender).run();
         }
     }
 

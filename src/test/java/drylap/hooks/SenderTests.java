@@ -36,7 +36,7 @@ class SenderTests {
     }
 
     private static Sender.Outcome send(String inside, String url) throws IOException {
-        var settings = new HookSettings(inside, Duration.ofSeconds(20), Duration.ofSeconds(20), true);
+        var settings = new HookSettings(inside, Duration.ofSeconds(20), Duration.ofSeconds(20));
         try (var sender = new Sender(settings, Clock.fixed(NOW, ZoneOffset.UTC))) {
             return sender.send(DELIVERY, URI.create(url), "a secret");
         }

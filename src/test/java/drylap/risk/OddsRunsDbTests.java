@@ -148,7 +148,7 @@ class OddsRunsDbTests {
                 .run(
                         "--drylap.db.url=" + environment.getRequiredProperty("drylap.db.url"),
                         "--drylap.db.user=postgres",
-                        "--drylap.forecasts.regular=false")) {
+                        "--drylap.work.regular=false")) {
             OddsRuns there = second.getBean(OddsRuns.class);
             int early = awaitDone(there, 0);
             int later = awaitDone(there, early);

@@ -15,6 +15,6 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(
         classes = Drylap.class,
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.forecasts.regular=false"})
+        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.work.regular=false"})
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 public @interface PageTest {}

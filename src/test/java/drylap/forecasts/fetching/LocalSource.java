@@ -84,8 +84,7 @@ public final class LocalSource implements AutoCloseable {
                 base(),
                 base() + "/files/{site}.csv",
                 Duration.ofSeconds(20),
-                whole,
-                false);
+                whole);
     }
 
     @Override

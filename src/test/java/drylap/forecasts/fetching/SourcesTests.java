@@ -244,8 +244,7 @@ class SourcesTests {
     }
 
     private static ForecastSettings at(String base) {
-        return new ForecastSettings(
-                "tests", base, base, base, base, Duration.ofSeconds(5), Duration.ofSeconds(20), false);
+        return new ForecastSettings("tests", base, base, base, base, Duration.ofSeconds(5), Duration.ofSeconds(20));
     }
 
     private static void sleep(Duration time) {

@@ -22,7 +22,7 @@ import org.springframework.test.context.ContextConfiguration;
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(
         classes = Drylap.class,
-        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.forecasts.regular=false"})
+        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.work.regular=false"})
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
 @ExtendWith(ViewTest.EverybodyGoes.class)
 public @interface ViewTest {
