@@ -59,7 +59,8 @@ public final class Commands {
                 new TraceCommand(),
                 new GenerateCommand(),
                 new BackupCommand(),
-                new RestoreCommand());
+                new RestoreCommand(),
+                new HistoryCommand());
     }
 
     /** Runs what the words ask for and answers the exit code: 0 done, 2 bad input, 3 nothing could be planned. */

@@ -5,6 +5,7 @@
             "kernel",
             "platform",
             "keeping",
+            "security",
             "speech",
             "assembly",
             "sites",

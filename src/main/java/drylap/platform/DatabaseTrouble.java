@@ -9,7 +9,7 @@ public final class DatabaseTrouble extends RuntimeException {
         this.remedy = remedy;
     }
 
-    DatabaseTrouble(String what, String remedy) {
+    public DatabaseTrouble(String what, String remedy) {
         super(what);
         this.remedy = remedy;
     }

@@ -35,10 +35,13 @@ public final class PlannerBench {
     private static final Path CURVES = Path.of("src/docs/pictures/cost-over-time.svg");
     private static final double MEBI = 1 << 20;
 
+    private record Row(int openings, int seconds, List<Run> runs) {}
+
     private record Run(
             Job job, Cost cost, double movesPerSecond, double firstMs, double heapMb, List<PlanProgress> seen) {}
 
     private final BestKnown best = BestKnown.read(Path.of("src/docs/best-known.csv"));
+    private final List<Row> rows = new ArrayList<>();
     private final List<CostCurve.Line> curves = new ArrayList<>();
     /** Of the seed that came furthest down, at the size and time of the last row. */
     private List<PlanProgress> lastCurve = List.of();
@@ -73,14 +76,26 @@ public final class PlannerBench {
         List<Integer> seconds = quick ? List.of(1) : list(args, at + 1, List.of(1, 10, 60));
         PlannerBench bench = new PlannerBench();
         bench.warmUp();
-        System.out.println("| Openings | Seconds | Medium | Soft | Gap | Moves/s | First plan, ms | Peak heap, MB |");
-        System.out.println("|---:|---:|---:|---:|---:|---:|---:|---:|");
+        printHead();
         for (int size : sizes) {
             for (int time : seconds) bench.row(size, time);
             bench.curves.add(new CostCurve.Line("%,d openings".formatted(size), bench.lastCurve));
         }
         if (full) CostCurve.write(CURVES, bench.curves);
+        bench.printAgain();
         return !bench.broken;
+    }
+
+    private static void printHead() {
+        System.out.println("| Openings | Seconds | Medium | Soft | Gap | Moves/s | First plan, ms | Peak heap, MB |");
+        System.out.println("|---:|---:|---:|---:|---:|---:|---:|---:|");
+    }
+
+    /** A later row may have found better than an earlier one was compared with. */
+    private void printAgain() {
+        System.out.println("\nThe same, with gaps to the best that is known after all of these rows:\n");
+        printHead();
+        rows.forEach(this::print);
     }
 
     private static List<Integer> list(String[] args, int place, List<Integer> usual) {
@@ -111,11 +126,18 @@ public final class PlannerBench {
                         .thenComparingLong(run -> run.cost().soft()))
                 .orElseThrow()
                 .seen();
+        Row row = new Row(openings, seconds, runs);
+        rows.add(row);
+        print(row);
+    }
+
+    private void print(Row row) {
+        List<Run> runs = row.runs();
         System.out.printf(
                 Locale.ROOT,
                 "| %,d | %d | %,.0f | %,.0f | %.1f %% | %,.0f | %.0f | %.0f |%n",
-                openings,
-                seconds,
+                row.openings(),
+                row.seconds(),
                 median(runs, run -> run.cost().medium()),
                 median(runs, run -> run.cost().soft()),
                 median(runs, this::gap),

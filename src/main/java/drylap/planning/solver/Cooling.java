@@ -18,7 +18,7 @@ import org.optaplanner.core.config.solver.SolverConfig;
 record Cooling(
         PlanRequest request, List<Integer> shares, int number, long heat, long began, List<Meter> meters, int width) {
     /** Of the time, in percent. */
-    private static final List<Integer> SHARES = List.of(60, 25, 15);
+    private static final List<Integer> SHARES = List.of(40, 15, 15, 15, 15);
 
     private static final List<Integer> ONE = List.of(100);
     private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);

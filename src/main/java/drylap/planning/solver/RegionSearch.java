@@ -119,7 +119,7 @@ final class RegionSearch {
     }
 
     /**
-     * Searches until time or moves of the request end, or it is stopped: cools down thrice, from less and less heat, each time from
+     * Searches until time or moves of the request end, or it is stopped: cools down five times, from less and less heat, each time from
      * the best plan so far. Few units cool more often and each time from the first plan, since they do not come out again of
      * where they have come to rest.
      *
