@@ -1,10 +1,12 @@
 package drylap.ui.admin;
 
+import com.vaadin.flow.component.html.Code;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.OrderedList;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -13,6 +15,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.security.Change;
 import drylap.security.History;
+import drylap.security.HistorySeals;
+import drylap.security.HistorySeals.Head;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.ui.components.SpreadsheetLink;
@@ -23,6 +27,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Who changed what; newest first. */
 @Route("history")
@@ -37,7 +42,7 @@ class HistoryView extends Div {
     private final transient List<Change> changes;
     private final OrderedList list = new OrderedList();
 
-    HistoryView(History history, SignedIn signedIn) {
+    HistoryView(History history, HistorySeals seals, SignedIn signedIn) {
         changes = history.seenBy(signedIn.person(), SHOWN);
         addClassName("history-view");
         list.addClassName("history");
@@ -49,10 +54,21 @@ class HistoryView extends Div {
                 new H2("Who changed what"),
                 filter,
                 list,
+                sealed(seals.head()),
                 new SpreadsheetLink("Drylap", "Who changed what", () -> whole(shown(filter.getValue()))));
         panel.addClassName("panel");
         add(panel);
         show("");
+    }
+
+    private static Paragraph sealed(Optional<Head> head) {
+        var words = new Paragraph(head.map(one ->
+                        "Sealed in a chain of %,d lines; nobody can change one unnoticed. Note the newest seal outside the database, to be given to ./drylap history --noted: "
+                                .formatted(one.seq()))
+                .orElse("Nothing is sealed yet: that takes a minute."));
+        head.map(one -> new Code(one.toString())).ifPresent(words::add);
+        words.addClassName("sealed");
+        return words;
     }
 
     private void show(String wanted) {
