@@ -27,7 +27,7 @@ record Cooling(
     private static final int LEAST_MOVES = 5_000;
 
     private static final int COOLER = 2;
-    private static final int PART = 6;
+    private static final int PART = 8;
     private static final int PART_OF_REGION = 4;
     private static final int FEW = 60;
     /** A search without an end cools down in so long, again and again. */
