@@ -53,4 +53,21 @@ class ApiSecurity {
                         ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();
     }
+
+    /** Service managers ask whether the node lives and is ready: two addresses, nothing else, and no session. */
+    @Bean
+    @Order(3)
+    SecurityFilterChain health(HttpSecurity http) throws Exception {
+        return http.securityMatcher("/health/**")
+                .authorizeHttpRequests(requests -> requests.requestMatchers(
+                                HttpMethod.GET, "/health/live", "/health/ready")
+                        .permitAll()
+                        .anyRequest()
+                        .denyAll())
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
+                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
+                .build();
+    }
 }
