@@ -50,8 +50,12 @@ final class PlanningJob implements JobHandler {
         job.eachMoment(places::write);
         PlanRequest left = before == null ? request : request.after(before.elapsed(), before.moves());
         Plan best = planner.plan(folder, left, trail, notes, job::halted);
-        if (job.leaving()) places.writeNow();
-        else end(job, id, folder, best, notes.closing(best));
+        if (job.leaving()) {
+            places.writeNow();
+            return;
+        }
+        places.close();
+        end(job, id, folder, best, notes.closing(best));
     }
 
     private void end(Job job, FolderId id, JobFolder folder, Plan best, PlanProgress end) {

@@ -15,6 +15,7 @@ final class WaypointNotes {
     private final ProgressNotes progress;
     private @Nullable Duration last;
     private @Nullable Waypoint kept;
+    private boolean closed;
 
     WaypointNotes(Job job, RunWaypoints waypoints, Trail trail, ProgressNotes progress) {
         this.job = job;
@@ -25,7 +26,13 @@ final class WaypointNotes {
 
     synchronized void write() {
         Duration before = last;
+        if (closed) return;
         if (before == null || progress.elapsed().minus(before).compareTo(EVERY) >= 0) writeNow();
+    }
+
+    /** The run has ended: nobody goes on with it. */
+    synchronized void close() {
+        closed = true;
     }
 
     /** The node goes down: whoever goes on loses nothing. */
