@@ -8,6 +8,7 @@ import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceTransactionManagerAutoConfiguration;
 import org.springframework.boot.jooq.autoconfigure.JooqAutoConfiguration;
 import org.springframework.boot.transaction.autoconfigure.TransactionAutoConfiguration;
+import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
 
@@ -20,7 +21,12 @@ import org.springframework.context.annotation.FilterType;
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {"drylap\\.(ui|api|cli|demo)\\..*", "drylap\\.[A-Z].*"}))
+                        pattern = {
+                            "drylap\\.(ui|api|cli|demo)\\..*",
+                            "drylap\\.[A-Z].*",
+                            // it prints a code that is good at the pages of the same process only
+                            "drylap\\.security\\.FirstUse"
+                        }))
 @ImportAutoConfiguration({
     DataSourceAutoConfiguration.class,
     DataSourceTransactionManagerAutoConfiguration.class,
@@ -29,8 +35,8 @@ import org.springframework.context.annotation.FilterType;
     JooqAutoConfiguration.class
 })
 class Worker {
-    static void run(String... settings) {
-        new SpringApplicationBuilder(Worker.class)
+    static ConfigurableApplicationContext run(String... settings) {
+        return new SpringApplicationBuilder(Worker.class)
                 .web(WebApplicationType.NONE)
                 .properties("drylap.work.alone=true", "spring.main.keep-alive=true")
                 .run(settings);

@@ -1,9 +1,12 @@
 package drylap.planning;
 
+import static drylap.persistence.jooq.Tables.PLANNING_RUN;
 import static drylap.persistence.jooq.Tables.RUN_WAYPOINT;
+import static org.jooq.impl.DSL.select;
 
 import drylap.kernel.Coded;
 import drylap.kernel.CrewId;
+import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.persistence.jooq.tables.records.RunWaypointRecord;
@@ -16,6 +19,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.springframework.stereotype.Service;
 import tools.jackson.databind.json.JsonMapper;
@@ -75,6 +79,15 @@ final class RunWaypoints {
                 .execute();
     }
 
+    /** Of runs that ended without a word, as those do that a newer one takes the place of. */
+    void forgetAll(FolderId folder) {
+        db.deleteFrom(RUN_WAYPOINT)
+                .where(RUN_WAYPOINT.JOB_ID.in(select(PLANNING_RUN.JOB_ID)
+                        .from(PLANNING_RUN)
+                        .where(PLANNING_RUN.FOLDER_ID.eq(folder.value()))))
+                .execute();
+    }
+
     private static String written(Waypoint place) {
         List<List<String>> days = place.days().stream()
                 .map(day -> List.of(
@@ -89,12 +102,14 @@ final class RunWaypoints {
 
     private static List<String> row(Turn turn) {
         Instant wait = turn.notBefore();
-        return List.of(
-                Integer.toString(turn.region()),
-                turn.crew().value(),
-                turn.opening().value(),
-                turn.task().code(),
-                wait == null ? "" : wait.toString());
+        return Stream.concat(
+                        Stream.of(
+                                Integer.toString(turn.region()),
+                                turn.crew().value(),
+                                turn.task().code(),
+                                wait == null ? "" : wait.toString()),
+                        turn.openings().stream().map(OpeningId::value))
+                .toList();
     }
 
     private static KeptWaypoint read(RunWaypointRecord row) {
@@ -117,8 +132,8 @@ final class RunWaypoints {
         return new Turn(
                 Integer.parseInt(row.get(0)),
                 new CrewId(row.get(1)),
-                new OpeningId(row.get(2)),
-                Coded.of(Task.class, row.get(3)),
-                row.get(4).isEmpty() ? null : Instant.parse(row.get(4)));
+                row.subList(4, row.size()).stream().map(OpeningId::new).toList(),
+                Coded.of(Task.class, row.get(2)),
+                row.get(3).isEmpty() ? null : Instant.parse(row.get(3)));
     }
 }

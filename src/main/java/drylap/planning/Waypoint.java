@@ -27,15 +27,19 @@ public record Waypoint(long medium, long soft, List<Day> days, List<Turn> turns)
     /**
      * What a crew does next: neighbouring openings of a course.
      *
-     * @param opening the first of them
+     * @param openings all of them, in their order: some may be done by the time that somebody goes on
      * @param notBefore how long it waits with it; absent: it begins as early as it can
      */
     public record Turn(
             int region,
             CrewId crew,
-            OpeningId opening,
+            List<OpeningId> openings,
             Task task,
-            @Nullable Instant notBefore) {}
+            @Nullable Instant notBefore) {
+        public Turn {
+            openings = List.copyOf(openings);
+        }
+    }
 
     /** Whether the plan here costs less than that of another. */
     public boolean betterThan(Waypoint other) {

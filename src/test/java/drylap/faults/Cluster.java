@@ -89,13 +89,25 @@ final class Cluster implements AutoCloseable {
         return workers.stream().filter(one -> one.pid() == pid).findFirst().orElseThrow();
     }
 
+    /** However the trial ends, nothing that it started goes on running. */
+    static void endAll(Path home) {
+        List<ProcessHandle> all = ProcessHandle.current().descendants().toList();
+        all.forEach(ProcessHandle::destroyForcibly);
+        try {
+            for (ProcessHandle one : all) one.onExit().get(20, TimeUnit.SECONDS);
+            new ProcessBuilder("umount", home.resolve("disk").toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start()
+                    .waitFor();
+        } catch (Exception failure) {
+            System.err.println("something of the trial may still run: " + failure);
+        }
+    }
+
     @Override
-    public void close() throws IOException, InterruptedException {
-        for (TrialNode web : webs) web.close();
-        for (TrialNode worker : workers) worker.close();
+    public void close() throws IOException {
         wire.close();
-        postgres.close();
-        if (ownDisk)
-            new ProcessBuilder("umount", disk.toString()).inheritIO().start().waitFor(20, TimeUnit.SECONDS);
+        endAll(home);
     }
 }

@@ -56,10 +56,9 @@ public final class FaultTrial {
         long begun = System.nanoTime();
         Path home = Files.createTempDirectory("drylap-faults");
         System.err.println("Consoles and the log of what was confirmed are in " + home);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> Cluster.endAll(home)));
         Book book = new Book(home.resolve("confirmed.txt"));
         try (book; Cluster cluster = Cluster.start(home)) {
-            // whoever ends the trial early leaves nothing running behind
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> end(cluster)));
             Program program = new Program();
             Setting setting = Setting.of(cluster, program, book);
             try (Load load = new Load(cluster, book, program, setting)) {
@@ -72,14 +71,6 @@ public final class FaultTrial {
                         else if (round < rounds) return end(scene, book);
                 return end(scene, book);
             }
-        }
-    }
-
-    private static void end(Cluster cluster) {
-        try {
-            cluster.close();
-        } catch (IOException | InterruptedException failure) {
-            System.err.println("something of the trial may still run: " + failure);
         }
     }
 

@@ -1,8 +1,10 @@
 package drylap.faults;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executors;
 import org.awaitility.Awaitility;
 
 /** Where faults happen, and how it is seen that all goes on. */
@@ -49,18 +51,26 @@ final class Scene {
     /** From the blow to when the other worker has gone on from where the search stood. */
     Duration worker(Blow blow) throws Exception {
         var solve = new Solve(cluster.postgres, load.askRun(setting.searched()));
-        TrialNode worker = cluster.workerOf(solve.awaitUnderWay().pid());
+        var known = solve.awaitUnderWay();
+        TrialNode worker = cluster.workerOf(known.pid());
         long begun = System.nanoTime();
-        blow.to(worker);
-        var kept = solve.place().orElse(null);
-        var last = kept == null || kept.pid() != worker.pid() ? solve.awaitUnderWay() : kept;
-        if (last.pid() != worker.pid()) throw new IllegalStateException("the run went on before it was looked at");
-        var next = solve.awaitGoneOn(last);
-        Duration gone = since(begun);
-        if (!next.noWorseThan(last)) worse.add("a run went on from %s with %s".formatted(last, next));
+        try (var beside = Executors.newVirtualThreadPerTaskExecutor()) {
+            var struck = beside.submit(() -> {
+                blow.to(worker);
+                return null;
+            });
+            var change = solve.awaitChange(known);
+            Duration gone = since(begun);
+            if (!change.next().noWorseThan(change.last())) worse.add("a run went on worse: " + change);
+            struck.get();
+            startAgain(worker);
+            return gone;
+        }
+    }
+
+    private static void startAgain(TrialNode worker) throws IOException {
         worker.start();
         worker.awaitReady();
-        return gone;
     }
 
     Duration untilAllConfirm(long begun) {

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.awaitility.Awaitility;
 
 /** A planning run under way, as the database has it. */
@@ -37,9 +38,17 @@ final class Solve {
         return await(place -> place.state().equals("running") && place.elapsedMs() >= AT_WORK_MS);
     }
 
-    /** Waits until somebody else has begun from what was kept. */
-    Place awaitGoneOn(Place before) {
-        return await(place -> place.attempt() > before.attempt() && place.savedAt() > before.savedAt());
+    /** How it stood last with one worker, and first with the next. */
+    record Change(Place last, Place next) {}
+
+    /** Looks until somebody else has begun from what was kept. */
+    Change awaitChange(Place known) {
+        var last = new AtomicReference<>(known);
+        Place next = await(place -> {
+            if (place.attempt() == known.attempt()) last.set(place);
+            return place.attempt() > known.attempt() && place.savedAt() > last.get().savedAt();
+        });
+        return new Change(last.get(), next);
     }
 
     private Place await(java.util.function.Predicate<Place> wanted) {

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import org.awaitility.Awaitility;
 
 /** A node of the application in a process of its own, started again on the same ports as a service manager does. */
-final class TrialNode implements AutoCloseable {
+final class TrialNode {
     private static final Duration PATIENCE = Duration.ofSeconds(240);
     private static final HttpClient HTTP =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(2)).build();
@@ -55,6 +55,8 @@ final class TrialNode implements AutoCloseable {
                 .directory(home.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.appendTo(console.toFile()));
+        // what the caller has set is for a Drylap of theirs
+        builder.environment().keySet().removeIf(name -> name.startsWith("DRYLAP_"));
         builder.environment()
                 .putAll(Map.of(
                         "DRYLAP_DB_URL",
@@ -137,8 +139,4 @@ final class TrialNode implements AutoCloseable {
         process = launch();
     }
 
-    @Override
-    public void close() throws InterruptedException {
-        if (process.isAlive()) kill();
-    }
 }

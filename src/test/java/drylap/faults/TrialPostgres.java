@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.awaitility.Awaitility;
 
 /** A PostgreSQL as a service manager runs one: its process and all of its children, to be killed, stopped and started again. */
-final class TrialPostgres implements AutoCloseable {
+final class TrialPostgres {
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
     private final Path data;
@@ -125,10 +125,4 @@ final class TrialPostgres implements AutoCloseable {
                 .toList();
     }
 
-    @Override
-    public void close() throws IOException, InterruptedException {
-        if (!process.isAlive()) return;
-        signal("CONT");
-        kill();
-    }
 }

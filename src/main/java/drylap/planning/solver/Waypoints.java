@@ -10,7 +10,9 @@ import drylap.planning.Waypoint;
 import drylap.planning.Waypoint.Day;
 import drylap.planning.Waypoint.Turn;
 import drylap.planning.solver.CrewShares.CrewDate;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -63,7 +65,9 @@ final class Waypoints {
                 turns.add(new Turn(
                         region,
                         route.crew().crew.id(),
-                        unit.tasks[0].opening.id(),
+                        Arrays.stream(unit.tasks)
+                                .map(task -> task.opening.id())
+                                .toList(),
                         unit.kind,
                         wait > 0 ? axis.at(wait) : null));
             }
@@ -108,13 +112,17 @@ final class Waypoints {
     }
 
     private void put(Turn turn) {
-        Unit unit = units.get(new Work(turn.opening(), turn.task()));
         Route route = routes.get(turn.crew());
-        if (unit == null || route == null || placed.get(unit.index) || !unit.fits(route.crew())) return;
-        placed.set(unit.index);
-        route.getUnits().add(unit);
-        lists.notBefore[unit.index] =
-                turn.notBefore() == null ? 0 : lists.problem().axis().ceil(turn.notBefore());
+        if (route == null) return;
+        Instant wait = turn.notBefore();
+        for (OpeningId opening : turn.openings()) {
+            Unit unit = units.get(new Work(opening, turn.task()));
+            if (unit == null || placed.get(unit.index) || !unit.fits(route.crew())) continue;
+            placed.set(unit.index);
+            route.getUnits().add(unit);
+            lists.notBefore[unit.index] =
+                    wait == null ? 0 : lists.problem().axis().ceil(wait);
+        }
     }
 
     private void addRest(CrewLists anew) {
