@@ -56,13 +56,17 @@ class WorkerTests {
             awaitTrue(second, "select state = 'running' and attempt = 2 from job");
             awaitTrue(second, "select elapsed_ms > %d from run_waypoint".formatted(searched));
             assertThat(number(second, "select soft from run_waypoint")).isLessThanOrEqualTo(stood);
-            assertThat(number(second, "select count(*) from plan")).as("the first legal plan").isEqualTo(1);
+            assertThat(number(second, "select count(*) from plan"))
+                    .as("the first legal plan")
+                    .isEqualTo(1);
 
             var runs = second.getBean(PlanRuns.class);
             runs.stop(folder);
             RunState end = Awaitility.await()
                     .atMost(PATIENCE)
-                    .until(() -> runs.state(folder).orElseThrow(), state -> state.status().ended());
+                    .until(
+                            () -> runs.state(folder).orElseThrow(),
+                            state -> state.status().ended());
             assertThat(end.status()).isEqualTo(RunState.Status.STOPPED);
             assertThat(end.progress().soft()).isLessThanOrEqualTo(stood);
             assertThat(end.progress().elapsed().toMillis()).isGreaterThan(searched);
@@ -79,8 +83,8 @@ class WorkerTests {
 
     @Test
     void a_number_of_threads_that_cannot_be_is_refused_with_what_can() {
-        assertThatThrownBy(() ->
-                        Worker.run("--drylap.db.url=" + database, "--server.port=0", "--drylap.work.threads=0"))
+        assertThatThrownBy(
+                        () -> Worker.run("--drylap.db.url=" + database, "--server.port=0", "--drylap.work.threads=0"))
                 .rootCause()
                 .hasMessageContaining("DRYLAP_WORK_THREADS is 0; accepted: 1 to 64 for a worker");
     }

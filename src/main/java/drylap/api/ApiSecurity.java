@@ -8,6 +8,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.session.DisableEncodeUrlFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
@@ -27,6 +28,7 @@ class ApiSecurity {
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
                 // whoever signs in goes to a page, never to an answer that a script had asked for
                 .requestCache(cache -> cache.disable())
+                .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                                 ProblemAnswer.write(response, HttpStatus.UNAUTHORIZED, "sign in first"))
                         .accessDeniedHandler((_, response, _) -> ProblemAnswer.write(
@@ -59,11 +61,11 @@ class ApiSecurity {
     @Order(3)
     SecurityFilterChain health(HttpSecurity http) throws Exception {
         return http.securityMatcher("/health/**")
-                .authorizeHttpRequests(requests -> requests.requestMatchers(
-                                HttpMethod.GET, "/health/live", "/health/ready")
-                        .permitAll()
-                        .anyRequest()
-                        .denyAll())
+                .authorizeHttpRequests(
+                        requests -> requests.requestMatchers(HttpMethod.GET, "/health/live", "/health/ready")
+                                .permitAll()
+                                .anyRequest()
+                                .denyAll())
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->

@@ -36,11 +36,7 @@ public record PlanRequest(
     public PlanRequest after(Duration elapsed, long tried) {
         Duration left = time == null || time.compareTo(elapsed) <= 0 ? Duration.ZERO : time.minus(elapsed);
         return new PlanRequest(
-                now,
-                time == null ? null : left,
-                moves == null ? null : Math.max(0, moves - tried),
-                seed,
-                processors);
+                now, time == null ? null : left, moves == null ? null : Math.max(0, moves - tried), seed, processors);
     }
 
     /** As {@code this}, on so many processors, one at least. */

@@ -74,9 +74,7 @@ final class RunWaypoints {
     }
 
     void forget(JobId run) {
-        db.deleteFrom(RUN_WAYPOINT)
-                .where(RUN_WAYPOINT.JOB_ID.eq(run.value()))
-                .execute();
+        db.deleteFrom(RUN_WAYPOINT).where(RUN_WAYPOINT.JOB_ID.eq(run.value())).execute();
     }
 
     /** Of runs that ended without a word, as those do that a newer one takes the place of. */
@@ -95,8 +93,7 @@ final class RunWaypoints {
                         day.crew().value(),
                         day.date().toString()))
                 .toList();
-        List<List<String>> turns =
-                place.turns().stream().map(RunWaypoints::row).toList();
+        List<List<String>> turns = place.turns().stream().map(RunWaypoints::row).toList();
         return JSON.writeValueAsString(new Place(days, turns));
     }
 

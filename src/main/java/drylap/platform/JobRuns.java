@@ -56,7 +56,8 @@ final class JobRuns {
             end(attempt);
         } catch (Exception failure) {
             if (DatabaseAway.causes(failure))
-                throw new IllegalStateException("the database is away while job %d is done".formatted(id.value()), failure);
+                throw new IllegalStateException(
+                        "the database is away while job %d is done".formatted(id.value()), failure);
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             LOG.error("Job {} ({}) failed", id.value(), row.getKind(), failure);
             fail(attempt, reason(failure));

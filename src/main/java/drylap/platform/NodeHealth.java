@@ -49,9 +49,7 @@ public final class NodeHealth {
             case STARTING -> new Readiness(false, "starting");
             case STOPPING -> new Readiness(false, "stopping");
             case AT_WORK ->
-                databaseAnswers()
-                        ? new Readiness(true, "ready")
-                        : new Readiness(false, "the database does not answer");
+                databaseAnswers() ? new Readiness(true, "ready") : new Readiness(false, "the database does not answer");
         };
     }
 

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -15,6 +16,8 @@ final class Book implements AutoCloseable {
     private final Set<String> confirmed = ConcurrentHashMap.newKeySet();
     private final Map<Integer, Long> lastBy = new ConcurrentHashMap<>();
     private final PrintWriter file;
+    private long lastByAny = System.nanoTime();
+    private long longestGap;
 
     Book(Path path) throws IOException {
         file = new PrintWriter(Files.newBufferedWriter(path, StandardCharsets.UTF_8), true);
@@ -25,8 +28,11 @@ final class Book implements AutoCloseable {
     }
 
     /** @param node the web node that answered */
-    void confirm(String operation, int node) {
-        lastBy.put(node, System.nanoTime());
+    synchronized void confirm(String operation, int node) {
+        long now = System.nanoTime();
+        lastBy.put(node, now);
+        longestGap = Math.max(longestGap, now - lastByAny);
+        lastByAny = now;
         if (confirmed.add(operation)) write("confirmed " + operation);
     }
 
@@ -42,6 +48,16 @@ final class Book implements AutoCloseable {
     /** Whether a node has confirmed something since a moment of {@link System#nanoTime}. */
     boolean confirmedBy(int node, long since) {
         return lastBy.getOrDefault(node, since - 1) > since;
+    }
+
+    synchronized void beginGap() {
+        lastByAny = System.nanoTime();
+        longestGap = 0;
+    }
+
+    /** How long nobody had an answer, at the longest, since {@link #beginGap}. */
+    synchronized Duration longestGap() {
+        return Duration.ofNanos(longestGap);
     }
 
     int confirmed() {

@@ -19,11 +19,11 @@ final class Cluster implements AutoCloseable {
     private final Path disk;
     private final boolean ownDisk;
 
-    private Cluster(Path home) throws IOException, InterruptedException {
+    private Cluster(Path home, List<String> settings) throws IOException, InterruptedException {
         this.home = home;
         disk = Files.createDirectories(home.resolve("disk"));
         ownDisk = mount(disk);
-        postgres = TrialPostgres.in(home, disk.resolve("data"));
+        postgres = TrialPostgres.in(home, disk.resolve("data"), settings);
         postgres.awaitReady();
         wire = new Wire(postgres.port());
         String database = "jdbc:postgresql://127.0.0.1:%d/postgres".formatted(wire.port());
@@ -36,8 +36,9 @@ final class Cluster implements AutoCloseable {
         workers.forEach(TrialNode::awaitReady);
     }
 
-    static Cluster start(Path home) throws IOException, InterruptedException {
-        return new Cluster(home);
+    /** @param settings of PostgreSQL, such as {@code synchronous_commit=off} */
+    static Cluster start(Path home, List<String> settings) throws IOException, InterruptedException {
+        return new Cluster(home, settings);
     }
 
     /** A disk of its own that can be filled; without the right to mount one there is none, and nothing is filled. */

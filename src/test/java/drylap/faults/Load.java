@@ -123,8 +123,7 @@ final class Load implements AutoCloseable {
         for (long begun = System.nanoTime(); trying(begun); ) {
             int node = some(draw);
             try {
-                var answer =
-                        program.post(cluster.webs.get(node), path + "/marks", key, seen.etag(), done(line));
+                var answer = program.post(cluster.webs.get(node), path + "/marks", key, seen.etag(), done(line));
                 if (answer.status() < 300) book.confirm(name, node);
                 if (answer.status() < 500) return;
             } catch (IOException noAnswer) {
@@ -141,7 +140,8 @@ final class Load implements AutoCloseable {
 
     private static @Nullable String nextLine(JsonNode opening) {
         for (JsonNode line : opening.path("lines"))
-            if (line.path("next").asBoolean() && ofWindowCrew(line)) return line.path("line").stringValue();
+            if (line.path("next").asBoolean() && ofWindowCrew(line))
+                return line.path("line").stringValue();
         return null;
     }
 
@@ -155,8 +155,7 @@ final class Load implements AutoCloseable {
     private void sendAgain(Random draw) throws Exception {
         String opening = setting.opening(nextOpening.getAndIncrement());
         var seen = program.get(
-                cluster.webs.get(some(draw)),
-                "/api/v1/folders/%d/openings/%s".formatted(setting.marked(), opening));
+                cluster.webs.get(some(draw)), "/api/v1/folders/%d/openings/%s".formatted(setting.marked(), opening));
         if (seen.status() != 200) throw new IOException("reading is answered with " + seen.status());
         List<String> lines = new ArrayList<>();
         for (JsonNode line : seen.json().path("lines"))
@@ -243,8 +242,7 @@ final class Load implements AutoCloseable {
         String name = "trial-%d".formatted(number);
         int node = some(draw);
         book.ask(Names.bringIn(name, openings));
-        program.ask(
-                cluster.webs.get(node), "/import?name=%s&openings=%d&seed=%d".formatted(name, openings, number));
+        program.ask(cluster.webs.get(node), "/import?name=%s&openings=%d&seed=%d".formatted(name, openings, number));
         book.confirm(Names.bringIn(name, openings), node);
         pause(Duration.ofSeconds(2));
     }

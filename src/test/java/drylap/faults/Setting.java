@@ -44,8 +44,7 @@ final class Setting {
     private static long bringIn(Program program, Book book, TrialNode web, String name, int openings)
             throws IOException, InterruptedException {
         book.ask(Names.bringIn(name, openings));
-        long folder =
-                Long.parseLong(program.ask(web, "/import?name=%s&openings=%d&seed=1".formatted(name, openings)));
+        long folder = Long.parseLong(program.ask(web, "/import?name=%s&openings=%d&seed=1".formatted(name, openings)));
         book.confirm(Names.bringIn(name, openings), 0);
         return folder;
     }

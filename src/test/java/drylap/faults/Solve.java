@@ -46,7 +46,8 @@ final class Solve {
         var last = new AtomicReference<>(known);
         Place next = await(place -> {
             if (place.attempt() == known.attempt()) last.set(place);
-            return place.attempt() > known.attempt() && place.savedAt() > last.get().savedAt();
+            return place.attempt() > known.attempt()
+                    && place.savedAt() > last.get().savedAt();
         });
         return new Change(last.get(), next);
     }

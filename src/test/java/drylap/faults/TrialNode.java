@@ -138,5 +138,4 @@ final class TrialNode {
     void start() throws IOException {
         process = launch();
     }
-
 }

@@ -21,18 +21,20 @@ final class TrialPostgres {
     private final Path console;
     private final Path program;
     private final int port;
+    private final List<String> settings;
     private Process process;
 
-    private TrialPostgres(Path data, Path console, Path program, int port) throws IOException {
+    private TrialPostgres(Path data, Path console, Path program, int port, List<String> settings) throws IOException {
         this.data = data;
         this.console = console;
         this.program = program;
         this.port = port;
+        this.settings = settings;
         process = launch();
     }
 
     /** @param data where the data are to be, which is empty yet */
-    static TrialPostgres in(Path home, Path data) throws IOException {
+    static TrialPostgres in(Path home, Path data, List<String> settings) throws IOException {
         EmbeddedPostgres.builder()
                 .setOverrideWorkingDirectory(home.resolve("postgres").toFile())
                 .setDataDirectory(data)
@@ -46,7 +48,7 @@ final class TrialPostgres {
             Path program = files.filter(file -> file.endsWith("bin/postgres"))
                     .findFirst()
                     .orElseThrow();
-            return new TrialPostgres(data, home.resolve("postgres.txt"), program, Ports.free());
+            return new TrialPostgres(data, home.resolve("postgres.txt"), program, Ports.free(), settings);
         }
     }
 
@@ -64,6 +66,7 @@ final class TrialPostgres {
                 "max_connections=100",
                 // so that a small disk holds what the trial writes
                 "max_wal_size=128MB")) words.addAll(List.of("-c", setting));
+        settings.forEach(setting -> words.addAll(List.of("-c", setting)));
         return new ProcessBuilder(words)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.appendTo(console.toFile()))
@@ -124,5 +127,4 @@ final class TrialPostgres {
         return Stream.concat(Stream.of(process.toHandle()), process.descendants())
                 .toList();
     }
-
 }

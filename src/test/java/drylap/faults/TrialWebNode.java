@@ -162,7 +162,8 @@ public final class TrialWebNode {
                 new PlanId(number(given, "plan")),
                 seen.equals("null") ? null : new PublicationId(Long.parseLong(seen)));
         return switch (result) {
-            case PublishResult.Published done -> "published " + done.publication().id().value();
+            case PublishResult.Published done ->
+                "published " + done.publication().id().value();
             case PublishResult.PublishedMeanwhile other ->
                 "meanwhile " + other.newer().id().value();
         };

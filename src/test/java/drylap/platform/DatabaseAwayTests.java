@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /** Codes as in appendix A, PostgreSQL Error Codes, of PostgreSQL's manual. */
 class DatabaseAwayTests {
@@ -31,7 +31,9 @@ class DatabaseAwayTests {
 
     @Test
     void a_pool_that_has_no_connection_is_a_database_that_is_away() {
-        assertThat(DatabaseAway.causes(new SQLTransientConnectionException("timed out"))).isTrue();
-        assertThat(DatabaseAway.causes(new IllegalStateException("no labour row"))).isFalse();
+        assertThat(DatabaseAway.causes(new SQLTransientConnectionException("timed out")))
+                .isTrue();
+        assertThat(DatabaseAway.causes(new IllegalStateException("no labour row")))
+                .isFalse();
     }
 }

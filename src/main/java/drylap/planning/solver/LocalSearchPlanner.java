@@ -8,13 +8,13 @@ import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.Trail;
 import drylap.planning.Waypoint;
-import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import drylap.weather.SiteWeather;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A legal plan at once by construction, then better ones by local search until time, moves or patience end; a large job region
@@ -33,11 +33,7 @@ public final class LocalSearchPlanner implements Planner {
 
     @Override
     public Plan plan(
-            JobFolder folder,
-            PlanRequest request,
-            Trail trail,
-            Consumer<PlanProgress> watcher,
-            BooleanSupplier stop) {
+            JobFolder folder, PlanRequest request, Trail trail, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
         Span span = Span.of(folder, request.now());
         if (Regions.mayCut(folder) && request.processors() > 1) reckonSunsMeanwhile(folder, span);
@@ -55,8 +51,7 @@ public final class LocalSearchPlanner implements Planner {
         }
     }
 
-    private static List<RegionSearch> begin(
-            Crowd crowd, List<JobFolder> regions, Span span, @Nullable Waypoint from) {
+    private static List<RegionSearch> begin(Crowd crowd, List<JobFolder> regions, Span span, @Nullable Waypoint from) {
         List<Integer> numbers = IntStream.range(0, regions.size()).boxed().toList();
         return crowd.each(numbers, number -> {
             RegionSearch search = RegionSearch.begin(regions.get(number), span);

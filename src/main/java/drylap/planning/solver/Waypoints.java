@@ -38,8 +38,7 @@ final class Waypoints {
     }
 
     static Waypoint of(List<RegionSearch> searches) {
-        List<RegionSearch.Best> best =
-                searches.stream().map(RegionSearch::best).toList();
+        List<RegionSearch.Best> best = searches.stream().map(RegionSearch::best).toList();
         List<Day> days = new ArrayList<>();
         List<Turn> turns = new ArrayList<>();
         for (int region = 0; region < best.size(); region++) {
@@ -65,9 +64,7 @@ final class Waypoints {
                 turns.add(new Turn(
                         region,
                         route.crew().crew.id(),
-                        Arrays.stream(unit.tasks)
-                                .map(task -> task.opening.id())
-                                .toList(),
+                        Arrays.stream(unit.tasks).map(task -> task.opening.id()).toList(),
                         unit.kind,
                         wait > 0 ? axis.at(wait) : null));
             }
@@ -80,7 +77,8 @@ final class Waypoints {
         if (published || cut.size() < 2 || regions != cut.size()) return cut;
         Map<CrewDate, Integer> had = new HashMap<>();
         for (Day day : from.days()) had.put(new CrewDate(day.crew(), day.date()), day.region());
-        List<List<Shift>> shifts = cut.stream().<List<Shift>>map(_ -> new ArrayList<>()).toList();
+        List<List<Shift>> shifts =
+                cut.stream().<List<Shift>>map(_ -> new ArrayList<>()).toList();
         for (int region = 0; region < cut.size(); region++)
             for (Shift shift : cut.get(region).shifts())
                 shifts.get(had.getOrDefault(new CrewDate(shift.crew(), shift.date()), region))

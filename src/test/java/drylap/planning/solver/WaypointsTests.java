@@ -59,8 +59,8 @@ class WaypointsTests {
         JobFolder folder = GeneratedFolder.of(60, 3, 1);
         Trail trail = Trail.fresh();
         plan(folder, moves(4_000), trail);
-        JobFolder later =
-                folder.withOpenings(folder.openings().subList(3, folder.openings().size()));
+        JobFolder later = folder.withOpenings(
+                folder.openings().subList(3, folder.openings().size()));
 
         Plan again = plan(later, NO_MOVES, Trail.from(trail.now().orElseThrow()));
 
