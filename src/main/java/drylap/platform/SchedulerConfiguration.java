@@ -67,8 +67,8 @@ class SchedulerConfiguration {
             scheduler.start();
         }
 
-        /** The first thing when a node is asked to stop: its jobs go on elsewhere while it still answers what it was asked. */
-        @Order(Ordered.HIGHEST_PRECEDENCE)
+        /** The first thing when a node is asked to stop, once it says so to who asks for its health: its jobs go on elsewhere while it still answers what it was asked. */
+        @Order(Ordered.HIGHEST_PRECEDENCE + 1)
         @EventListener(ContextClosedEvent.class)
         void stop() {
             if (works) scheduler.stop();

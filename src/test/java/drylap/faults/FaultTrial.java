@@ -52,10 +52,12 @@ public final class FaultTrial {
                 Cluster cluster = Cluster.start(home, wish.postgres())) {
             Program program = new Program();
             Setting setting = Setting.of(cluster, program, book);
-            try (Load load = new Load(cluster, book, program, setting)) {
-                Scene scene = new Scene(cluster, book, load, setting);
-                load.askRun(setting.searched());
-                load.begin();
+            Ground ground = new Ground(cluster, book, program, setting);
+            Ordering ordering = new Ordering(ground);
+            try (Load load = new Load(ground)) {
+                Scene scene = new Scene(ground, ordering);
+                ordering.run(setting.searched());
+                load.begin(ordering);
                 strikeInTurn(scene, load, book);
                 return end(scene);
             }

@@ -13,15 +13,15 @@ final class Scene {
 
     private final Cluster cluster;
     private final Book book;
-    private final Load load;
     private final Setting setting;
+    private final Ordering ordering;
     private final List<String> worse = new ArrayList<>();
 
-    Scene(Cluster cluster, Book book, Load load, Setting setting) {
-        this.cluster = cluster;
-        this.book = book;
-        this.load = load;
-        this.setting = setting;
+    Scene(Ground ground, Ordering ordering) {
+        cluster = ground.cluster();
+        book = ground.book();
+        setting = ground.setting();
+        this.ordering = ordering;
     }
 
     /** Something that ends a node. */
@@ -50,7 +50,7 @@ final class Scene {
 
     /** From the blow to when the other worker has gone on from where the search stood. */
     Duration worker(Blow blow) throws Exception {
-        var solve = new Solve(cluster.postgres, load.askRun(setting.searched()));
+        var solve = new Solve(cluster.postgres, ordering.run(setting.searched()));
         var known = solve.awaitUnderWay();
         TrialNode worker = cluster.workerOf(known.pid());
         long begun = System.nanoTime();
