@@ -3,6 +3,7 @@ package drylap;
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.component.page.Push;
 import com.vaadin.flow.server.AppShellSettings;
+import drylap.cli.Application;
 import drylap.cli.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -18,9 +19,12 @@ public class Drylap implements AppShellConfigurator {
     }
 
     /** Spring has said on the console why it could not start; what is left to do is to end with a fault. */
-    private static void start(String... settings) {
+    private static void start(Application.Node node, String... settings) {
         try {
-            SpringApplication.run(Drylap.class, settings);
+            switch (node) {
+                case WEB -> SpringApplication.run(Drylap.class, settings);
+                case WORKER -> Worker.run(settings);
+            }
         } catch (RuntimeException reported) {
             System.exit(1);
         }

@@ -62,6 +62,7 @@ class TableOwnershipTests {
                             "LEDGER_LINE",
                             "PLANNING_RUN",
                             "RUN_POINT",
+                            "RUN_WAYPOINT",
                             "PUBLICATION",
                             "PIN")));
 

@@ -8,6 +8,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.session.DisableEncodeUrlFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
@@ -27,6 +28,7 @@ class ApiSecurity {
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
                 // whoever signs in goes to a page, never to an answer that a script had asked for
                 .requestCache(cache -> cache.disable())
+                .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                                 ProblemAnswer.write(response, HttpStatus.UNAUTHORIZED, "sign in first"))
                         .accessDeniedHandler((_, response, _) -> ProblemAnswer.write(
@@ -49,6 +51,23 @@ class ApiSecurity {
                 .requestCache(cache -> cache.disable())
                 .headers(headers -> headers.referrerPolicy(
                         policy -> policy.policy(ReferrerPolicyHeaderWriter.ReferrerPolicy.NO_REFERRER)))
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
+                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
+                .build();
+    }
+
+    /** Service managers ask whether the node lives and is ready: two addresses, nothing else, and no session. */
+    @Bean
+    @Order(3)
+    SecurityFilterChain health(HttpSecurity http) throws Exception {
+        return http.securityMatcher("/health/**")
+                .authorizeHttpRequests(
+                        requests -> requests.requestMatchers(HttpMethod.GET, "/health/live", "/health/ready")
+                                .permitAll()
+                                .anyRequest()
+                                .denyAll())
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                         ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();

@@ -5,6 +5,7 @@
             "kernel",
             "speech",
             "security",
+            "platform",
             "assembly",
             "sites",
             "crews",

@@ -26,6 +26,7 @@ public final class Commands {
             "A dry hour is never a statement that work at height is safe: the competent person on site decides.";
 
     private final ServeCommand serve;
+    private final WorkerCommand worker;
     private final CommandLine line;
 
     public Commands(Application application) {
@@ -36,6 +37,8 @@ public final class Commands {
         serve = new ServeCommand(application);
         line = new CommandLine(new RootCommand(serve));
         line.addSubcommand(serve);
+        worker = new WorkerCommand(application);
+        line.addSubcommand(worker);
         headless().forEach(line::addSubcommand);
         acceptCodes();
         line.setOut(out).setErr(err).setUsageHelpWidth(100);
@@ -70,7 +73,7 @@ public final class Commands {
 
     /** Whether the words started the application, so that the process has to stay. */
     public boolean applicationStarted() {
-        return serve.started();
+        return serve.started() || worker.started();
     }
 
     private void acceptCodes() {

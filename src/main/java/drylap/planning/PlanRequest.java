@@ -32,6 +32,13 @@ public record PlanRequest(
         return on(Math.min(processors, Processors.forBackgroundWork()));
     }
 
+    /** What is left of {@code this} after some searching. */
+    public PlanRequest after(Duration elapsed, long tried) {
+        Duration left = time == null || time.compareTo(elapsed) <= 0 ? Duration.ZERO : time.minus(elapsed);
+        return new PlanRequest(
+                now, time == null ? null : left, moves == null ? null : Math.max(0, moves - tried), seed, processors);
+    }
+
     /** As {@code this}, on so many processors, one at least. */
     public PlanRequest on(int some) {
         return new PlanRequest(now, time, moves, seed, Math.max(1, some));

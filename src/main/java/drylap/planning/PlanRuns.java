@@ -29,6 +29,7 @@ public final class PlanRuns {
     private final TransactionTemplate transaction;
     private final BackgroundWork work;
     private final PlanningRuns runs;
+    private final RunWaypoints waypoints;
     private final RunWatch watch;
     private final Publications publications;
     private final JobFolders folders;
@@ -39,6 +40,7 @@ public final class PlanRuns {
             TransactionTemplate transaction,
             BackgroundWork work,
             PlanningRuns runs,
+            RunWaypoints waypoints,
             RunWatch watch,
             Publications publications,
             JobFolders folders,
@@ -47,6 +49,7 @@ public final class PlanRuns {
         this.transaction = transaction;
         this.work = work;
         this.runs = runs;
+        this.waypoints = waypoints;
         this.watch = watch;
         this.publications = publications;
         this.folders = folders;
@@ -63,6 +66,7 @@ public final class PlanRuns {
         return transaction.execute(_ -> {
             lock(folder);
             runs.underWay(folder).forEach(work::withdraw);
+            waypoints.forgetAll(folder);
             JobId job = work.ask(PlanningJob.KIND, Long.toString(folder.value()));
             runs.open(job, folder, request);
             return new RunId(job.value());

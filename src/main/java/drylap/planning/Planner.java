@@ -17,5 +17,13 @@ public interface Planner {
      * @param watcher told from time to time, and once at the first legal plan
      * @param stop asked often; once it says yes, the best plan so far is returned
      */
-    Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop);
+    default Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
+        return plan(folder, request, Trail.fresh(), watcher, stop);
+    }
+
+    /**
+     * As above, on a trail: it goes on from where an earlier search of the folder stood, if the trail says, and tells the trail where
+     * it stands.
+     */
+    Plan plan(JobFolder folder, PlanRequest request, Trail trail, Consumer<PlanProgress> watcher, BooleanSupplier stop);
 }

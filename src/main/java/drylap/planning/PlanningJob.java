@@ -4,11 +4,12 @@ import drylap.kernel.FolderId;
 import drylap.persistence.jooq.tables.records.PlanningRunRecord;
 import drylap.platform.Job;
 import drylap.platform.JobHandler;
+import java.time.Duration;
 import org.springframework.stereotype.Service;
 
 /**
- * Does a planning run: the first legal plan is saved at once, so that people have one, and the best one at the end. A run
- * that is begun again after its process died starts from its request.
+ * Does a planning run: the first legal plan is saved at once, so that people have one, and the best one at the end. On the way it keeps where
+ * the search stands, so that a run goes on from there when its process died or its node goes down.
  */
 @Service
 final class PlanningJob implements JobHandler {
@@ -17,12 +18,14 @@ final class PlanningJob implements JobHandler {
     private final CurrentFolders folders;
     private final Plans plans;
     private final PlanningRuns runs;
+    private final RunWaypoints waypoints;
     private final Planner planner;
 
-    PlanningJob(CurrentFolders folders, Plans plans, PlanningRuns runs, Planner planner) {
+    PlanningJob(CurrentFolders folders, Plans plans, PlanningRuns runs, RunWaypoints waypoints, Planner planner) {
         this.folders = folders;
         this.plans = plans;
         this.runs = runs;
+        this.waypoints = waypoints;
         this.planner = planner;
     }
 
@@ -37,16 +40,30 @@ final class PlanningJob implements JobHandler {
         FolderId id = new FolderId(run.getFolderId());
         JobFolder folder = folders.load(id);
         PlanRequest request = PlanningRuns.request(run);
-        job.write(() -> runs.forgetPoints(job.id()));
+        KeptWaypoint before = waypoints.of(job.id()).orElse(null);
+        job.write(() -> runs.forgetPoints(job.id(), before == null ? Duration.ZERO : before.elapsed()));
         if (run.getPlanId() == null) keepFirst(job, id, folder, request);
-        ProgressNotes notes = new ProgressNotes(job, runs);
+        ProgressNotes notes = new ProgressNotes(job, runs, before);
+        Trail trail = before == null ? Trail.fresh() : Trail.from(before.place());
+        WaypointNotes places = new WaypointNotes(job, waypoints, trail, notes);
         job.eachMoment(notes::write);
-        Plan best = planner.plan(folder, request, notes, job::halted);
-        PlanProgress end = notes.closing(best);
+        job.eachMoment(places::write);
+        PlanRequest left = before == null ? request : request.after(before.elapsed(), before.moves());
+        Plan best = planner.plan(folder, left, trail, notes, job::halted);
+        if (job.leaving()) {
+            places.writeNow();
+            return;
+        }
+        places.close();
+        end(job, id, folder, best, notes.closing(best));
+    }
+
+    private void end(Job job, FolderId id, JobFolder folder, Plan best, PlanProgress end) {
         job.write(() -> {
             runs.note(job.id(), plans.save(id, best, folder));
             runs.note(job.id(), end);
             runs.add(job.id(), RunPoint.of(end));
+            waypoints.forget(job.id());
         });
     }
 

@@ -84,9 +84,11 @@ final class PlanningRuns {
                 .execute();
     }
 
-    /** A run that begins again counts its time from nought again. */
-    void forgetPoints(JobId job) {
-        db.deleteFrom(RUN_POINT).where(RUN_POINT.JOB_ID.eq(job.value())).execute();
+    /** A run that begins again, or goes on from a moment, has not yet been where these points are. */
+    void forgetPoints(JobId job, Duration after) {
+        db.deleteFrom(RUN_POINT)
+                .where(RUN_POINT.JOB_ID.eq(job.value()), RUN_POINT.AT_MS.ge(after.toMillis()))
+                .execute();
     }
 
     List<JobId> underWay(FolderId folder) {

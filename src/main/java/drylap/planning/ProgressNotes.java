@@ -9,19 +9,41 @@ import org.jspecify.annotations.Nullable;
 final class ProgressNotes implements Consumer<PlanProgress> {
     private final Job job;
     private final PlanningRuns runs;
+    private final Duration elapsedBefore;
+    private final long movesBefore;
     private volatile @Nullable PlanProgress last;
     private final RunCurve curve = new RunCurve();
     private @Nullable PlanProgress written;
     private boolean closed;
 
-    ProgressNotes(Job job, PlanningRuns runs) {
+    /** @param before what a run had done that goes on */
+    ProgressNotes(Job job, PlanningRuns runs, @Nullable KeptWaypoint before) {
         this.job = job;
         this.runs = runs;
+        elapsedBefore = before == null ? Duration.ZERO : before.elapsed();
+        movesBefore = before == null ? 0 : before.moves();
     }
 
     @Override
     public void accept(PlanProgress progress) {
-        last = progress;
+        last = new PlanProgress(
+                progress.elapsed().plus(elapsedBefore),
+                progress.moves() + movesBefore,
+                progress.medium(),
+                progress.soft(),
+                progress.planned(),
+                progress.unplanned());
+    }
+
+    /** How long the run has searched, all nodes together. */
+    Duration elapsed() {
+        PlanProgress progress = last;
+        return progress == null ? elapsedBefore : progress.elapsed();
+    }
+
+    long moves() {
+        PlanProgress progress = last;
+        return progress == null ? movesBefore : progress.moves();
     }
 
     synchronized void write() {
@@ -38,10 +60,9 @@ final class ProgressNotes implements Consumer<PlanProgress> {
     /** The last note, after which no other is written: time and moves as reported, costs and counts as in the plan. */
     synchronized PlanProgress closing(Plan plan) {
         closed = true;
-        PlanProgress progress = last;
         return new PlanProgress(
-                progress == null ? Duration.ZERO : progress.elapsed(),
-                progress == null ? 0 : progress.moves(),
+                elapsed(),
+                moves(),
                 plan.ledger().medium(),
                 plan.ledger().soft(),
                 plan.visits().size(),

@@ -20,6 +20,11 @@ class DatabaseConfiguration {
     Database database(PlatformSettings settings) {
         PlatformSettings.Db db = settings.db();
         String url = db.url();
+        if (settings.work().alone() && (url == null || url.isBlank()))
+            throw new DatabaseTrouble(
+                    "A worker shares the database of other nodes, and DRYLAP_DB_URL names none",
+                    "Set DRYLAP_DB_URL, DRYLAP_DB_USER and DRYLAP_DB_PASSWORD as on the other nodes; on a database of its own the"
+                            + " application needs no worker beside it.");
         return url == null || url.isBlank()
                 ? EmbeddedDatabase.in(settings.data())
                 : new ExternalDatabase(url, db.user(), db.password()).reached();

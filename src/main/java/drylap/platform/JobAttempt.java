@@ -47,7 +47,12 @@ final class JobAttempt implements Job {
 
     @Override
     public boolean halted() {
-        return stopped || nodeGoesDown.getAsBoolean();
+        return stopped || leaving();
+    }
+
+    @Override
+    public boolean leaving() {
+        return nodeGoesDown.getAsBoolean();
     }
 
     @Override

@@ -41,7 +41,10 @@ final class JobRuns {
         this.handlers = handlers.stream().collect(Collectors.toMap(JobHandler::kind, Function.identity()));
     }
 
-    /** Does the job; answers no where the node went down before its end, and it must be done again. */
+    /**
+     * Does the job; answers no where the node went down before its end, and it must be done again. A database that is away is thrown
+     * to whoever asks, to do it again later: that is no failure of the job.
+     */
     boolean run(JobId id, BooleanSupplier nodeGoesDown) {
         Optional<JobRecord> begun = begin(id);
         if (begun.isEmpty()) return true;
@@ -52,6 +55,9 @@ final class JobRuns {
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             end(attempt);
         } catch (Exception failure) {
+            if (DatabaseAway.causes(failure))
+                throw new IllegalStateException(
+                        "the database is away while job %d is done".formatted(id.value()), failure);
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             LOG.error("Job {} ({}) failed", id.value(), row.getKind(), failure);
             fail(attempt, reason(failure));

@@ -43,12 +43,16 @@ final class NewsEar implements SmartLifecycle {
     }
 
     private void live() {
+        boolean silent = false;
         for (boolean first = true; running; first = false) {
             try (Connection connection =
                     DriverManager.getConnection(database.url(), database.user(), database.password())) {
+                silent = false;
                 listen(connection, first);
             } catch (SQLException lost) {
-                if (running) LOG.warn("No news from other nodes for the moment: {}", lost.getMessage());
+                // said once, however long it lasts
+                if (running && !silent) LOG.warn("No news from other nodes for the moment: {}", lost.getMessage());
+                silent = true;
                 pause();
             }
         }

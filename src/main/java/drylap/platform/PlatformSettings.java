@@ -24,12 +24,26 @@ record PlatformSettings(
             @Nullable String password) {}
 
     /**
-     * @param threads jobs that this node does at a time
+     * @param threads jobs that this node does at a time; 0: it only answers, and leaves jobs and what is due again and again to others
      * @param heartbeatSeconds how often a node that has a job says that it lives; silent four times long, it is dead
      * @param regular whether this node takes part in what is due again and again
+     * @param alone whether this node has no page, and only works
      */
     record Work(
             @DefaultValue("2") int threads,
-            @DefaultValue("5") int heartbeatSeconds,
-            @DefaultValue("true") boolean regular) {}
+            @DefaultValue("3") int heartbeatSeconds,
+            @DefaultValue("true") boolean regular,
+            @DefaultValue("false") boolean alone) {
+        private static final int MOST_THREADS = 64;
+
+        Work {
+            if (threads < 0 || threads > MOST_THREADS || alone && threads == 0)
+                throw new IllegalArgumentException("DRYLAP_WORK_THREADS is %d; accepted: %d to %d%s"
+                        .formatted(
+                                threads,
+                                alone ? 1 : 0,
+                                MOST_THREADS,
+                                alone ? " for a worker" : ", 0 for a node that only answers"));
+        }
+    }
 }

@@ -4,6 +4,7 @@ import static drylap.persistence.jooq.Tables.SCHEDULED_TASKS;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerClient;
+import com.github.kagkarlsson.scheduler.SchedulerName;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
@@ -13,7 +14,10 @@ import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Primary;
+import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 
 /** db-scheduler, wired by hand: its own starter is for an older Spring Boot and stays silent with this one. */
@@ -31,7 +35,8 @@ class SchedulerConfiguration {
                 .build();
     }
 
-    @Bean(destroyMethod = "stop")
+    /** Stopped by {@link SchedulerStart}, before pages are waited for. */
+    @Bean(destroyMethod = "")
     Scheduler scheduler(
             DataSource dataSource, JobRuns runs, List<RegularWork> regular, Clock clock, PlatformSettings settings) {
         return Scheduler.create(dataSource, List.of(JobTask.of(runs)))
@@ -40,7 +45,8 @@ class SchedulerConfiguration {
                                 ? regular.stream().map(RegularTask::of).toList()
                                 : List.of())
                 .clock(clock::instant)
-                .threads(settings.work().threads())
+                .schedulerName(new SchedulerName.Fixed(NodeName.OURS))
+                .threads(Math.max(1, settings.work().threads()))
                 .pollingInterval(POLL_EVERY)
                 .heartbeatInterval(Duration.ofSeconds(settings.work().heartbeatSeconds()))
                 .missedHeartbeatsLimit(MISSED_HEARTBEATS)
@@ -49,15 +55,23 @@ class SchedulerConfiguration {
     }
 
     @Bean
-    SchedulerStart schedulerStart(Scheduler scheduler, Database database, DSLContext db) {
-        return new SchedulerStart(scheduler, database, db);
+    SchedulerStart schedulerStart(Scheduler scheduler, Database database, DSLContext db, PlatformSettings settings) {
+        return new SchedulerStart(scheduler, database, db, settings.work().threads() > 0);
     }
 
-    record SchedulerStart(Scheduler scheduler, Database database, DSLContext db) {
+    record SchedulerStart(Scheduler scheduler, Database database, DSLContext db, boolean works) {
         @EventListener(ApplicationReadyEvent.class)
         void start() {
+            if (!works) return;
             if (!database.shared()) releaseClaims();
             scheduler.start();
+        }
+
+        /** The first thing when a node is asked to stop, once it says so to who asks for its health: its jobs go on elsewhere while it still answers what it was asked. */
+        @Order(Ordered.HIGHEST_PRECEDENCE + 1)
+        @EventListener(ContextClosedEvent.class)
+        void stop() {
+            if (works) scheduler.stop();
         }
 
         /** Nobody else works on a database of our own: whoever held these claims is dead, and we need not wait to be sure. */

@@ -92,7 +92,7 @@ class CheckCommandTests {
                 0,
                 5);
         System.arraycopy(more, 0, words, 5, more.length);
-        return new Commands(_ -> {}, new PrintWriter(out, true), new PrintWriter(err, true)).run(words);
+        return new Commands((_, _) -> {}, new PrintWriter(out, true), new PrintWriter(err, true)).run(words);
     }
 
     @Test

@@ -16,7 +16,7 @@ abstract class CommandLineOverAJob {
     final StringWriter err = new StringWriter();
 
     int run(String... words) {
-        return new Commands(_ -> {}, new PrintWriter(out, true), new PrintWriter(err, true)).run(words);
+        return new Commands((_, _) -> {}, new PrintWriter(out, true), new PrintWriter(err, true)).run(words);
     }
 
     String in(String name) {

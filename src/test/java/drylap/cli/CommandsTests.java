@@ -15,21 +15,28 @@ class CommandsTests {
     final StringWriter err = new StringWriter();
     final List<String> started = new ArrayList<>();
     final Commands commands = new Commands(
-            settings -> started.add(String.join(" ", settings)),
+            (node, settings) -> started.add((node + " " + String.join(" ", settings)).strip()),
             new PrintWriter(out, true),
             new PrintWriter(err, true));
 
     @Test
     void no_command_starts_the_application() {
         assertThat(commands.run()).isZero();
-        assertThat(started).containsExactly("");
+        assertThat(started).containsExactly("WEB");
         assertThat(commands.applicationStarted()).isTrue();
     }
 
     @Test
     void serve_starts_the_application_on_the_port_asked_for() {
         assertThat(commands.run("serve", "--port", "9090")).isZero();
-        assertThat(started).containsExactly("--server.port=9090");
+        assertThat(started).containsExactly("WEB --server.port=9090");
+    }
+
+    @Test
+    void worker_starts_a_node_without_a_page() {
+        assertThat(commands.run("worker", "--port", "9091")).isZero();
+        assertThat(started).containsExactly("WORKER --server.port=9091");
+        assertThat(commands.applicationStarted()).isTrue();
     }
 
     @Test

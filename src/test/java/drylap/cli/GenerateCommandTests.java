@@ -20,7 +20,7 @@ class GenerateCommandTests {
 
     final StringWriter out = new StringWriter();
     final StringWriter err = new StringWriter();
-    final Commands commands = new Commands(_ -> {}, new PrintWriter(out, true), new PrintWriter(err, true));
+    final Commands commands = new Commands((_, _) -> {}, new PrintWriter(out, true), new PrintWriter(err, true));
 
     @Test
     void a_folder_is_written_that_the_reader_takes() {

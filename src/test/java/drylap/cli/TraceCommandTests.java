@@ -16,7 +16,7 @@ class TraceCommandTests {
 
     private int run(String words) {
         var commands = new Commands(
-                settings -> {
+                (_, _) -> {
                     throw new AssertionError("a headless command started the application");
                 },
                 new PrintWriter(out, true),

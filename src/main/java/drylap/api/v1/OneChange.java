@@ -30,6 +30,10 @@ final class OneChange extends OncePerRequestFilter {
     private static final Set<String> READS = Set.of("GET", "HEAD", "OPTIONS");
     /** A forecast file has 8 MiB at most. */
     private static final int MOST_BYTES = 8 << 20;
+    /** A database that breaks off while it commits may have done it. */
+    private static final String UNCERTAIN =
+            "this did not come to an end here, and may have been done or not: send it again with the same "
+                    + Change.KEY;
 
     private final KeptAnswers answers;
     private final TransactionTemplate transaction;
@@ -65,7 +69,7 @@ final class OneChange extends OncePerRequestFilter {
         try {
             answer(change, make(change, chain));
         } catch (RuntimeException failure) {
-            fail(change, failure);
+            fail(change, failure, HttpStatus.SERVICE_UNAVAILABLE, UNCERTAIN);
             change.answer().copyBodyToResponse();
         }
     }
@@ -129,16 +133,15 @@ final class OneChange extends OncePerRequestFilter {
         try {
             chain.doFilter(new ReadRequest(change.request(), change.body()), change.answer());
         } catch (IOException | ServletException | RuntimeException failure) {
-            fail(change, failure);
+            fail(change, failure, HttpStatus.INTERNAL_SERVER_ERROR, "this went wrong here; nothing was changed");
         }
     }
 
-    private static void fail(Change change, Exception failure) {
+    private static void fail(Change change, Exception failure, HttpStatus status, String words) {
         LOG.error("{} {} failed", change.request().getMethod(), change.request().getRequestURI(), failure);
         change.answer().reset();
         try {
-            ProblemAnswer.write(
-                    change.answer(), HttpStatus.INTERNAL_SERVER_ERROR, "this went wrong here; nothing was changed");
+            ProblemAnswer.write(change.answer(), status, words);
         } catch (IOException gone) {
             throw new UncheckedIOException(gone);
         }

@@ -1,5 +1,6 @@
 package drylap.api.v1;
 
+import drylap.api.BrokenAnswer;
 import drylap.api.ProblemAnswer;
 import drylap.resends.KeptAnswers;
 import drylap.tokens.ApiTokens;
@@ -14,6 +15,7 @@ import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.session.DisableEncodeUrlFilter;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
@@ -44,6 +46,7 @@ class V1Security {
                         // a page of another site cannot make a browser send this header
                         .ignoringRequestMatchers(TokenFilter::showsToken))
                 .requestCache(cache -> cache.disable())
+                .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
                 .addFilterBefore(new TokenFilter(tokens, new Budget(), contexts), CsrfFilter.class)
                 .addFilterAfter(new OneChange(answers, transaction, contexts), AuthorizationFilter.class)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) -> {

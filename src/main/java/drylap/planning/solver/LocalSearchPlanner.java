@@ -6,11 +6,15 @@ import drylap.planning.Plan;
 import drylap.planning.PlanProgress;
 import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
+import drylap.planning.Trail;
+import drylap.planning.Waypoint;
 import drylap.weather.SiteWeather;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A legal plan at once by construction, then better ones by local search until time, moves or patience end; a large job region
@@ -28,19 +32,32 @@ public final class LocalSearchPlanner implements Planner {
     private static final int FEW_TASKS = 3;
 
     @Override
-    public Plan plan(JobFolder folder, PlanRequest request, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
+    public Plan plan(
+            JobFolder folder, PlanRequest request, Trail trail, Consumer<PlanProgress> watcher, BooleanSupplier stop) {
         long began = System.nanoTime();
         Span span = Span.of(folder, request.now());
         if (Regions.mayCut(folder) && request.processors() > 1) reckonSunsMeanwhile(folder, span);
-        List<JobFolder> regions = Regions.of(folder);
+        Waypoint from = trail.from().orElse(null);
+        List<JobFolder> cut = Regions.of(folder);
+        List<JobFolder> regions = from == null ? cut : Waypoints.regions(cut, folder, from);
         try (Crowd crowd = Crowd.of(regions.size(), request.processors())) {
-            List<RegionSearch> searches = crowd.each(regions, region -> RegionSearch.begin(region, span));
+            List<RegionSearch> searches = begin(crowd, regions, span, from);
+            trail.follow(() -> Waypoints.of(searches));
             Report report = new Report(began, watcher, searches);
             report.tell();
             if (worthSearching(searches, request, stop)) search(crowd, searches, request, report, stop);
             report.tell();
             return PlanMerge.of(folder, crowd.each(searches, RegionSearch::plan));
         }
+    }
+
+    private static List<RegionSearch> begin(Crowd crowd, List<JobFolder> regions, Span span, @Nullable Waypoint from) {
+        List<Integer> numbers = IntStream.range(0, regions.size()).boxed().toList();
+        return crowd.each(numbers, number -> {
+            RegionSearch search = RegionSearch.begin(regions.get(number), span);
+            if (from != null) search.goOn(number, from);
+            return search;
+        });
     }
 
     /** A job is cut by one processor: the other one has something to do that all regions ask for. */

@@ -4,6 +4,7 @@ import drylap.crews.Shift;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PlanRequest;
+import drylap.planning.Waypoint;
 import drylap.planning.solver.CrewShares.CrewDate;
 import java.time.Duration;
 import java.util.HashMap;
@@ -26,11 +27,16 @@ final class RegionSearch {
     private volatile CrewLists lists;
     private volatile HardMediumSoftLongScore score;
     private volatile int unplanned;
+    private volatile Best best;
+
+    /** The best lists by now, which a search that goes on leaves as they are. */
+    record Best(CrewLists lists, HardMediumSoftLongScore score) {}
 
     RegionSearch(Decoded first) {
         lists = first.lists();
         tasks = lists.problem().tasks().size();
         score = HardMediumSoftLongScore.ZERO;
+        best = new Best(lists, score);
         note(first);
     }
 
@@ -45,6 +51,16 @@ final class RegionSearch {
         lists = now.lists();
         unplanned = out;
         score = now.score();
+        best = new Best(lists, score);
+    }
+
+    Best best() {
+        return best;
+    }
+
+    /** Begins where an earlier search stood, unless the first plan is better. */
+    void goOn(int region, Waypoint from) {
+        note(Waypoints.goOn(Decoded.of(lists), region, from));
     }
 
     long moves() {
@@ -162,6 +178,7 @@ final class RegionSearch {
         if (now.getScore().compareTo(score) <= 0) return; // another lane may have found better
         if (now.getScore().mediumScore() != score.mediumScore()) note(Decoded.of(now));
         else score = now.getScore();
+        best = new Best(now, now.getScore());
     }
 
     private static void terminateWhenAsked(Solver<CrewLists> solver, BooleanSupplier stop) {
