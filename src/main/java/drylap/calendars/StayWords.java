@@ -11,7 +11,6 @@ import drylap.speech.Speech;
 import drylap.speech.Unfit;
 import drylap.takeoff.TakeOff;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;

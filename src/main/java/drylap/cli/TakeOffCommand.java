@@ -107,8 +107,7 @@ final class TakeOffCommand implements Callable<Integer> {
     }
 
     private void together(JobFolder folder, Plan plan, TakeOffOf.Days asked) throws IOException {
-        List<DayList> days =
-                TakeOff.ofDates(folder, plan, date -> asked.date == null || date.equals(asked.date));
+        List<DayList> days = TakeOff.ofDates(folder, plan, date -> asked.date == null || date.equals(asked.date));
         text().days(days);
         if (out != null) TakeOffWriter.days(days, out);
     }

@@ -27,9 +27,7 @@ public final class TakeOffWriter {
     private static final String[] SUMS = {
         "windows", "apron_mm", "pan_mm", "jamb_mm", "head_mm", "pan_corners", "cartridges", "fasteners"
     };
-    private static final String[] OPENING = {
-        "opening", "windows", "bead_mm", "sealant_ml", "fasteners", "pan_corners"
-    };
+    private static final String[] OPENING = {"opening", "windows", "bead_mm", "sealant_ml", "fasteners", "pan_corners"};
     private static final String[] CUT = {
         "stuff", "width_mm", "roll", "opening", "strip", "length_mm", "left_mm", "piece", "pieces"
     };
@@ -75,8 +73,7 @@ public final class TakeOffWriter {
      * @throws IOException where the target cannot be written
      */
     public static void site(SiteList site, Path target) throws IOException {
-        TakeOffWriter writer =
-                new TakeOffWriter("take_off_site.csv", and(SITE_AND_EXTENT, "facade"), SITE_AND_EXTENT);
+        TakeOffWriter writer = new TakeOffWriter("take_off_site.csv", and(SITE_AND_EXTENT, "facade"), SITE_AND_EXTENT);
         String extent = site.extent().code();
         for (FacadeId wall : site.byWall().keySet())
             writer.sums(Objects.requireNonNull(site.byWall().get(wall)), site.site(), extent, wall.facade());

@@ -65,6 +65,17 @@ public final class SuppliesPaper {
         sheet.lines(style, words, x + TICK + PAD, sheet.y(), width - TICK - 2 * PAD);
     }
 
+    /** Beside the name; what is longer than a page goes on on the next. Answers how high it is. */
+    private float words(String words, float width) {
+        List<String> lines = Style.TEXT.wrap(words, width);
+        for (String line : lines) {
+            sheet.need(Style.TEXT.leading());
+            sheet.pen().text(sheet.x() + NAMES, sheet.y() + Style.TEXT.size(), Style.TEXT, line);
+            sheet.down(Style.TEXT.leading());
+        }
+        return lines.size() * Style.TEXT.leading();
+    }
+
     private void line(Line line, boolean tick) {
         float words = sheet.width() - NAMES;
         float height = Math.max(
@@ -72,8 +83,8 @@ public final class SuppliesPaper {
         sheet.need(Math.min(height + 2 * PAD, sheet.emptyRoom()));
         if (tick) ticked(sheet.x(), Style.STRONG, line.name(), NAMES);
         else sheet.lines(Style.STRONG, line.name(), sheet.x(), sheet.y(), NAMES - PAD);
-        sheet.lines(Style.TEXT, line.words(), sheet.x() + NAMES, sheet.y(), words);
-        sheet.down(height + PAD);
+        float said = words(line.words(), words);
+        sheet.down(Math.max(0, height - said) + PAD);
         sheet.pen().line(0.5f, LINE, sheet.x(), sheet.y(), sheet.x() + sheet.width(), sheet.y());
         sheet.down(PAD);
     }

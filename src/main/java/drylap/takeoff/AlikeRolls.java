@@ -26,7 +26,8 @@ public record AlikeRolls(int first, int count, double left, List<EqualCuts> cuts
         for (CutList.Roll roll : rolls) {
             number++;
             AlikeRolls one = new AlikeRolls(number, 1, roll.left(), EqualCuts.of(roll.pieces()), roll.pieces());
-            if (!alike.isEmpty() && alike.getLast().same(one)) alike.add(alike.removeLast().and(one));
+            if (!alike.isEmpty() && alike.getLast().same(one))
+                alike.add(alike.removeLast().and(one));
             else alike.add(one);
         }
         return alike;
@@ -48,9 +49,7 @@ public record AlikeRolls(int first, int count, double left, List<EqualCuts> cuts
     public Saying saying() {
         return Saying.list(
                 "; ",
-                cuts.stream()
-                        .map(cut -> count == 1 ? cut.saying() : cut.cut())
-                        .toList());
+                cuts.stream().map(cut -> count == 1 ? cut.saying() : cut.cut()).toList());
     }
 
     /** Which of the rolls they are. */

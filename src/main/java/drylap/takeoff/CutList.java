@@ -60,8 +60,7 @@ public record CutList(
     /** All of it takes so many whole rolls, and no two that are longer than half a roll come from one. */
     private static int fewest(long[] lengths, long roll) {
         long all = Math.ceilDiv(Arrays.stream(lengths).sum(), roll);
-        long alone =
-                Arrays.stream(lengths).filter(length -> 2 * length > roll).count();
+        long alone = Arrays.stream(lengths).filter(length -> 2 * length > roll).count();
         return Math.toIntExact(Math.max(all, alone));
     }
 
@@ -141,6 +140,8 @@ public record CutList(
         return Optional.of(
                 near.isEmpty()
                         ? words
-                        : Saying.of("{0} From these rolls a lap comes nearer to a corner at {1}: take longer rolls.", words, near));
+                        : Saying.of(
+                                "{0} From these rolls a lap comes nearer to a corner at {1}: take longer rolls.",
+                                words, near));
     }
 }

@@ -63,8 +63,7 @@ public record EqualCuts(List<Piece> pieces) {
     /** How many, of what and how long. */
     public Saying cut() {
         Piece first = pieces.getFirst();
-        Saying whole =
-                Saying.of("{0} × {1} {2}", count(), Saying.of(kind().words()), new Part.CutLength(lengthMm()));
+        Saying whole = Saying.of("{0} × {1} {2}", count(), Saying.of(kind().words()), new Part.CutLength(lengthMm()));
         return first.joined() ? Saying.of("{0}, piece {1} of {2}", whole, first.number(), first.of()) : whole;
     }
 

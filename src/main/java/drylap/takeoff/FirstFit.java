@@ -32,7 +32,8 @@ final class FirstFit {
     private static List<Same> same(long[] lengths) {
         List<Same> all = new ArrayList<>();
         for (int i = 0; i < lengths.length; i++) {
-            if (all.isEmpty() || all.getLast().length() != lengths[i]) all.add(new Same(lengths[i], new ArrayDeque<>()));
+            if (all.isEmpty() || all.getLast().length() != lengths[i])
+                all.add(new Same(lengths[i], new ArrayDeque<>()));
             all.getLast().places().add(i);
         }
         return all;

@@ -67,9 +67,7 @@ final class Reckoning {
                 jamb();
             }
             case HEAD_FLASHING ->
-                across(
-                        Strip.Kind.HEAD,
-                        (apron() - opening.widthMm()) / 2 + rules.value(Rule.HEAD_PAST_JAMBS_MM));
+                across(Strip.Kind.HEAD, (apron() - opening.widthMm()) / 2 + rules.value(Rule.HEAD_PAST_JAMBS_MM));
             case SET -> {
                 windows++;
                 fasteners += 2 * along(opening.widthMm()) + 2 * along(opening.heightMm());

@@ -137,9 +137,7 @@ public final class TakeOff {
 
     private DayList dayList(LocalDate date, List<Visit> visits) {
         Map<CrewId, Sums> crews = new TreeMap<>();
-        visits.stream()
-                .collect(groupingBy(Visit::crew))
-                .forEach((crew, of) -> crews.put(crew, sums(visited(of))));
+        visits.stream().collect(groupingBy(Visit::crew)).forEach((crew, of) -> crews.put(crew, sums(visited(of))));
         return new DayList(date, crews, supplies(visited(visits)));
     }
 

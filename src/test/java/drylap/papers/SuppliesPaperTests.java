@@ -25,7 +25,8 @@ class SuppliesPaperTests {
                 List.of(
                         stock("flashing strip 229 mm (9 in) wide, from rolls of 22.9 m: " + rolls, rolls),
                         stock("pan strip 229 mm (9 in) wide, from rolls of 22.9 m: 1", 1)),
-                List.of("Sizes are the trade's defaults or your firm's own; the window maker's instructions come first."));
+                List.of(
+                        "Sizes are the trade's defaults or your firm's own; the window maker's instructions come first."));
     }
 
     private static Stock stock(String head, int rolls) {

@@ -59,8 +59,7 @@ class JointsTests {
 
         assertThat(pieces).extracting(Piece::lengthMm).containsExactly(1000.0, 252.4);
         assertThat(pieces).noneMatch(Piece::clear);
-        CutList cut =
-                CutList.of(false, 228.6, 1000, LAP, List.of(strip(Strip.Kind.APRON, 1100, 400, 700)));
+        CutList cut = CutList.of(false, 228.6, 1000, LAP, List.of(strip(Strip.Kind.APRON, 1100, 400, 700)));
         assertThat(cut.joints().orElseThrow().words()).contains("nearer to a corner at Q1: take longer rolls");
     }
 

@@ -69,8 +69,7 @@ class SiteTakeOffTests {
     void a_site_with_rolls_of_its_own_is_cut_from_these() {
         JobFolder own = folder.withRules(folder.rules().with(QUAY, Rule.STRIP_ROLL_M, 10));
 
-        assertThat(TakeOff.ofSite(own, QUAY, Extent.LEFT).supplies().cuts())
-                .allMatch(cut -> cut.rollMm() == 10_000);
+        assertThat(TakeOff.ofSite(own, QUAY, Extent.LEFT).supplies().cuts()).allMatch(cut -> cut.rollMm() == 10_000);
         assertThat(TakeOff.ofSite(own, new SiteId("M"), Extent.LEFT).supplies().cuts())
                 .isNotEmpty()
                 .allMatch(cut -> cut.rollMm() == 22_860);

@@ -71,7 +71,8 @@ public sealed interface TakeOffChoice {
             case OfDay(var date) -> "%s %s, all crews".formatted(Words.weekday(date), Words.date(date));
             case OfSite(var site, var extent) ->
                 switch (extent) {
-                    case LEFT -> "%s, what is left to put on".formatted(shown.site(site).name());
+                    case LEFT ->
+                        "%s, what is left to put on".formatted(shown.site(site).name());
                     case WHOLE -> "%s, whole walls".formatted(shown.site(site).name());
                 };
         };

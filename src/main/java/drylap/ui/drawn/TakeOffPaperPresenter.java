@@ -32,7 +32,9 @@ public final class TakeOffPaperPresenter {
                 "Take-off: %s".formatted(sheet.title()),
                 "Printed %s. What is put on, planned anew or measured later is not on this paper."
                         .formatted(Words.moment(now, zone)),
-                List.of(say.it(supplies.sums().counts()), "Strips: " + say.it(supplies.sums().lengths())),
+                List.of(
+                        say.it(supplies.sums().counts()),
+                        "Strips: " + say.it(supplies.sums().lengths())),
                 sheet.shares().size() < 2
                         ? List.of()
                         : sheet.shares().stream()

@@ -33,8 +33,7 @@ public record TakeOffSheet(String title, String parts, List<Share> shares, Suppl
         String title = choice.words(shown);
         return switch (choice) {
             case TakeOffChoice.OfDay(var date) ->
-                shown
-                        .plan()
+                shown.plan()
                         .map(plan -> TakeOff.ofDates(shown.folder(), plan, date::equals))
                         .flatMap(days -> days.stream().findFirst())
                         .map(day -> ofDay(title, day));

@@ -72,7 +72,6 @@ final class SharesPanel extends Div {
     private Span stretch(Sums sums, Strip.Kind kind) {
         boolean feet = say.reading().ruler() == Ruler.INCHES;
         double value = sums.lengthMm(kind) / (feet ? MM_PER_FOOT : MM_PER_M);
-        return Panels.number(
-                say.stretch(sums.lengthMm(kind), 2), Math.rint(value * 100) / 100, feet ? "ft" : "m");
+        return Panels.number(say.stretch(sums.lengthMm(kind), 2), Math.rint(value * 100) / 100, feet ? "ft" : "m");
     }
 }

@@ -57,7 +57,8 @@ public final class PaperLinks extends Div {
                 Speech.ENGLISH,
                 "This week on paper:",
                 "The week sheet",
-                "/papers/week.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query(choice.parameters())),
+                "/papers/week.pdf?folder=%d&published=%s%s"
+                        .formatted(folder.value(), published, query(choice.parameters())),
                 Paper.A3,
                 Paper.TABLOID);
     }

@@ -15,7 +15,8 @@ final class LoadList extends NativeDetails {
     LoadList(Speech say, VanList load) {
         addClassName("load");
         setSummaryText(say.it("Load for this day: {0}", load.supplies().sums().counts()));
-        Div inside = new Div(new Paragraph(say.it("Strips: {0}", load.supplies().sums().lengths())));
+        Div inside = new Div(
+                new Paragraph(say.it("Strips: {0}", load.supplies().sums().lengths())));
         load.supplies().cuts().forEach(cut -> inside.add(new Paragraph(say.it(cut.saying())), rolls(say, cut)));
         load.supplies().joints().forEach(how -> inside.add(new Paragraph(say.it(how))));
         inside.add(new Paragraph(say.it(Supplies.FIRST)));

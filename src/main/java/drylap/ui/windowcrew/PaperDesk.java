@@ -60,9 +60,8 @@ class PaperDesk {
     }
 
     private static List<String> paragraphs(Speech say, Supplies load) {
-        List<String> paragraphs =
-                new ArrayList<>(
-                List.of(say.it(load.sums().counts()), say.it("Strips: {0}", load.sums().lengths())));
+        List<String> paragraphs = new ArrayList<>(List.of(
+                say.it(load.sums().counts()), say.it("Strips: {0}", load.sums().lengths())));
         for (CutList cut : load.cuts()) {
             paragraphs.add(say.it(cut.saying()));
             for (int i = 0; i < cut.rolls().size(); i++)

@@ -58,10 +58,7 @@ class TakeOffSheetTests {
     void the_paper_says_it_by_the_ruler_of_whoever_prints_it() {
         var say = new Speech(Reading.USUAL.by(Ruler.INCHES));
         var sheet = TakeOffPaperPresenter.sheet(
-                say,
-                shown,
-                TakeOffSheet.of(shown, QUAY).orElseThrow(),
-                Instant.parse("2026-04-13T13:10:00Z"));
+                say, shown, TakeOffSheet.of(shown, QUAY).orElseThrow(), Instant.parse("2026-04-13T13:10:00Z"));
 
         assertThat(sheet.title()).isEqualTo("Take-off: Quay Nine, whole walls");
         assertThat(sheet.stocks().getFirst().cuts())
