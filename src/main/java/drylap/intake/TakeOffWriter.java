@@ -14,11 +14,12 @@ import drylap.takeoff.Supplies;
 import drylap.takeoff.VanList;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Writes what is taken off as files: sums, what each opening takes, and how strips are cut from rolls. */
 public final class TakeOffWriter {
@@ -61,8 +62,8 @@ public final class TakeOffWriter {
         TakeOffWriter writer = new TakeOffWriter("take_off_days.csv", CREW_AND_DATE, CREW_AND_DATE);
         for (DayList day : days) {
             day.byCrew().forEach((crew, of) -> writer.sums(of, crew, day.date()));
-            writer.sums(day.supplies().sums(), "", day.date());
-            writer.supplies(day.supplies(), "", day.date());
+            writer.sums(day.supplies().sums(), null, day.date());
+            writer.supplies(day.supplies(), null, day.date());
         }
         writer.write(target);
     }
@@ -77,7 +78,7 @@ public final class TakeOffWriter {
         String extent = site.extent().code();
         for (FacadeId wall : site.byWall().keySet())
             writer.sums(Objects.requireNonNull(site.byWall().get(wall)), site.site(), extent, wall.facade());
-        writer.sums(site.supplies().sums(), site.site(), extent, "");
+        writer.sums(site.supplies().sums(), site.site(), extent, null);
         writer.supplies(site.supplies(), site.site(), extent);
         writer.write(target);
     }
@@ -86,7 +87,7 @@ public final class TakeOffWriter {
         FolderWriter.write(List.of(sums, openings, cuts), target);
     }
 
-    private void sums(Sums of, Object... whose) {
+    private void sums(Sums of, @Nullable Object... whose) {
         add(
                 sums,
                 whose,
@@ -100,7 +101,7 @@ public final class TakeOffWriter {
                 of.fasteners());
     }
 
-    private void supplies(Supplies supplies, Object... whose) {
+    private void supplies(Supplies supplies, @Nullable Object... whose) {
         for (OpeningTakeOff one : supplies.openings())
             add(
                     openings,
@@ -114,7 +115,7 @@ public final class TakeOffWriter {
         supplies.cuts().forEach(cut -> cuts(cut, whose));
     }
 
-    private void cuts(CutList cut, Object[] whose) {
+    private void cuts(CutList cut, @Nullable Object[] whose) {
         int number = 0;
         for (CutList.Roll roll : cut.rolls()) {
             number++;
@@ -134,10 +135,10 @@ public final class TakeOffWriter {
         }
     }
 
-    private static void add(Lines lines, Object[] whose, Object... cells) {
-        List<Object> all = new ArrayList<>(List.of(whose));
-        all.addAll(List.of(cells));
-        lines.add(all.toArray());
+    private static void add(Lines lines, @Nullable Object[] whose, Object... cells) {
+        @Nullable Object[] all = Arrays.copyOf(whose, whose.length + cells.length);
+        System.arraycopy(cells, 0, all, whose.length, cells.length);
+        lines.add(all);
     }
 
     private static String[] and(String[] some, String... others) {

@@ -31,8 +31,8 @@ class JointsTests {
     void a_strip_as_long_as_a_roll_is_whole_and_one_a_millimetre_longer_is_two() {
         assertThat(Joints.pieces(plain(5000), 5000, LAP)).containsExactly(Piece.whole(plain(5000)));
 
-        // the lap ends as far from the last corner as it is wide: 5001 - 228.6 - 152.4 = 4620
-        assertThat(lengths(plain(5001), 5000)).containsExactly(4620.0, 5001 + LAP - 4620);
+        // the lap ends as far from the last corner as it is wide: 5001 - 228.6 - 152.4 = 4620; 4620 + 533.4 = 5001 + 152.4
+        assertThat(lengths(plain(5001), 5000)).containsExactly(4620.0, 533.4);
     }
 
     /** Last corner 1371.2 - 228.6 = 1142.6; the lap ends at 990.2 at the latest; 990.2 + 533.4 = 1371.2 + 152.4. */

@@ -82,8 +82,8 @@ class SitesView extends Div implements FolderView {
         var walls = new Div();
         walls.addClassName("faces");
         var takes =
-                TakeOffView.link("What is left takes", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
-        takes.getElement().setAttribute("aria-label", "What is left of %s takes".formatted(site.name()));
+                TakeOffView.link("Take-off of what is left", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
+        takes.getElement().setAttribute("aria-label", "Take-off of what is left: %s".formatted(site.name()));
         if (who.may(Operation.SEE_WEEK_SHEET)) panel.add(takes);
         site.faces().forEach(face -> walls.add(face(face, open)));
         panel.add(walls);

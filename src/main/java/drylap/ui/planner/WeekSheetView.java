@@ -126,7 +126,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         onPaper.add(
                 PaperLinks.week(shown.stored().id(), shown.choice().lookAtPublished(), choice),
                 new SpreadsheetLink(shown.name(), "Visits", () -> VisitTable.of(shown, choice)),
-                TakeOffView.link("What installs take", Optional.empty()));
+                TakeOffView.link("Take-off of a day", Optional.empty()));
     }
 
     @Override

@@ -29,6 +29,7 @@ import drylap.ui.PageTest;
 import java.net.http.HttpResponse;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
@@ -130,7 +131,7 @@ class GeneratedClientDbTests {
     }
 
     private static String tag(ApiResponse<?> response) {
-        return response.getHeaders().get("etag").getFirst();
+        return Objects.requireNonNull(response.getHeaders().get("etag")).getFirst();
     }
 
     private void workAtTheOpening() throws ApiException {

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.QueryParameters;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.planning.JobFolders;
@@ -20,6 +21,7 @@ import drylap.tables.Table;
 import drylap.ui.QuayFolder;
 import drylap.ui.components.SpreadsheetLink;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,8 +45,9 @@ class TakeOffViewTests extends SpringBrowserlessTest {
         plans.save(folder, Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false));
     }
 
-    private TakeOffView open(String query) {
-        UI.getCurrent().navigate(TakeOffView.PATH + query);
+    private TakeOffView openWholeQuay() {
+        UI.getCurrent()
+                .navigate(TakeOffView.class, QueryParameters.simple(Map.of("site", "Q", "extent", "whole")));
         return (TakeOffView) getCurrentView();
     }
 
@@ -71,7 +74,7 @@ class TakeOffViewTests extends SpringBrowserlessTest {
     @Test
     void a_site_is_shown_with_its_sums_and_cuts_and_both_are_spreadsheets() {
         people.signIn(people.scheduler());
-        TakeOffView view = open("?site=Q&extent=whole");
+        TakeOffView view = openWholeQuay();
 
         assertThat(text(view))
                 .contains("What it takes: Quay Nine, whole walls", "3 windows, 52 fasteners", "west")
@@ -98,7 +101,7 @@ class TakeOffViewTests extends SpringBrowserlessTest {
     @Test
     void who_sees_one_site_takes_off_that_site_alone() {
         people.signIn(people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("M"))), null));
-        TakeOffView view = open("?site=Q&extent=whole");
+        TakeOffView view = openWholeQuay();
 
         assertThat(text(view)).doesNotContain("Quay Nine");
         var of = find(Select.class).withCaption("Of").single();
