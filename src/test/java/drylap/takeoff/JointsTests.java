@@ -31,7 +31,8 @@ class JointsTests {
     void a_strip_as_long_as_a_roll_is_whole_and_one_a_millimetre_longer_is_two() {
         assertThat(Joints.pieces(plain(5000), 5000, LAP)).containsExactly(Piece.whole(plain(5000)));
 
-        // the lap ends as far from the last corner as it is wide: 5001 - 228.6 - 152.4 = 4620; 4620 + 533.4 = 5001 + 152.4
+        // the lap ends as far from the last corner as it is wide: 5001 - 228.6 - 152.4 = 4620; 4620 + 533.4 = 5001 +
+        // 152.4
         assertThat(lengths(plain(5001), 5000)).containsExactly(4620.0, 533.4);
     }
 

@@ -50,7 +50,8 @@ final class CutListPanel extends Div {
         var list = new UnorderedList();
         cuts.stream().limit(MOST_ROWS).forEach(one -> list.add(new ListItem(say.it(one.cut()))));
         if (cuts.size() > MOST_ROWS) list.add(new ListItem("and %d more lengths".formatted(cuts.size() - MOST_ROWS)));
-        return new NativeDetails("Equal cuts together (%s)".formatted(cuts.size() == 1 ? "1 length" : cuts.size() + " lengths"), list);
+        return new NativeDetails(
+                "Equal cuts together (%s)".formatted(cuts.size() == 1 ? "1 length" : cuts.size() + " lengths"), list);
     }
 
     private NativeTable whole() {

@@ -81,8 +81,8 @@ class SitesView extends Div implements FolderView {
         if (forecast != null) panel.add(new ForecastPanel(forecasts, who, shown, site.id(), forecast, table::refresh));
         var walls = new Div();
         walls.addClassName("faces");
-        var takes =
-                TakeOffView.link("Take-off of what is left", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
+        var takes = TakeOffView.link(
+                "Take-off of what is left", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
         takes.getElement().setAttribute("aria-label", "Take-off of what is left: %s".formatted(site.name()));
         if (who.may(Operation.SEE_WEEK_SHEET)) panel.add(takes);
         site.faces().forEach(face -> walls.add(face(face, open)));

@@ -63,8 +63,7 @@ class GeneratedClientDbTests {
         String token = programs.token(programs.people.scheduler());
         document = Programs.document(address(), token);
         office = client(token);
-        siding = client(
-                programs.token(programs.people.add(Role.FOLLOW_ON, Reach.of(Set.of(new SiteId("Q"))), "P1")));
+        siding = client(programs.token(programs.people.add(Role.FOLLOW_ON, Reach.of(Set.of(new SiteId("Q"))), "P1")));
     }
 
     private String address() {
@@ -119,7 +118,8 @@ class GeneratedClientDbTests {
                     assertThat(wall.getHandoverDue()).isEqualTo(LocalDate.of(2026, 4, 17));
                 });
         assertThat(office.listCrews(folder, null, null).getItems())
-                .anyMatch(crew -> crew.getTrade() == Trade.WRAP && crew.getCrew().equals("P1"));
+                .anyMatch(
+                        crew -> crew.getTrade() == Trade.WRAP && crew.getCrew().equals("P1"));
         assertThat(office.listOpenings(folder, "Q", null, null).getItems()).hasSize(3);
         assertThat(office.readPublication(folder).getBy()).isEqualTo("the sample");
         assertThat(office.listVisits(folder, null, null, null, null).getItems())
@@ -212,7 +212,10 @@ class GeneratedClientDbTests {
                         OPENING,
                         "\"old\"",
                         Programs.key(),
-                        new NewMark().line("set").kind(MarkKind.DONE).markedAt(OffsetDateTime.parse("2026-04-13T19:00:00Z"))))
+                        new NewMark()
+                                .line("set")
+                                .kind(MarkKind.DONE)
+                                .markedAt(OffsetDateTime.parse("2026-04-13T19:00:00Z"))))
                 .isInstanceOfSatisfying(ApiException.class, refused -> {
                     assertThat(refused.getCode()).isEqualTo(412);
                     assertThat(refused.getResponseBody()).contains("\"status\":412");

@@ -46,8 +46,7 @@ class TakeOffViewTests extends SpringBrowserlessTest {
     }
 
     private TakeOffView openWholeQuay() {
-        UI.getCurrent()
-                .navigate(TakeOffView.class, QueryParameters.simple(Map.of("site", "Q", "extent", "whole")));
+        UI.getCurrent().navigate(TakeOffView.class, QueryParameters.simple(Map.of("site", "Q", "extent", "whole")));
         return (TakeOffView) getCurrentView();
     }
 
