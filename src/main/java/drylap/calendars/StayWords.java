@@ -11,7 +11,6 @@ import drylap.speech.Speech;
 import drylap.speech.Unfit;
 import drylap.takeoff.TakeOff;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -90,20 +89,12 @@ final class StayWords {
     /** Of what was left to do when it was told; how strips are cut stands on the page My day. */
     private Optional<String> bring(Stay stay) {
         try {
-            return TakeOff.ofDay(
-                            folder,
-                            only(stay),
-                            stay.visits().getFirst().crew(),
-                            stay.key().date())
+            return Optional.of(TakeOff.ofVisits(folder, stay.visits()))
                     .filter(load -> !load.isEmpty())
                     .map(load ->
                             say.it("{0}; {1}. My day tells how to cut the strips.", load.counts(), load.lengths()));
-        } catch (IllegalArgumentException tooLong) {
-            return Optional.of(say.it("cannot be said: {0}", Unfit.saying(tooLong)));
+        } catch (IllegalArgumentException unknown) {
+            return Optional.of(say.it("cannot be said: {0}", Unfit.saying(unknown)));
         }
-    }
-
-    private Plan only(Stay stay) {
-        return new Plan(plan.start(), plan.horizonEnd(), stay.visits(), List.of(), List.of(), List.of(), plan.ledger());
     }
 }

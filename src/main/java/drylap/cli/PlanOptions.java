@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The plan that a command is pointed at, and the moment from which it was made. */
-final class PlanOptions {
+class PlanOptions {
     @Option(names = "--plan", required = true, paramLabel = "DIR", description = "The plan folder.")
     @Nullable
     Path plan;

@@ -2,19 +2,23 @@ package drylap.cli;
 
 import drylap.intake.TakeOffWriter;
 import drylap.kernel.CrewId;
+import drylap.kernel.SiteId;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
+import drylap.takeoff.DayList;
+import drylap.takeoff.Extent;
+import drylap.takeoff.SiteList;
 import drylap.takeoff.TakeOff;
 import drylap.takeoff.VanList;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,8 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "takeoff",
         description = {
-            "Takes off what each window crew loads for each day of a plan: strips and how to cut them from rolls, pans, "
-                    + "sealant, fasteners, windows. What is on at an opening already is left out.",
+            "Takes off what window crews load for the days of a plan, or what a site takes: strips and how to cut them from "
+                    + "rolls, pans, sealant, fasteners, windows. What is on at an opening already is left out.",
             "Sizes are rules (rules.csv), so that a contractor has his own."
         },
         exitCodeListHeading = "%nThe command ends with:%n",
@@ -38,16 +42,8 @@ final class TakeOffCommand implements Callable<Integer> {
     @Mixin
     JobOption job = new JobOption();
 
-    @Mixin
-    PlanOptions plans = new PlanOptions();
-
-    @Option(names = "--crew", paramLabel = "CREW", description = "Of this crew alone (default: of every window crew).")
-    @Nullable
-    String crew;
-
-    @Option(names = "--date", paramLabel = "DATE", description = "Of this day alone (default: of every day).")
-    @Nullable
-    LocalDate date;
+    @ArgGroup(multiplicity = "1")
+    TakeOffOf of = new TakeOffOf();
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write the lists there as CSV files.")
     @Nullable
@@ -58,34 +54,70 @@ final class TakeOffCommand implements Callable<Integer> {
         PrintWriter err = Objects.requireNonNull(spec).commandLine().getErr();
         Optional<JobFolder> folder = job.read(err);
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
-        if (!known(folder.get(), err)) return ExitCodes.BAD_INPUT;
-        Optional<Plan> read = plans.read(folder.get(), err);
-        return read.isEmpty() ? ExitCodes.BAD_INPUT : takeOff(folder.get(), read.get(), err);
+        if (of.site != null) return site(folder.get(), of.site, err);
+        return days(folder.get(), Objects.requireNonNull(of.days), err);
     }
 
-    private boolean known(JobFolder folder, PrintWriter err) {
-        if (crew == null || folder.crews().stream().anyMatch(one -> one.id().equals(new CrewId(crew)))) return true;
+    private int site(JobFolder folder, TakeOffOf.OneSite asked, PrintWriter err) throws IOException {
+        SiteId id = new SiteId(Objects.requireNonNull(asked.site));
+        if (folder.sites().stream().noneMatch(site -> site.id().equals(id))) {
+            err.printf("--site: the job folder has no site %s; accepted: a site of sites.csv%n", id);
+            return ExitCodes.BAD_INPUT;
+        }
+        SiteList site = TakeOff.ofSite(folder, id, asked.whole ? Extent.WHOLE : Extent.LEFT);
+        text().print(site);
+        if (out != null) TakeOffWriter.site(site, out);
+        return done();
+    }
+
+    private int days(JobFolder folder, TakeOffOf.Days asked, PrintWriter err) throws IOException {
+        if (!known(folder, asked, err)) return ExitCodes.BAD_INPUT;
+        Optional<Plan> plan = asked.read(folder, err);
+        if (plan.isEmpty()) return ExitCodes.BAD_INPUT;
+        try {
+            if (asked.together) together(folder, plan.get(), asked);
+            else vans(folder, plan.get(), asked);
+        } catch (IllegalArgumentException unknown) {
+            err.println(unknown.getMessage());
+            return ExitCodes.BAD_INPUT;
+        }
+        return done();
+    }
+
+    private static boolean known(JobFolder folder, TakeOffOf.Days asked, PrintWriter err) {
+        if (asked.crew == null) return true;
+        if (asked.together) {
+            err.println("--together is of all crews; accepted: it, or --crew");
+            return false;
+        }
+        CrewId crew = new CrewId(asked.crew);
+        if (folder.crews().stream().anyMatch(one -> one.id().equals(crew))) return true;
         err.printf("--crew: the job folder has no crew %s; accepted: a crew of crews.csv%n", crew);
         return false;
     }
 
-    private int takeOff(JobFolder folder, Plan read, PrintWriter err) throws IOException {
-        List<VanList> days;
-        try {
-            days = TakeOff.ofPlan(folder, read).stream().filter(this::wanted).toList();
-        } catch (IllegalArgumentException tooLong) {
-            err.println(tooLong.getMessage());
-            return ExitCodes.BAD_INPUT;
-        }
-        PrintWriter print = Objects.requireNonNull(spec).commandLine().getOut();
-        TakeOffText.print(days, print);
-        if (out != null) TakeOffWriter.write(days, out);
-        print.println(Commands.NOT_A_SAFETY_STATEMENT);
-        return ExitCodes.DONE;
+    private void vans(JobFolder folder, Plan plan, TakeOffOf.Days asked) throws IOException {
+        List<VanList> vans = TakeOff.ofPlan(
+                folder,
+                plan,
+                visit -> (asked.crew == null || visit.crew().value().equals(asked.crew))
+                        && (asked.date == null || visit.date().equals(asked.date)));
+        text().vans(vans);
+        if (out != null) TakeOffWriter.vans(vans, out);
     }
 
-    private boolean wanted(VanList day) {
-        return (crew == null || day.crew().value().equals(crew))
-                && (date == null || day.date().equals(date));
+    private void together(JobFolder folder, Plan plan, TakeOffOf.Days asked) throws IOException {
+        List<DayList> days = TakeOff.ofDates(folder, plan, date -> asked.date == null || date.equals(asked.date));
+        text().days(days);
+        if (out != null) TakeOffWriter.days(days, out);
+    }
+
+    private TakeOffText text() {
+        return new TakeOffText(Objects.requireNonNull(spec).commandLine().getOut());
+    }
+
+    private int done() {
+        Objects.requireNonNull(spec).commandLine().getOut().println(Commands.NOT_A_SAFETY_STATEMENT);
+        return ExitCodes.DONE;
     }
 }

@@ -2,113 +2,147 @@ package drylap.intake;
 
 import drylap.intake.csv.Header;
 import drylap.intake.csv.Lines;
+import drylap.kernel.FacadeId;
 import drylap.takeoff.CutList;
+import drylap.takeoff.DayList;
 import drylap.takeoff.OpeningTakeOff;
+import drylap.takeoff.Piece;
+import drylap.takeoff.SiteList;
 import drylap.takeoff.Strip;
+import drylap.takeoff.Sums;
+import drylap.takeoff.Supplies;
 import drylap.takeoff.VanList;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Writes what window crews load as files: sums of a day, what each opening takes, and how strips are cut from rolls. */
+/** Writes what is taken off as files: sums, what each opening takes, and how strips are cut from rolls. */
 public final class TakeOffWriter {
-    private static final Header DAYS = Header.of(
-            "take_off_days.csv",
-            "crew",
-            "date",
-            "windows",
-            "apron_mm",
-            "pan_mm",
-            "jamb_mm",
-            "head_mm",
-            "pan_corners",
-            "cartridges",
-            "fasteners");
-    private static final Header OPENINGS = Header.of(
-            "take_off_openings.csv",
-            "crew",
-            "date",
-            "opening",
-            "windows",
-            "bead_mm",
-            "sealant_ml",
-            "fasteners",
-            "pan_corners");
-    private static final Header CUTS = Header.of(
-            "cut_list.csv", "crew", "date", "stuff", "width_mm", "roll", "opening", "strip", "length_mm", "left_mm");
+    private static final String[] CREW_AND_DATE = {"crew", "date"};
+    private static final String[] SITE_AND_EXTENT = {"site", "extent"};
+    private static final String[] SUMS = {
+        "windows", "apron_mm", "pan_mm", "jamb_mm", "head_mm", "pan_corners", "cartridges", "fasteners"
+    };
+    private static final String[] OPENING = {"opening", "windows", "bead_mm", "sealant_ml", "fasteners", "pan_corners"};
+    private static final String[] CUT = {
+        "stuff", "width_mm", "roll", "opening", "strip", "length_mm", "left_mm", "piece", "pieces"
+    };
 
-    private final List<VanList> days;
+    private final Lines sums;
+    private final Lines openings;
+    private final Lines cuts;
 
-    private TakeOffWriter(List<VanList> days) {
-        this.days = days;
+    private TakeOffWriter(String sumsFile, String[] sumsOf, String[] of) {
+        sums = new Lines(Header.of(sumsFile, and(sumsOf, SUMS)));
+        openings = new Lines(Header.of("take_off_openings.csv", and(of, OPENING)));
+        cuts = new Lines(Header.of("cut_list.csv", and(of, CUT)));
     }
 
     /** @throws IOException where the target cannot be written */
-    public static void write(List<VanList> days, Path target) throws IOException {
-        TakeOffWriter writer = new TakeOffWriter(days);
-        FolderWriter.write(List.of(writer.sums(), writer.openings(), writer.cuts()), target);
+    public static void vans(List<VanList> vans, Path target) throws IOException {
+        TakeOffWriter writer = new TakeOffWriter("take_off_days.csv", CREW_AND_DATE, CREW_AND_DATE);
+        for (VanList van : vans) {
+            writer.sums(van.supplies().sums(), van.crew(), van.date());
+            writer.supplies(van.supplies(), van.crew(), van.date());
+        }
+        writer.write(target);
     }
 
-    private Lines sums() {
-        Lines lines = new Lines(DAYS);
-        for (VanList day : days)
-            lines.add(
-                    day.crew(),
-                    day.date(),
-                    day.windows(),
-                    length(day, Strip.Kind.APRON),
-                    length(day, Strip.Kind.PAN),
-                    length(day, Strip.Kind.JAMB),
-                    length(day, Strip.Kind.HEAD),
-                    day.panCorners(),
-                    day.cartridges(),
-                    day.fasteners());
-        return lines;
+    /**
+     * The crew is blank where all are meant.
+     *
+     * @throws IOException where the target cannot be written
+     */
+    public static void days(List<DayList> days, Path target) throws IOException {
+        TakeOffWriter writer = new TakeOffWriter("take_off_days.csv", CREW_AND_DATE, CREW_AND_DATE);
+        for (DayList day : days) {
+            day.byCrew().forEach((crew, of) -> writer.sums(of, crew, day.date()));
+            writer.sums(day.supplies().sums(), null, day.date());
+            writer.supplies(day.supplies(), null, day.date());
+        }
+        writer.write(target);
     }
 
-    private static String length(VanList day, Strip.Kind kind) {
-        return tenth(day.lengthsMm().getOrDefault(kind, 0.0));
+    /**
+     * The facade is blank where all are meant.
+     *
+     * @throws IOException where the target cannot be written
+     */
+    public static void site(SiteList site, Path target) throws IOException {
+        TakeOffWriter writer = new TakeOffWriter("take_off_site.csv", and(SITE_AND_EXTENT, "facade"), SITE_AND_EXTENT);
+        String extent = site.extent().code();
+        for (FacadeId wall : site.byWall().keySet())
+            writer.sums(Objects.requireNonNull(site.byWall().get(wall)), site.site(), extent, wall.facade());
+        writer.sums(site.supplies().sums(), site.site(), extent, null);
+        writer.supplies(site.supplies(), site.site(), extent);
+        writer.write(target);
     }
 
-    private Lines openings() {
-        Lines lines = new Lines(OPENINGS);
-        for (VanList day : days)
-            for (OpeningTakeOff one : day.openings())
-                lines.add(
-                        day.crew(),
-                        day.date(),
-                        one.opening(),
-                        one.windows(),
-                        tenth(one.beadMm()),
-                        tenth(one.sealantMl()),
-                        one.fasteners(),
-                        one.panCorners());
-        return lines;
+    private void write(Path target) throws IOException {
+        FolderWriter.write(List.of(sums, openings, cuts), target);
     }
 
-    private Lines cuts() {
-        Lines lines = new Lines(CUTS);
-        for (VanList day : days) for (CutList cut : day.cuts()) add(lines, day, cut);
-        return lines;
+    private void sums(Sums of, @Nullable Object... whose) {
+        add(
+                sums,
+                whose,
+                of.windows(),
+                tenth(of.lengthMm(Strip.Kind.APRON)),
+                tenth(of.lengthMm(Strip.Kind.PAN)),
+                tenth(of.lengthMm(Strip.Kind.JAMB)),
+                tenth(of.lengthMm(Strip.Kind.HEAD)),
+                of.panCorners(),
+                of.cartridges(),
+                of.fasteners());
     }
 
-    private static void add(Lines lines, VanList day, CutList cut) {
+    private void supplies(Supplies supplies, @Nullable Object... whose) {
+        for (OpeningTakeOff one : supplies.openings())
+            add(
+                    openings,
+                    whose,
+                    one.opening(),
+                    one.windows(),
+                    tenth(one.beadMm()),
+                    tenth(one.sealantMl()),
+                    one.fasteners(),
+                    one.panCorners());
+        supplies.cuts().forEach(cut -> cuts(cut, whose));
+    }
+
+    private void cuts(CutList cut, @Nullable Object[] whose) {
         int number = 0;
         for (CutList.Roll roll : cut.rolls()) {
             number++;
-            for (Strip strip : roll.strips())
-                lines.add(
-                        day.crew(),
-                        day.date(),
+            for (Piece piece : roll.pieces())
+                add(
+                        cuts,
+                        whose,
                         cut.pan() ? "pan" : "flashing",
                         tenth(cut.widthMm()),
                         number,
-                        strip.opening(),
-                        strip.kind().code(),
-                        tenth(strip.lengthMm()),
-                        tenth(roll.left()));
+                        piece.strip().opening(),
+                        piece.strip().kind().code(),
+                        tenth(piece.lengthMm()),
+                        tenth(roll.left()),
+                        piece.number(),
+                        piece.of());
         }
+    }
+
+    private static void add(Lines lines, @Nullable Object[] whose, Object... cells) {
+        @Nullable Object[] all = Arrays.copyOf(whose, whose.length + cells.length);
+        System.arraycopy(cells, 0, all, whose.length, cells.length);
+        lines.add(all);
+    }
+
+    private static String[] and(String[] some, String... others) {
+        return Stream.of(some, others).flatMap(Stream::of).toArray(String[]::new);
     }
 
     private static String tenth(double millimetres) {

@@ -138,6 +138,13 @@ public enum Rule implements Coded {
     PAN_WIDTH_MM("pan_width_mm", 228.6, "mm wide", 50, 1000, "9 in; common practice, no source"),
     PAN_TURN_UP_MM("pan_turn_up_mm", 152.4, "mm up each jamb", 0, 600, "6 in: trade articles, 6 to 8 in some guides"),
     STRIP_ROLL_M("strip_roll_m", 22.86, "m", 1, 200, "75 ft; common practice, no source"),
+    STRIP_LAP_MM(
+            "strip_lap_mm",
+            152.4,
+            "mm where two pieces of a strip meet",
+            25,
+            500,
+            "6 in as at upright joints of the barrier, IRC R703.2; for strips common practice, no source: the strip maker's instructions govern"),
     BEAD_MM("bead_mm", 9.525, "mm across", 3, 30, "3/8 in, from memory of AAMA 2400"),
     CARTRIDGE_ML("cartridge_ml", 300, "ml", 50, 2000, "10.1 fl oz; common practice, no source"),
     FASTENER_SPACING_MM(

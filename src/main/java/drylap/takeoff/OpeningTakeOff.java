@@ -21,4 +21,9 @@ public record OpeningTakeOff(
     public OpeningTakeOff {
         strips = List.copyOf(strips);
     }
+
+    /** Nothing is left to put on. */
+    public boolean isEmpty() {
+        return strips.isEmpty() && beadMm == 0 && fasteners + windows + panCorners == 0;
+    }
 }

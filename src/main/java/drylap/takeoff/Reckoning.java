@@ -57,13 +57,17 @@ final class Reckoning {
 
     private void take(Step step, boolean ownBed) {
         switch (step) {
-            case APRON -> cut(Strip.Kind.APRON, apron());
-            case PAN -> pan();
-            case JAMB_FLASHING -> {
-                cut(Strip.Kind.JAMB, jamb());
-                cut(Strip.Kind.JAMB, jamb());
+            case APRON -> across(Strip.Kind.APRON, (apron() - opening.widthMm()) / 2);
+            case PAN -> {
+                across(Strip.Kind.PAN, rules.value(Rule.PAN_TURN_UP_MM));
+                panCorners += PAN_CORNERS;
             }
-            case HEAD_FLASHING -> cut(Strip.Kind.HEAD, apron() + 2 * rules.value(Rule.HEAD_PAST_JAMBS_MM));
+            case JAMB_FLASHING -> {
+                jamb();
+                jamb();
+            }
+            case HEAD_FLASHING ->
+                across(Strip.Kind.HEAD, (apron() - opening.widthMm()) / 2 + rules.value(Rule.HEAD_PAST_JAMBS_MM));
             case SET -> {
                 windows++;
                 fasteners += 2 * along(opening.widthMm()) + 2 * along(opening.heightMm());
@@ -73,8 +77,15 @@ final class Reckoning {
         }
     }
 
-    private void cut(Strip.Kind kind, double lengthMm) {
-        strips.add(new Strip(opening.id(), kind, kind.widthMm(rules), lengthMm));
+    /** Along sill or head, and as far past the rough opening on either side. */
+    private void across(Strip.Kind kind, double pastMm) {
+        strips.add(new Strip(
+                opening.id(),
+                kind,
+                kind.widthMm(rules),
+                opening.widthMm() + 2 * pastMm,
+                pastMm,
+                pastMm + opening.widthMm()));
     }
 
     /** The rough opening and both jamb flashings; head flashing covers as much, and some more. */
@@ -83,15 +94,18 @@ final class Reckoning {
                 .millimetres();
     }
 
-    private void pan() {
-        cut(Strip.Kind.PAN, opening.widthMm() + 2 * rules.value(Rule.PAN_TURN_UP_MM));
-        panCorners += PAN_CORNERS;
-    }
-
     /** From the apron's lower edge, not past it, to half an inch less above the head than the head flashing is wide. */
-    private double jamb() {
-        Length above = Dimensions.jambFlashingAboveOpening(new Length(rules.value(Rule.HEAD_FLASHING_MM)));
-        return rules.value(Rule.APRON_WIDTH_MM) + opening.heightMm() + above.millimetres();
+    private void jamb() {
+        double below = rules.value(Rule.APRON_WIDTH_MM);
+        double above = Dimensions.jambFlashingAboveOpening(new Length(rules.value(Rule.HEAD_FLASHING_MM)))
+                .millimetres();
+        strips.add(new Strip(
+                opening.id(),
+                Strip.Kind.JAMB,
+                Strip.Kind.JAMB.widthMm(rules),
+                below + opening.heightMm() + above,
+                below,
+                below + opening.heightMm()));
     }
 
     /** Behind head and jamb flanges; behind the sill flange only where the barrier approach seals all four sides. */

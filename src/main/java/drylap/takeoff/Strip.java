@@ -4,16 +4,17 @@ import drylap.kernel.Coded;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
-import drylap.speech.Part;
-import drylap.speech.Saying;
 
 /**
- * A piece of a roll that goes on at an opening.
+ * A strip that goes on at an opening.
  *
  * @param widthMm of the roll that it is cut from
  * @param lengthMm to a tenth of a millimetre, so that sums are the same in any order
+ * @param firstCornerMm where along it, from the left or from below, the first corner of the rough opening lies
+ * @param lastCornerMm and the last
  */
-public record Strip(OpeningId opening, Kind kind, double widthMm, double lengthMm) {
+public record Strip(
+        OpeningId opening, Kind kind, double widthMm, double lengthMm, double firstCornerMm, double lastCornerMm) {
     private static final double TENTHS = 10;
 
     public enum Kind implements Coded {
@@ -49,11 +50,12 @@ public record Strip(OpeningId opening, Kind kind, double widthMm, double lengthM
     }
 
     public Strip {
-        lengthMm = Math.rint(lengthMm * TENTHS) / TENTHS;
+        lengthMm = tenth(lengthMm);
+        firstCornerMm = tenth(firstCornerMm);
+        lastCornerMm = tenth(lastCornerMm);
     }
 
-    /** As it is written on a cut list. */
-    public Saying saying() {
-        return Saying.of("{0} {1} {2}", opening, Saying.of(kind.words()), new Part.CutLength(lengthMm));
+    private static double tenth(double millimetres) {
+        return Math.rint(millimetres * TENTHS) / TENTHS;
     }
 }

@@ -1,37 +1,34 @@
 package drylap.takeoff;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import drylap.kernel.CrewId;
+import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
-import drylap.kernel.Rule;
 import drylap.kernel.Rules;
+import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Takes off what installs need by the dimension rules of the trade; the maker's instructions come before all of it. */
 public final class TakeOff {
-    private static final double MM_PER_M = 1_000;
-
-    private record Day(LocalDate date, CrewId crew) {
-        static Day of(Visit visit) {
-            return new Day(visit.date(), visit.crew());
-        }
-    }
-
     private final JobFolder folder;
     private final Map<OpeningId, Opening> openings;
 
@@ -40,18 +37,34 @@ public final class TakeOff {
         openings = folder.openings().stream().collect(Collectors.toMap(Opening::id, Function.identity()));
     }
 
+    private record Day(LocalDate date, CrewId crew) {
+        static Day of(Visit visit) {
+            return new Day(visit.date(), visit.crew());
+        }
+    }
+
     /** What the lines that are left at an opening take. */
     public static OpeningTakeOff of(Opening opening, Rules rules) {
         return Reckoning.of(opening, rules);
     }
 
     /**
-     * A list for each day of each window crew, by date and crew.
+     * What is loaded for each day of each window crew, by date and crew.
      *
-     * @throws IllegalArgumentException where a strip is longer than a roll, or the plan visits what the folder has not
+     * @param wanted which visits are looked at; only of days that are asked for the strips are cut
+     * @throws IllegalArgumentException where the plan visits what the folder has not
      */
-    public static List<VanList> ofPlan(JobFolder folder, Plan plan) {
-        return of(folder, plan, _ -> true);
+    public static List<VanList> ofPlan(JobFolder folder, Plan plan, Predicate<Visit> wanted) {
+        TakeOff takeOff = new TakeOff(folder);
+        Map<Day, List<Visit>> days = installs(plan, wanted)
+                .collect(groupingBy(
+                        Day::of,
+                        () -> new TreeMap<>(Comparator.comparing(Day::date).thenComparing(Day::crew)),
+                        toList()));
+        return days.entrySet().stream()
+                .map(day -> new VanList(
+                        day.getKey().crew(), day.getKey().date(), takeOff.supplies(takeOff.visited(day.getValue()))))
+                .toList();
     }
 
     /**
@@ -61,79 +74,105 @@ public final class TakeOff {
      */
     public static Optional<VanList> ofDay(JobFolder folder, Plan plan, CrewId crew, LocalDate date) {
         Day day = new Day(date, crew);
-        return of(folder, plan, day::equals).stream().findFirst();
+        return ofPlan(folder, plan, visit -> Day.of(visit).equals(day)).stream().findFirst();
     }
 
-    private static List<VanList> of(JobFolder folder, Plan plan, Predicate<Day> wanted) {
-        Map<Day, List<Visit>> days =
-                new TreeMap<>(Comparator.comparing(Day::date).thenComparing(Day::crew));
-        plan.visits().stream()
-                .filter(visit -> visit.task() == Task.INSTALL && wanted.test(Day.of(visit)))
-                .sorted(Comparator.comparing(Visit::start))
-                .forEach(visit -> days.computeIfAbsent(Day.of(visit), _ -> new ArrayList<>())
-                        .add(visit));
+    /**
+     * What all window crews together load for each day.
+     *
+     * @throws IllegalArgumentException as {@link #ofPlan}
+     */
+    public static List<DayList> ofDates(JobFolder folder, Plan plan, Predicate<LocalDate> wanted) {
         TakeOff takeOff = new TakeOff(folder);
+        Map<LocalDate, List<Visit>> days = installs(plan, visit -> wanted.test(visit.date()))
+                .collect(groupingBy(Visit::date, TreeMap::new, toList()));
         return days.entrySet().stream()
-                .map(day -> takeOff.vanList(day.getKey(), day.getValue()))
+                .map(day -> takeOff.dayList(day.getKey(), day.getValue()))
                 .toList();
     }
 
-    private VanList vanList(Day day, List<Visit> visits) {
-        List<OpeningTakeOff> all = visits.stream().map(this::opening).toList();
-        List<Strip> strips = all.stream().flatMap(one -> one.strips().stream()).toList();
-        return new VanList(
-                day.crew(),
-                day.date(),
-                all,
-                lengths(strips),
-                sum(all, OpeningTakeOff::panCorners),
-                cartridges(all),
-                sum(all, OpeningTakeOff::fasteners),
-                sum(all, OpeningTakeOff::windows),
-                cuts(strips));
+    /**
+     * What the installs among some visits take together.
+     *
+     * @throws IllegalArgumentException as {@link #ofPlan}
+     */
+    public static Sums ofVisits(JobFolder folder, List<Visit> visits) {
+        TakeOff takeOff = new TakeOff(folder);
+        return takeOff.sums(visits.stream()
+                .filter(visit -> visit.task() == Task.INSTALL)
+                .map(takeOff::visited)
+                .toList());
     }
 
-    private OpeningTakeOff opening(Visit visit) {
+    /** The days on which something is put on that is not on yet. */
+    public static Set<LocalDate> dates(JobFolder folder, Plan plan) {
+        Set<OpeningId> done = folder.openings().stream()
+                .filter(Opening::installed)
+                .map(Opening::id)
+                .collect(Collectors.toSet());
+        return installs(plan, visit -> !done.contains(visit.opening()))
+                .map(Visit::date)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** What a site of the folder takes; all of it, or what is not on yet. */
+    public static SiteList ofSite(JobFolder folder, SiteId site, Extent extent) {
+        TakeOff takeOff = new TakeOff(folder);
+        List<Opening> all = folder.openings().stream()
+                .filter(opening -> opening.facade().site().equals(site))
+                .map(opening -> extent == Extent.WHOLE ? opening.standing(0, null, Set.of()) : opening)
+                .toList();
+        Map<FacadeId, List<Opening>> walls =
+                all.stream().collect(groupingBy(Opening::facade, LinkedHashMap::new, toList()));
+        Map<FacadeId, Sums> sums = new LinkedHashMap<>();
+        walls.forEach((wall, of) -> sums.put(wall, takeOff.sums(of)));
+        return new SiteList(site, extent, sums, takeOff.supplies(all));
+    }
+
+    private static Stream<Visit> installs(Plan plan, Predicate<Visit> wanted) {
+        return plan.visits().stream()
+                .filter(visit -> visit.task() == Task.INSTALL && wanted.test(visit))
+                .sorted(Comparator.comparing(Visit::start));
+    }
+
+    private DayList dayList(LocalDate date, List<Visit> visits) {
+        Map<CrewId, Sums> crews = new TreeMap<>();
+        visits.stream().collect(groupingBy(Visit::crew)).forEach((crew, of) -> crews.put(crew, sums(visited(of))));
+        return new DayList(date, crews, supplies(visited(visits)));
+    }
+
+    private List<Opening> visited(List<Visit> visits) {
+        return visits.stream().map(this::visited).toList();
+    }
+
+    private Opening visited(Visit visit) {
         Opening opening = openings.get(visit.opening());
         if (opening == null)
             throw new IllegalArgumentException(
                     "the plan visits %s, which is no opening of the job folder".formatted(visit.opening()));
-        return of(opening, folder.rules().at(opening.facade().site()));
+        return opening;
     }
 
-    private static Map<Strip.Kind, Double> lengths(List<Strip> strips) {
-        Map<Strip.Kind, Double> lengths = new EnumMap<>(Strip.Kind.class);
-        strips.forEach(strip -> lengths.merge(strip.kind(), strip.lengthMm(), Double::sum));
-        return lengths;
+    private Supplies supplies(List<Opening> all) {
+        return Supplies.of(takeOffs(all), stock(all));
     }
 
-    private static int sum(List<OpeningTakeOff> all, ToIntFunction<OpeningTakeOff> count) {
-        return all.stream().mapToInt(count).sum();
+    private Sums sums(List<Opening> all) {
+        return Sums.of(takeOffs(all), stock(all));
     }
 
-    private int cartridges(List<OpeningTakeOff> all) {
-        Rules rules = folder.rules().everywhere();
-        double millilitres =
-                all.stream().mapToDouble(OpeningTakeOff::sealantMl).sum() * (1 + rules.value(Rule.TAKE_OFF_WASTE));
-        return (int) Math.ceil(millilitres / rules.value(Rule.CARTRIDGE_ML));
-    }
-
-    private record Stock(boolean pan, double widthMm) {
-        static Stock of(Strip strip) {
-            return new Stock(strip.kind() == Strip.Kind.PAN, strip.widthMm());
-        }
-    }
-
-    /** Strips of one width come from the same rolls, but for pans, whose stuff is another. */
-    private List<CutList> cuts(List<Strip> strips) {
-        double rollMm = folder.rules().everywhere().value(Rule.STRIP_ROLL_M) * MM_PER_M;
-        Map<Stock, List<Strip>> stocks = strips.stream()
-                .collect(Collectors.groupingBy(
-                        Stock::of,
-                        () -> new TreeMap<>(Comparator.comparing(Stock::pan).thenComparing(Stock::widthMm)),
-                        Collectors.toList()));
-        return stocks.entrySet().stream()
-                .map(stock -> CutList.of(stock.getKey().pan(), stock.getKey().widthMm(), rollMm, stock.getValue()))
+    private List<OpeningTakeOff> takeOffs(List<Opening> all) {
+        return all.stream()
+                .map(opening -> of(opening, folder.rules().at(opening.facade().site())))
                 .toList();
+    }
+
+    /** Rolls and cartridges are those of the site; where several share them, those that hold everywhere. */
+    private Rules stock(List<Opening> all) {
+        List<SiteId> sites =
+                all.stream().map(opening -> opening.facade().site()).distinct().toList();
+        return sites.size() == 1
+                ? folder.rules().at(sites.getFirst())
+                : folder.rules().everywhere();
     }
 }

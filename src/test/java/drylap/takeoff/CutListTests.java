@@ -1,7 +1,6 @@
 package drylap.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpModel;
@@ -15,16 +14,21 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 class CutListTests {
+    private static final double LAP = 152.4;
+
     private static CutList cut(long roll, long... lengths) {
         return CutList.of(
                 false,
                 228.6,
                 roll,
+                LAP,
                 IntStream.range(0, lengths.length)
-                        .mapToObj(i -> new Strip(new OpeningId("Q" + i), Strip.Kind.APRON, 228.6, lengths[i]))
+                        .mapToObj(i ->
+                                new Strip(new OpeningId("Q" + i), Strip.Kind.APRON, 228.6, lengths[i], 0, lengths[i]))
                         .toList());
     }
 
@@ -62,7 +66,9 @@ class CutListTests {
 
         CutList cut = cut(22_860, lengths);
 
-        assertThat(cut.rolls().stream().flatMap(roll -> roll.strips().stream()).map(strip -> strip.opening()))
+        assertThat(cut.rolls().stream()
+                        .flatMap(roll -> roll.pieces().stream())
+                        .map(piece -> piece.strip().opening()))
                 .hasSize(40)
                 .doesNotHaveDuplicates();
         assertThat(cut.rolls()).allMatch(roll -> roll.left() >= 0);
@@ -78,11 +84,76 @@ class CutListTests {
         assertThat(cut(1000).rolls()).isEmpty();
     }
 
+    /** 1200 mm from rolls of 1000 that lap by 152.4: 1000 + 352.4 = 1200 + 152.4. */
     @Test
-    void a_strip_longer_than_a_roll_is_refused_with_what_would_be_accepted() {
-        assertThatThrownBy(() -> cut(1000, 1200))
-                .hasMessageContaining("apron strip of Q0 is 1200 mm long and a roll 1000 mm")
-                .hasMessageContaining("accepted: a roll that long or longer");
+    void a_strip_longer_than_a_roll_is_made_of_pieces_and_the_list_says_how() {
+        CutList cut = cut(1000, 1200);
+
+        assertThat(cut.cuts())
+                .extracting(cuts -> cuts.cut().words())
+                .containsExactly(
+                        "1 × apron strip 1000 mm (39 3/8 in), piece 1 of 2",
+                        "1 × apron strip 352 mm (13 7/8 in), piece 2 of 2");
+        assertThat(cut.joints().orElseThrow().words())
+                .contains("lap by 152 mm (6 in)", "the upper over the lower", "Common practice, no source")
+                .doesNotContain("take longer rolls");
+        assertThat(cut(1000, 900).joints()).isEmpty();
+    }
+
+    @Test
+    void equal_cuts_and_rolls_that_are_cut_alike_are_told_once() {
+        CutList cut = cut(4000, 1219, 1219, 1219, 1219, 1219, 1219, 1219);
+
+        assertThat(cut.cuts())
+                .extracting(cuts -> cuts.cut().words())
+                .containsExactly("7 × apron strip 1219 mm (48 in)");
+        assertThat(cut.alike())
+                .extracting(rolls ->
+                        "%s: %s".formatted(rolls.name().words(), rolls.saying().words()))
+                .containsExactly(
+                        "Rolls 1 to 2, each: 3 × apron strip 1219 mm (48 in)",
+                        "Roll 3: 1 × apron strip 1219 mm (48 in) for Q6");
+        assertThat(cut.alike().getFirst().openings(cut.alike().getFirst().cuts().getFirst()))
+                .extracting(OpeningId::value)
+                .containsExactly("Q0", "Q1", "Q2", "Q3", "Q4", "Q5");
+    }
+
+    /** Two of 34 go on a roll of 100, so that 400 take 200; by their sum alone, 13 600, it could be 136. */
+    @Test
+    void a_list_too_long_to_search_says_how_far_it_may_be_from_the_best() {
+        CutList far = cut(100, LongStream.generate(() -> 34).limit(400).toArray());
+        CutList near = cut(100, LongStream.generate(() -> 25).limit(400).toArray());
+
+        assertThat(far.rolls()).hasSize(200);
+        assertThat(far.saying().words()).endsWith("(a better way may exist; none takes fewer than 136 rolls)");
+        assertThat(near.rolls()).hasSize(100);
+        assertThat(near.saying().words())
+                .endsWith("(no way takes fewer rolls; one that leaves a longer rest may exist)");
+        assertThat(cut(100, 34, 34, 34).saying().words()).doesNotContain("(no way", "(a better");
+    }
+
+    /** More than half a roll each, so that no two share one: 400 rolls, though by their sum it could be 240. */
+    @Test
+    void pieces_longer_than_half_a_roll_bound_it_too() {
+        assertThat(cut(100, LongStream.generate(() -> 60).limit(400).toArray()).fewest())
+                .isEqualTo(400);
+    }
+
+    @Test
+    void of_a_whole_site_every_strip_is_cut_once() {
+        long[] lengths = new Random(5).longs(3_000, 1200, 2400).toArray();
+
+        CutList cut = cut(22_860, lengths);
+
+        assertThat(cut.rolls().stream()
+                        .flatMap(roll -> roll.pieces().stream())
+                        .map(piece -> piece.strip().opening()))
+                .hasSize(3_000)
+                .doesNotHaveDuplicates();
+        assertThat(cut.rolls()).allMatch(roll -> roll.left() >= 0);
+        assertThat(cut.rolls().size()).isBetween(cut.fewest(), cut.fewest() * 11 / 9 + 1);
+        assertThat(cut.fewest())
+                .isEqualTo((int) Math.ceilDiv(Arrays.stream(lengths).sum(), 22_860L));
     }
 
     private static long least(CutList cut) {

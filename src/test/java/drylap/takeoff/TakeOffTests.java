@@ -54,8 +54,12 @@ class TakeOffTests {
                 null);
     }
 
-    private static Strip strip(Strip.Kind kind, double lengthMm) {
-        return new Strip(new OpeningId("Q1"), kind, 228.6, lengthMm);
+    private static Strip across(Strip.Kind kind, double lengthMm, double pastMm) {
+        return new Strip(new OpeningId("Q1"), kind, 228.6, lengthMm, pastMm, pastMm + 914);
+    }
+
+    private static Strip jamb(double widthMm) {
+        return new Strip(new OpeningId("Q1"), Strip.Kind.JAMB, widthMm, 1968.5, 228.6, 228.6 + 1524);
     }
 
     @Test
@@ -64,11 +68,11 @@ class TakeOffTests {
 
         assertThat(all.strips())
                 .containsExactly(
-                        strip(Strip.Kind.APRON, 1371.2),
-                        strip(Strip.Kind.PAN, 1218.8),
-                        strip(Strip.Kind.JAMB, 1968.5),
-                        strip(Strip.Kind.JAMB, 1968.5),
-                        strip(Strip.Kind.HEAD, 1422.0));
+                        across(Strip.Kind.APRON, 1371.2, 228.6),
+                        across(Strip.Kind.PAN, 1218.8, 152.4),
+                        jamb(228.6),
+                        jamb(228.6),
+                        across(Strip.Kind.HEAD, 1422.0, 254.0));
         assertThat(all.panCorners()).isEqualTo(2);
         assertThat(all.fasteners()).isEqualTo(18);
         assertThat(all.beadMm()).isEqualTo(7010);
@@ -110,8 +114,8 @@ class TakeOffTests {
         OpeningTakeOff all = TakeOff.of(opening(Method.A1, Approach.DRAINAGE, 0), own);
 
         assertThat(all.strips())
-                .contains(strip(Strip.Kind.APRON, 914 + 2 * 304.8))
-                .contains(new Strip(new OpeningId("Q1"), Strip.Kind.JAMB, 304.8, 1968.5));
+                .contains(across(Strip.Kind.APRON, 914 + 2 * 304.8, 304.8))
+                .contains(jamb(304.8));
         assertThat(all.sealantMl()).isCloseTo(Math.PI * 25 * 7.010, within(0.01));
     }
 }

@@ -44,6 +44,7 @@ class PaperRightsBrowserTests {
             crew-day x x . . .
             release  x . x . .
             record   x x x . .
+            take-off x . . . .
             """;
 
     private static final OpeningId ONE = new OpeningId("QW2-01");
@@ -132,6 +133,8 @@ class PaperRightsBrowserTests {
         return Map.of(
                 "week",
                 "week.pdf?folder=%d&published=true&paper=a3".formatted(folder.value()),
+                "take-off",
+                "take-off.pdf?folder=%d&published=true&site=Q&paper=a4".formatted(folder.value()),
                 "crew-day",
                 "crew-day.pdf?crew=W1&date=%s&paper=a4".formatted(visit.date()),
                 "release",

@@ -129,6 +129,8 @@ final class RuleEffects {
                 "Raise it and head flashing is cut longer; lower it and shorter, and may not cover the jamb flashing.";
             case PAN_TURN_UP_MM -> "Raise it and sill pans are cut longer; lower it and the corners turn up less.";
             case STRIP_ROLL_M -> "Raise it and fewer rolls are on the van list; lower it and more are.";
+            case STRIP_LAP_MM ->
+                "Strips longer than a roll are made of pieces. Raise it and these lap more and take more of the rolls; lower it only where the strip's maker allows.";
             case BEAD_MM -> "Raise it and more sealant is on the van list, by its square; lower it and less.";
             case CARTRIDGE_ML -> "Raise it and fewer cartridges are on the van list; lower it and more are.";
             case FASTENER_SPACING_MM ->

@@ -46,6 +46,7 @@ final class RuleWords {
             case PAN_WIDTH_MM -> "Sill pan strips are wide";
             case PAN_TURN_UP_MM -> "A sill pan turns up by";
             case STRIP_ROLL_M -> "A roll of strip is long";
+            case STRIP_LAP_MM -> "Pieces of a strip lap by";
             case BEAD_MM -> "A sealant bead is thick";
             case CARTRIDGE_ML -> "A cartridge of sealant holds";
             case FASTENER_SPACING_MM -> "Flange fasteners are apart";

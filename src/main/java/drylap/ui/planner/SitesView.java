@@ -15,6 +15,7 @@ import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.takeoff.Extent;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.OpeningKey;
 import drylap.ui.drawn.FolderShown;
@@ -22,11 +23,13 @@ import drylap.ui.drawn.SiteForecast;
 import drylap.ui.drawn.SitesSheet;
 import drylap.ui.drawn.SitesSheet.Face;
 import drylap.ui.drawn.SitesSheet.OneSite;
+import drylap.ui.drawn.TakeOffChoice;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Every site with its facades: what stands open, what is ready, what came back. */
@@ -78,6 +81,10 @@ class SitesView extends Div implements FolderView {
         if (forecast != null) panel.add(new ForecastPanel(forecasts, who, shown, site.id(), forecast, table::refresh));
         var walls = new Div();
         walls.addClassName("faces");
+        var takes = TakeOffView.link(
+                "Take-off of what is left", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
+        takes.getElement().setAttribute("aria-label", "Take-off of what is left: %s".formatted(site.name()));
+        if (who.may(Operation.SEE_WEEK_SHEET)) panel.add(takes);
         site.faces().forEach(face -> walls.add(face(face, open)));
         panel.add(walls);
         return panel;

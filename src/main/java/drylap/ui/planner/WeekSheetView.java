@@ -125,7 +125,8 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         onPaper.removeAll();
         onPaper.add(
                 PaperLinks.week(shown.stored().id(), shown.choice().lookAtPublished(), choice),
-                new SpreadsheetLink(shown.name(), "Visits", () -> VisitTable.of(shown, choice)));
+                new SpreadsheetLink(shown.name(), "Visits", () -> VisitTable.of(shown, choice)),
+                TakeOffView.link("Take-off of a day", Optional.empty()));
     }
 
     @Override

@@ -14,6 +14,7 @@ import drylap.ui.drawn.WeekChoice;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Map;
 
 /** Where something is to be had on paper, in either size. */
 public final class PaperLinks extends Div {
@@ -52,15 +53,25 @@ public final class PaperLinks extends Div {
 
     /** What a scheduler looks at, for the wall; in English, as the week sheet is. */
     public static PaperLinks week(FolderId folder, boolean published, WeekChoice choice) {
-        var query = new StringBuilder();
-        choice.parameters().forEach((name, value) -> query.append("&%s=%s".formatted(name, coded(value))));
         return new PaperLinks(
                 Speech.ENGLISH,
                 "This week on paper:",
                 "The week sheet",
-                "/papers/week.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query),
+                "/papers/week.pdf?folder=%d&published=%s%s"
+                        .formatted(folder.value(), published, query(choice.parameters())),
                 Paper.A3,
                 Paper.TABLOID);
+    }
+
+    /** What installs take; in English, as its screen is. */
+    public static PaperLinks takeOff(FolderId folder, boolean published, String title, Map<String, String> of) {
+        return new PaperLinks(
+                Speech.ENGLISH,
+                "On paper:",
+                "The take-off of %s".formatted(title),
+                "/papers/take-off.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query(of)),
+                Paper.A4,
+                Paper.LETTER);
     }
 
     public static PaperLinks record(Speech say, long id) {
@@ -89,6 +100,12 @@ public final class PaperLinks extends Div {
         link.setRouterIgnore(true);
         link.setAriaLabel(say.it("{0} as a PDF, {1}", what, words));
         return link;
+    }
+
+    private static String query(Map<String, String> parameters) {
+        var query = new StringBuilder();
+        parameters.forEach((name, value) -> query.append("&%s=%s".formatted(name, coded(value))));
+        return query.toString();
     }
 
     private static String coded(String text) {

@@ -67,7 +67,7 @@ class CrewDesk {
     Optional<VanList> load(FolderShown shown, CrewId crew, LocalDate date) {
         return shown.plan()
                 .flatMap(plan -> TakeOff.ofDay(shown.folder(), plan, crew, date))
-                .filter(load -> !load.isEmpty());
+                .filter(load -> !load.supplies().isEmpty());
     }
 
     private FolderShown shown(Person who, Publication published) {

@@ -9,7 +9,7 @@ import drylap.security.Person;
 import drylap.speech.Speech;
 import drylap.speech.Unfit;
 import drylap.takeoff.CutList;
-import drylap.takeoff.VanList;
+import drylap.takeoff.Supplies;
 import drylap.ui.drawn.DayPaperPresenter;
 import drylap.ui.drawn.FolderShown;
 import java.time.Clock;
@@ -52,22 +52,23 @@ class PaperDesk {
     private List<String> load(Speech say, FolderShown shown, CrewId crew, LocalDate date) {
         try {
             return desk.load(shown, crew, date)
-                    .map(list -> paragraphs(say, list))
+                    .map(list -> paragraphs(say, list.supplies()))
                     .orElse(List.of());
-        } catch (IllegalArgumentException tooLong) {
-            return List.of(say.it("What to load cannot be said: {0}", Unfit.saying(tooLong)));
+        } catch (IllegalArgumentException unknown) {
+            return List.of(say.it("What to load cannot be said: {0}", Unfit.saying(unknown)));
         }
     }
 
-    private static List<String> paragraphs(Speech say, VanList load) {
-        List<String> paragraphs =
-                new ArrayList<>(List.of(say.it(load.counts()), say.it("Strips: {0}", load.lengths())));
+    private static List<String> paragraphs(Speech say, Supplies load) {
+        List<String> paragraphs = new ArrayList<>(List.of(
+                say.it(load.sums().counts()), say.it("Strips: {0}", load.sums().lengths())));
         for (CutList cut : load.cuts()) {
             paragraphs.add(say.it(cut.saying()));
             for (int i = 0; i < cut.rolls().size(); i++)
                 paragraphs.add(say.it("Roll {0}: {1}", i + 1, cut.rolls().get(i).saying()));
         }
-        paragraphs.add(say.it(LoadList.FIRST));
+        load.joints().forEach(how -> paragraphs.add(say.it(how)));
+        paragraphs.add(say.it(Supplies.FIRST));
         return paragraphs;
     }
 }

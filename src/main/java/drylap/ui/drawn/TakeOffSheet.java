@@ -1,0 +1,69 @@
+package drylap.ui.drawn;
+
+import drylap.takeoff.DayList;
+import drylap.takeoff.SiteList;
+import drylap.takeoff.Sums;
+import drylap.takeoff.Supplies;
+import drylap.takeoff.TakeOff;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A take-off as a scheduler reads it.
+ *
+ * @param title of what it is
+ * @param parts what the shares are of: crews, or walls
+ * @param supplies of all of it
+ */
+public record TakeOffSheet(String title, String parts, List<Share> shares, Supplies supplies) {
+    /** What one crew or one wall takes of it. */
+    public record Share(String name, Sums sums) {}
+
+    public TakeOffSheet {
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * Nothing where the plan has no installs on that day, or the folder not that site.
+     *
+     * @throws IllegalArgumentException where the plan visits what the folder has not
+     */
+    public static Optional<TakeOffSheet> of(FolderShown shown, TakeOffChoice choice) {
+        if (!there(shown, choice)) return Optional.empty();
+        String title = choice.words(shown);
+        return switch (choice) {
+            case TakeOffChoice.OfDay(var date) ->
+                shown.plan()
+                        .map(plan -> TakeOff.ofDates(shown.folder(), plan, date::equals))
+                        .flatMap(days -> days.stream().findFirst())
+                        .map(day -> ofDay(title, day));
+            case TakeOffChoice.OfSite(var site, var extent) ->
+                Optional.of(ofSite(title, TakeOff.ofSite(shown.folder(), site, extent)));
+        };
+    }
+
+    private static boolean there(FolderShown shown, TakeOffChoice choice) {
+        return !(choice instanceof TakeOffChoice.OfSite(var id, var _))
+                || shown.folder().sites().stream().anyMatch(site -> site.id().equals(id));
+    }
+
+    private static TakeOffSheet ofDay(String title, DayList day) {
+        return new TakeOffSheet(
+                title,
+                "Crew",
+                day.byCrew().entrySet().stream()
+                        .map(crew -> new Share(crew.getKey().value(), crew.getValue()))
+                        .toList(),
+                day.supplies());
+    }
+
+    private static TakeOffSheet ofSite(String title, SiteList site) {
+        return new TakeOffSheet(
+                title,
+                "Wall",
+                site.byWall().entrySet().stream()
+                        .map(wall -> new Share(wall.getKey().facade(), wall.getValue()))
+                        .toList(),
+                site.supplies());
+    }
+}
