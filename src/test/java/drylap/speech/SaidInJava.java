@@ -55,7 +55,9 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("ActKind", 1),
             Map.entry("Hand", 0),
             Map.entry("Role", 1),
-            Map.entry("RoughVerdict.Grade", 1));
+            Map.entry("RoughVerdict.Grade", 1),
+            Map.entry("RoughPlace", 1),
+            Map.entry("Lengths.LengthReading.Wrong", 0));
 
     /** What they answer is said by whoever calls them. */
     private static final Set<String> SPOKEN_METHODS =

@@ -6,6 +6,7 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
@@ -23,7 +24,9 @@ import drylap.planning.Plans;
 import drylap.planning.Publications;
 import drylap.planning.Visit;
 import drylap.progress.OpeningStates;
+import drylap.roughopening.RoughPlace;
 import drylap.security.People;
+import drylap.speech.Speech;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
@@ -115,6 +118,33 @@ class SpanishViewTests extends SpringBrowserlessTest {
         pressed("Día siguiente");
         isSpanish("rain-call", "Aviso de lluvia", "Esta lista no manda subir a nadie");
         isSpanish("account", "Mi cuenta", "Idioma", "Salir en todas partes");
+    }
+
+    @Test
+    void the_window_crew_finds_no_english_where_a_rough_opening_is_measured() {
+        reads(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"), Ruler.MILLIMETRES);
+        UI.getCurrent()
+                .navigate(
+                        "rough-opening",
+                        QueryParameters.simple(
+                                Map.of("folder", String.valueOf(folder.value()), "opening", DONE.value())));
+        shows("Vano QW1-02", "Todavía no se ha medido", "Medirlo", "Diagonales", "trabajo en altura");
+        pressed("Anotar estas medidas");
+        shows("está en blanco; se acepta");
+        for (var place : RoughPlace.values()) {
+            String value = !place.side() ? "6" : place.code().startsWith("diagonal") ? "1414" : "1000";
+            test(find(TextField.class).all().stream()
+                            .filter(one -> one.getLabel().equals(spanish(place)))
+                            .findFirst()
+                            .orElseThrow())
+                    .setValue(value + " mm");
+        }
+        pressed("Anotar estas medidas");
+        shows("no cabe", "fuera de plomo", "Medirlo otra vez");
+    }
+
+    private static String spanish(RoughPlace place) {
+        return new Speech(Reading.USUAL.in(Language.SPANISH)).it(place.words());
     }
 
     @Test

@@ -25,6 +25,7 @@ import drylap.sites.ScheduledOpenings;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.components.LapDrawing;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.OpeningPresenter;
 import drylap.ui.drawn.OpeningSheet;
@@ -163,9 +164,9 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         Section panel = Panels.panel("rough-panel", "Rough opening as measured");
         rough.newest(signedIn.person(), now.stored().id(), opening)
                 .map(one -> RoughSheet.of(
-                        one, now.site(now.opening(opening).facade().site()).zone()))
+                        Speech.ENGLISH, one, now.site(now.opening(opening).facade().site()).zone()))
                 .ifPresentOrElse(
-                        sheet -> panel.add(new RoughVerdictPanel(sheet)),
+                        sheet -> panel.add(new RoughVerdictPanel(Speech.ENGLISH, sheet)),
                         () -> panel.add(new Paragraph("It was not measured yet.")));
         panel.add(new Anchor(
                 RoughAddress.of(now.stored().id(), opening.value()), "Measure it, and earlier measurements"));
