@@ -72,7 +72,12 @@ public final class RoughRules {
                     Rule.ROUGH_LEAST_GAP_MM);
         if (tooLarge > ROUNDING_MM)
             return room(
-                    Grade.REPORT, side, most, frame, Saying.of("too large by {0}", Inches.words(tooLarge)), Rule.ROUGH_MOST_GAP_MM);
+                    Grade.REPORT,
+                    side,
+                    most,
+                    frame,
+                    Saying.of("too large by {0}", Inches.words(tooLarge)),
+                    Rule.ROUGH_MOST_GAP_MM);
         return room(Grade.FITS, side, least, frame, Saying.of("enough"), Rule.ROUGH_LEAST_GAP_MM);
     }
 

@@ -81,8 +81,7 @@ public record RoughSizes(Map<RoughPlace, BigDecimal> millimetres) {
         if (Math.abs(diagonals - wanted) <= MISFIT_MM) return Optional.empty();
         return Optional.of(Saying.of(
                 "Diagonals of about {0} mm do not go with these widths and heights, which make {1} mm: measure or type one of them again.",
-                Math.round(diagonals),
-                Math.round(wanted)));
+                Math.round(diagonals), Math.round(wanted)));
     }
 
     private java.util.stream.DoubleStream all(List<RoughPlace> places) {

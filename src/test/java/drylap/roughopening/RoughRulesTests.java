@@ -117,8 +117,8 @@ class RoughRulesTests {
     void a_slip_of_the_tape_stands_out() {
         assertThat(new RoughSizes(square()).misfit()).isEmpty();
         assertThat(with(RoughPlace.DIAGONAL_FALLING, "1451.8").misfit())
-                .hasValueSatisfying(
-                        why -> assertThat(why.words()).contains("do not go with these widths and heights, which make 1542 mm"));
+                .hasValueSatisfying(why -> assertThat(why.words())
+                        .contains("do not go with these widths and heights, which make 1542 mm"));
         // a parallelogram leaning by 40: its diagonals are the roots of 967² + 1232² and 887² + 1232²
         var leaning = square();
         leaning.put(RoughPlace.DIAGONAL_RISING, new BigDecimal("1566.2"));

@@ -57,7 +57,10 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("Role", 1),
             Map.entry("RoughVerdict.Grade", 1),
             Map.entry("RoughPlace", 1),
+            Map.entry("Rule", 2),
             Map.entry("Lengths.LengthReading.Wrong", 0));
+
+    private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");
 
     /** What they answer is said by whoever calls them. */
     private static final Set<String> SPOKEN_METHODS =
@@ -126,7 +129,7 @@ final class SaidInJava extends TreeScanner<Void, Void> {
     @Override
     public Void visitNewClass(NewClassTree made, Void nothing) {
         String type = made.getIdentifier().toString();
-        boolean saysMore = type.equals("Weakness") || owner.equals("RoughVerdict") && type.equals("Grade");
+        boolean saysMore = SAY_AT_THE_END.contains(type) || owner.equals("RoughVerdict") && type.equals("Grade");
         if (saysMore) note(made.getArguments().getLast());
         Integer words = WORDS_OF_CONSTANTS.get(type.equals(owner) ? owner : owner + "." + type);
         if (words != null) note(made.getArguments().get(words));

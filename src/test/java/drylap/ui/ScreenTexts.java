@@ -48,7 +48,7 @@ public final class ScreenTexts {
             note(element.getText());
             return;
         }
-        if (!element.isVisible() || isEnglishSource(element)) return;
+        if (!element.isVisible()) return;
         for (String name : READ) {
             note(element.getAttribute(name));
             note(element.getProperty(name));
@@ -61,11 +61,6 @@ public final class ScreenTexts {
         element.getNode()
                 .getFeatureIfInitialized(com.vaadin.flow.internal.nodefeature.VirtualChildrenList.class)
                 .ifPresent(list -> list.forEachChild(node -> read(Element.get(node))));
-    }
-
-    /** Where a limit comes from is told in the words of the source, and marked so. */
-    private static boolean isEnglishSource(Element element) {
-        return element.getClassList().contains("source") && "en".equals(element.getAttribute("lang"));
     }
 
     private void note(@Nullable String text) {

@@ -6,6 +6,8 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.select.SelectTester;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import drylap.handoff.HandoffRequest;
@@ -16,21 +18,24 @@ import drylap.kernel.Language;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
 import drylap.kernel.Reading;
+import drylap.kernel.Rule;
 import drylap.kernel.Ruler;
+import drylap.planning.ChangedRules;
 import drylap.planning.JobFolders;
 import drylap.planning.Ledger;
 import drylap.planning.Plan;
 import drylap.planning.Plans;
 import drylap.planning.Publications;
+import drylap.planning.RuleRequest;
 import drylap.planning.Visit;
 import drylap.progress.OpeningStates;
 import drylap.roughopening.RoughPlace;
 import drylap.security.People;
-import drylap.speech.Speech;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.speech.SpanishWords;
+import drylap.speech.Speech;
 import drylap.ui.planner.ViewTest;
 import java.time.Clock;
 import java.time.Duration;
@@ -73,6 +78,9 @@ class SpanishViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private TestPeople people;
+
+    @Autowired
+    private ChangedRules rules;
 
     @Autowired
     private Clock clock;
@@ -133,14 +141,46 @@ class SpanishViewTests extends SpringBrowserlessTest {
         shows("está en blanco; se acepta");
         for (var place : RoughPlace.values()) {
             String value = !place.side() ? "6" : place.code().startsWith("diagonal") ? "1414" : "1000";
-            test(find(TextField.class).all().stream()
-                            .filter(one -> one.getLabel().equals(spanish(place)))
-                            .findFirst()
-                            .orElseThrow())
-                    .setValue(value + " mm");
+            typed(spanish(place), value + " mm");
         }
         pressed("Anotar estas medidas");
         shows("no cabe", "fuera de plomo", "Medirlo otra vez");
+    }
+
+    @Test
+    void the_scheduler_finds_no_english_at_the_rules_and_their_help() {
+        reads(people.scheduler(), Ruler.MILLIMETRES);
+        isSpanish("rules", "Reglas de todas las obras", "Un muro mojado se seca durante", "mandan las instrucciones");
+        pressedFor("Cambiar: Un muro mojado se seca durante");
+        shows("Volver al valor usual", "se pierden más horas después de la lluvia");
+        typed("Valor", "seis");
+        pressed("Guardar");
+        shows("“seis” no es un número");
+        typed("Valor", "100");
+        pressed("Guardar");
+        shows("diga por qué, en 1 a 200 caracteres");
+        typed("Motivo", "seis");
+        pressed("Guardar");
+        shows("se acepta un número de 0 a 72 h");
+        rules.change(people.scheduler(), folder, new RuleRequest(null, Rule.DRYING_H, 9.0, "seis", 0));
+        typed("Valor", "4");
+        pressed("Guardar");
+        shows("Mientras tanto", "No se guardó nada suyo");
+        pressed("Guardar");
+        shows("puesto por Test scheduler");
+    }
+
+    @Test
+    void the_scheduler_finds_no_english_at_the_rules_of_a_site() {
+        reads(people.scheduler(), Ruler.MILLIMETRES);
+        open("rules");
+        test(SelectTester.class, find(Select.class).withClassName("place").single())
+                .selectItem("Quay Nine");
+        shows(
+                "Reglas de Quay Nine",
+                "Puntos de espera",
+                "como en todas partes: valor usual",
+                "se quita antes de guardar");
     }
 
     private static String spanish(RoughPlace place) {
@@ -197,7 +237,9 @@ class SpanishViewTests extends SpringBrowserlessTest {
     }
 
     private static List<String> data() {
-        return List.of("Quay Nine Mill Row west south QW MS America Los_Angeles", "Test window-crew follow-on tester");
+        return List.of(
+                "Quay Nine Mill Row west south QW MS America Los_Angeles",
+                "Test window-crew follow-on tester scheduler seis");
     }
 
     private static void open(String address) {
@@ -210,6 +252,18 @@ class SpanishViewTests extends SpringBrowserlessTest {
                         .findFirst()
                         .orElseThrow())
                 .click();
+    }
+
+    private void pressedFor(String label) {
+        test(find(Button.class).withAriaLabel(label).single()).click();
+    }
+
+    private void typed(String label, String value) {
+        test(find(TextField.class).all().stream()
+                        .filter(one -> one.getLabel().equals(label))
+                        .findFirst()
+                        .orElseThrow())
+                .setValue(value);
     }
 
     private void release() {

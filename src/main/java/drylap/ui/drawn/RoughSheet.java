@@ -43,7 +43,7 @@ public record RoughSheet(
     }
 
     private static Line line(Speech say, RoughVerdict.Finding finding) {
-        return new Line(finding.grade().code(), say.it(finding.saying()), finding.source());
+        return new Line(finding.grade().code(), say.it(finding.saying()), say.it(finding.source()));
     }
 
     private static String plain(RoughMeasurement measured, RoughPlace place) {

@@ -26,8 +26,6 @@ public final class RoughVerdictPanel extends Div {
     private static ListItem finding(RoughSheet.Line one) {
         var source = new Span(one.source());
         source.addClassName("source");
-        // rules name their sources in English
-        source.getElement().setAttribute("lang", "en");
         var item = new ListItem(new Span(one.words()), source);
         item.addClassName(one.grade());
         return item;

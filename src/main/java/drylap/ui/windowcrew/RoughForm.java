@@ -49,7 +49,11 @@ final class RoughForm extends Div {
         note.setMaxLength(RoughOpenings.LONGEST_NOTE);
         add(new Paragraph(say.it("As the tape reads: 36 1/2, 3'-0 1/2\" or 927 mm.")), unit);
         group(say.it("Widths, jamb to jamb"), RoughPlace.WIDTH_SILL, RoughPlace.WIDTH_MIDDLE, RoughPlace.WIDTH_HEAD);
-        group(say.it("Heights, sill to head"), RoughPlace.HEIGHT_LEFT, RoughPlace.HEIGHT_MIDDLE, RoughPlace.HEIGHT_RIGHT);
+        group(
+                say.it("Heights, sill to head"),
+                RoughPlace.HEIGHT_LEFT,
+                RoughPlace.HEIGHT_MIDDLE,
+                RoughPlace.HEIGHT_RIGHT);
         group(say.it("Diagonals"), RoughPlace.DIAGONAL_RISING, RoughPlace.DIAGONAL_FALLING);
         group(
                 say.it("Plumb and level; 0 where nothing is off"),
@@ -90,8 +94,10 @@ final class RoughForm extends Div {
         BigDecimal size = BigDecimal.ZERO;
         switch (Lengths.read(field.getValue(), unit.getValue())) {
             case LengthReading.Read(var millimetres) -> size = millimetres;
-            case LengthReading.Wrong(var why) -> wrong = say.it("{0}; accepted is {1}", Saying.of(why), Saying.of(Lengths.ACCEPTED));
-            case LengthReading.NoUnit _ -> wrong = say.it("{0}; accepted is {1}", Saying.of("has no unit"), Saying.of(Lengths.ACCEPTED));
+            case LengthReading.Wrong(var why) ->
+                wrong = say.it("{0}; accepted is {1}", Saying.of(why), Saying.of(Lengths.ACCEPTED));
+            case LengthReading.NoUnit _ ->
+                wrong = say.it("{0}; accepted is {1}", Saying.of("has no unit"), Saying.of(Lengths.ACCEPTED));
         }
         boolean within = size.compareTo(BigDecimal.valueOf(place.leastMm())) >= 0
                 && size.compareTo(BigDecimal.valueOf(place.mostMm())) <= 0;

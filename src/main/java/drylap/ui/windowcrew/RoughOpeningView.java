@@ -74,14 +74,19 @@ class RoughOpeningView extends Div implements BeforeEnterObserver, Spoken {
         steps.addClassName("way-on");
         add(new H1(say.it("Rough opening {0}", opening.id())), caution, steps, designed(opening));
         List<RoughSheet> sheets = desk.sheets(who, folder, opening);
-        add(sheets.isEmpty() ? new Paragraph(say.it("It was not measured yet.")) : new RoughVerdictPanel(say, sheets.getFirst()));
+        add(
+                sheets.isEmpty()
+                        ? new Paragraph(say.it("It was not measured yet."))
+                        : new RoughVerdictPanel(say, sheets.getFirst()));
         if (desk.mayMeasure(who, opening)) {
             UUID key = UUID.randomUUID();
-            add(new H2(say.it(sheets.isEmpty() ? "Measure it" : "Measure it again")), new RoughForm(say, (sizes, note) -> {
-                RoughResult result = desk.record(who, folder, opening.id(), key, sizes, note);
-                if (result instanceof RoughResult.Recorded) show(who, folder, opening);
-                return result;
-            }));
+            add(
+                    new H2(say.it(sheets.isEmpty() ? "Measure it" : "Measure it again")),
+                    new RoughForm(say, (sizes, note) -> {
+                        RoughResult result = desk.record(who, folder, opening.id(), key, sizes, note);
+                        if (result instanceof RoughResult.Recorded) show(who, folder, opening);
+                        return result;
+                    }));
         }
         earlier(sheets);
     }
