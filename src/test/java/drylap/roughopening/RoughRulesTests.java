@@ -141,6 +141,6 @@ class RoughRulesTests {
     @ParameterizedTest
     @CsvSource({"3.175, 3.2 mm (1/8 in)", "914.4, 914.4 mm (36 in)", "927.1, 927.1 mm (36 1/2 in)", "0, 0.0 mm (0 in)"})
     void lengths_are_said_in_both_units(double millimetres, String words) {
-        assertThat(Inches.words(millimetres)).isEqualTo(words);
+        assertThat(Inches.words(millimetres).words()).isEqualTo(words);
     }
 }

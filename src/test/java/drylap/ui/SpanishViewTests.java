@@ -1,11 +1,13 @@
 package drylap.ui;
 
+import static drylap.persistence.jooq.Tables.CALENDAR_LINK;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.select.SelectTester;
 import com.vaadin.flow.component.textfield.TextField;
@@ -45,6 +47,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -78,6 +81,9 @@ class SpanishViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private TestPeople people;
+
+    @Autowired
+    private DSLContext db;
 
     @Autowired
     private ChangedRules rules;
@@ -152,7 +158,7 @@ class SpanishViewTests extends SpringBrowserlessTest {
         reads(people.scheduler(), Ruler.MILLIMETRES);
         isSpanish("rules", "Reglas de todas las obras", "Un muro mojado se seca durante", "mandan las instrucciones");
         pressedFor("Cambiar: Un muro mojado se seca durante");
-        shows("Volver al valor usual", "se pierden más horas después de la lluvia");
+        shows("Ahora 3 h, valor usual", "se pierden más horas después de la lluvia");
         typed("Valor", "seis");
         pressed("Guardar");
         shows("“seis” no es un número");
@@ -168,6 +174,8 @@ class SpanishViewTests extends SpringBrowserlessTest {
         shows("Mientras tanto", "No se guardó nada suyo");
         pressed("Guardar");
         shows("puesto por Test scheduler");
+        pressedFor("Cambiar: Un muro mojado se seca durante");
+        shows("Volver al valor usual");
     }
 
     @Test
@@ -181,6 +189,24 @@ class SpanishViewTests extends SpringBrowserlessTest {
                 "Puntos de espera",
                 "como en todas partes: valor usual",
                 "se quita antes de guardar");
+    }
+
+    @Test
+    void the_scheduler_finds_no_english_at_the_crews() {
+        reads(people.scheduler(), Ruler.MILLIMETRES);
+        db.deleteFrom(CALENDAR_LINK).execute();
+        isSpanish("crews", "cuadrilla de barrera", "Minutos de instalación", "Calendario: sin enlace", "descanso de");
+        pressedFor("Agregar una ausencia de la cuadrilla W1");
+        pressed("Guardar");
+        shows("La cuadrilla W1 está ausente", "Todo el día", "diga por qué, en 1 a 200 caracteres");
+        typed("Motivo", "seis");
+        pressed("Guardar");
+        shows("ausente todo el día: seis (Test scheduler", "no viene");
+        pressedFor("Hacer un enlace de calendario en Español para la cuadrilla W1");
+        find(Span.class).withClassName("secret").single().setText("");
+        shows("Se muestra ahora y nunca más", "una suscripción", "Copiar");
+        pressed("Hecho");
+        shows("en Español", "todavía sin leer");
     }
 
     private static String spanish(RoughPlace place) {

@@ -12,6 +12,7 @@ import drylap.pace.PaceSheet.OfCell;
 import drylap.pace.PaceSheet.OfMethod;
 import drylap.pace.SizeClass;
 import drylap.planning.LabourAnswer;
+import drylap.speech.Speech;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
@@ -29,7 +30,8 @@ class PaceLinesTests {
     private static PaceLines lines(Optional<LabourAnswer> inForce, Optional<LabourAnswer> newest) {
         var method = new OfMethod(Method.B1, new BigDecimal("1.15"), LATELY, true, inForce, newest);
         var cell = new OfCell(new Cell(new CrewId("W1"), Method.B1, SizeClass.MEDIUM), new Lately(90, 70, 9, 1));
-        return PaceLines.of(new PaceSheet(List.of(method), List.of(cell), Map.of(Doubt.PAUSE, 2, Doubt.UNDONE, 1)));
+        return PaceLines.of(
+                Speech.ENGLISH, new PaceSheet(List.of(method), List.of(cell), Map.of(Doubt.PAUSE, 2, Doubt.UNDONE, 1)));
     }
 
     @Test
