@@ -58,6 +58,8 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("RoughVerdict.Grade", 1),
             Map.entry("RoughPlace", 1),
             Map.entry("Rule", 2),
+            Map.entry("StartSheet.Step", 0),
+            Map.entry("StartSheet.Standing", 0),
             Map.entry("Doubt", 0),
             Map.entry("SizeClass", 0),
             Map.entry("Lengths.LengthReading.Wrong", 0));

@@ -209,6 +209,14 @@ class SpanishViewTests extends SpringBrowserlessTest {
         shows("en Español", "todavía sin leer");
     }
 
+    @Test
+    void the_scheduler_finds_no_english_at_the_start() {
+        reads(people.scheduler(), Ruler.MILLIMETRES);
+        isSpanish("start", "Una obra con su lugar", "El plan publicado", "listo", "5 aberturas");
+        reads(people.add(Role.ADMINISTRATOR, Reach.NOWHERE, null), Ruler.MILLIMETRES);
+        isSpanish("start", "Alguien que planifique", "si quiere");
+    }
+
     private static String spanish(RoughPlace place) {
         return new Speech(Reading.USUAL.in(Language.SPANISH)).it(place.words());
     }
