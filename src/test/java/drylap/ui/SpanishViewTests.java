@@ -212,7 +212,11 @@ class SpanishViewTests extends SpringBrowserlessTest {
     @Test
     void the_scheduler_finds_no_english_at_the_start() {
         reads(people.scheduler(), Ruler.MILLIMETRES);
-        isSpanish("start", "Una obra con su lugar", "El plan publicado", "listo", "5 aberturas");
+        isSpanish("start", "Una obra con su lugar", "El plan publicado", "hecho", "5 aberturas");
+    }
+
+    @Test
+    void the_administrator_finds_no_english_at_the_start() {
         reads(people.add(Role.ADMINISTRATOR, Reach.NOWHERE, null), Ruler.MILLIMETRES);
         isSpanish("start", "Alguien que planifique", "si quiere");
     }
