@@ -52,9 +52,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** Each screen that speaks Spanish, walked through by someone who reads Spanish: nothing on it is English. */
+/** Each screen of crews and of the trade that follows that speaks Spanish, walked through by someone who reads Spanish: nothing on it is English. */
 @ViewTest
-class SpanishViewTests extends SpringBrowserlessTest {
+class SpanishViewTests extends SpanishScreen {
     private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
     private static final OpeningId DONE = new OpeningId("QW1-02");
 
@@ -75,18 +75,6 @@ class SpanishViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private Takeovers takeovers;
-
-    @Autowired
-    private People keeper;
-
-    @Autowired
-    private TestPeople people;
-
-    @Autowired
-    private DSLContext db;
-
-    @Autowired
-    private ChangedRules rules;
 
     @Autowired
     private Clock clock;
@@ -153,74 +141,6 @@ class SpanishViewTests extends SpringBrowserlessTest {
         shows("no cabe", "fuera de plomo", "Medirlo otra vez");
     }
 
-    @Test
-    void the_scheduler_finds_no_english_at_the_rules_and_their_help() {
-        reads(people.scheduler(), Ruler.MILLIMETRES);
-        isSpanish("rules", "Reglas de todas las obras", "Un muro mojado se seca durante", "mandan las instrucciones");
-        pressedFor("Cambiar: Un muro mojado se seca durante");
-        shows("Ahora 3 h, valor usual", "se pierden más horas después de la lluvia");
-        typed("Valor", "seis");
-        pressed("Guardar");
-        shows("“seis” no es un número");
-        typed("Valor", "100");
-        pressed("Guardar");
-        shows("diga por qué, en 1 a 200 caracteres");
-        typed("Motivo", "seis");
-        pressed("Guardar");
-        shows("se acepta un número de 0 a 72 h");
-        rules.change(people.scheduler(), folder, new RuleRequest(null, Rule.DRYING_H, 9.0, "seis", 0));
-        typed("Valor", "4");
-        pressed("Guardar");
-        shows("Mientras tanto", "No se guardó nada suyo");
-        pressed("Guardar");
-        shows("puesto por Test scheduler");
-        pressedFor("Cambiar: Un muro mojado se seca durante");
-        shows("Volver al valor usual");
-    }
-
-    @Test
-    void the_scheduler_finds_no_english_at_the_rules_of_a_site() {
-        reads(people.scheduler(), Ruler.MILLIMETRES);
-        open("rules");
-        test(SelectTester.class, find(Select.class).withClassName("place").single())
-                .selectItem("Quay Nine");
-        shows(
-                "Reglas de Quay Nine",
-                "Puntos de espera",
-                "como en todas partes: valor usual",
-                "se quita antes de guardar");
-    }
-
-    @Test
-    void the_scheduler_finds_no_english_at_the_crews() {
-        reads(people.scheduler(), Ruler.MILLIMETRES);
-        db.deleteFrom(CALENDAR_LINK).execute();
-        isSpanish("crews", "cuadrilla de barrera", "Minutos de instalación", "Calendario: sin enlace", "descanso de");
-        pressedFor("Agregar una ausencia de la cuadrilla W1");
-        pressed("Guardar");
-        shows("La cuadrilla W1 está ausente", "Todo el día", "diga por qué, en 1 a 200 caracteres");
-        typed("Motivo", "seis");
-        pressed("Guardar");
-        shows("ausente todo el día: seis (Test scheduler", "no viene");
-        pressedFor("Hacer un enlace de calendario en Español para la cuadrilla W1");
-        find(Span.class).withClassName("secret").single().setText("");
-        shows("Se muestra ahora y nunca más", "una suscripción", "Copiar");
-        pressed("Hecho");
-        shows("en Español", "todavía sin leer");
-    }
-
-    @Test
-    void the_scheduler_finds_no_english_at_the_start() {
-        reads(people.scheduler(), Ruler.MILLIMETRES);
-        isSpanish("start", "Una obra con su lugar", "El plan publicado", "hecho", "5 aberturas");
-    }
-
-    @Test
-    void the_administrator_finds_no_english_at_the_start() {
-        reads(people.add(Role.ADMINISTRATOR, Reach.NOWHERE, null), Ruler.MILLIMETRES);
-        isSpanish("start", "Alguien que planifique", "si quiere");
-    }
-
     private static String spanish(RoughPlace place) {
         return new Speech(Reading.USUAL.in(Language.SPANISH)).it(place.words());
     }
@@ -247,61 +167,6 @@ class SpanishViewTests extends SpringBrowserlessTest {
         assertThat(ScreenTexts.now())
                 .anyMatch(text -> text.contains("35 7/16 × 47 1/4 pulg"))
                 .noneMatch(text -> text.contains("900 × 1200 mm"));
-    }
-
-    private Person reads(Person who, Ruler ruler) {
-        keeper.read(who, new Reading(Language.SPANISH, ruler));
-        return people.signIn(people.person(who.id()));
-    }
-
-    private void isSpanish(String address, String... shown) {
-        open(address);
-        shows(shown);
-    }
-
-    private void isSpanish(String address, OpeningId opening, String... shown) {
-        UI.getCurrent().navigate(address, QueryParameters.of("opening", opening.value()));
-        shows(shown);
-    }
-
-    /** And nothing that is not Spanish. */
-    private void shows(String... shown) {
-        var texts = new java.util.ArrayList<>(ScreenTexts.now());
-        find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
-        String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
-        for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
-        var words = new SpanishWords(data());
-        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
-    }
-
-    private static List<String> data() {
-        return List.of(
-                "Quay Nine Mill Row west south QW MS America Los_Angeles",
-                "Test window-crew follow-on tester scheduler seis");
-    }
-
-    private static void open(String address) {
-        UI.getCurrent().navigate(address);
-    }
-
-    private void pressed(String words) {
-        test(find(Button.class).all().stream()
-                        .filter(one -> one.getText().equals(words))
-                        .findFirst()
-                        .orElseThrow())
-                .click();
-    }
-
-    private void pressedFor(String label) {
-        test(find(Button.class).withAriaLabel(label).single()).click();
-    }
-
-    private void typed(String label, String value) {
-        test(find(TextField.class).all().stream()
-                        .filter(one -> one.getLabel().equals(label))
-                        .findFirst()
-                        .orElseThrow())
-                .setValue(value);
     }
 
     private void release() {
