@@ -143,6 +143,6 @@ record OpeningAnswer(
                 exposed.since(),
                 exposed.limitDays(),
                 exposed.daysLeft(),
-                exposed.source());
+                say.it(exposed.source()));
     }
 }

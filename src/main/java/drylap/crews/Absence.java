@@ -1,6 +1,7 @@
 package drylap.crews;
 
 import drylap.kernel.CrewId;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -32,7 +33,11 @@ public record Absence(
         return from == null;
     }
 
+    public Saying saying() {
+        return from == null || until == null ? Saying.of("away all day") : Saying.of("away {0} to {1}", from, until);
+    }
+
     public String words() {
-        return wholeDay() ? "away all day" : "away %s to %s".formatted(from, until);
+        return saying().words();
     }
 }

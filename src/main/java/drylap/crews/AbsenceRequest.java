@@ -1,6 +1,7 @@
 package drylap.crews;
 
 import drylap.kernel.CrewId;
+import drylap.speech.Saying;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -25,25 +26,27 @@ public record AbsenceRequest(
     }
 
     /** What is wrong with it, and what would be right. */
-    Optional<String> problem(List<Shift> shifts) {
+    Optional<Saying> problem(List<Shift> shifts) {
         if (reason.isBlank() || reason.strip().length() > LONGEST_REASON)
-            return Optional.of("say why, in 1 to %d characters".formatted(LONGEST_REASON));
+            return Optional.of(Saying.of("say why, in 1 to {0} characters", LONGEST_REASON));
         var shift = shifts.stream()
                 .filter(one -> one.crew().equals(crew) && one.date().equals(date))
                 .findFirst();
         if (shift.isEmpty())
-            return Optional.of("crew %s has no shift on %s; choose a day on which it has one".formatted(crew, date));
+            return Optional.of(Saying.of("crew {0} has no shift on {1}; choose a day on which it has one", crew, date));
         return problem(shift.get());
     }
 
-    private Optional<String> problem(Shift shift) {
+    private Optional<Saying> problem(Shift shift) {
         if (from == null && until == null) return Optional.empty();
-        if (from == null || until == null) return Optional.of("give both from and until, or neither for the whole day");
-        if (!from.isBefore(until)) return Optional.of("from %s is not before until %s".formatted(from, until));
+        if (from == null || until == null)
+            return Optional.of(Saying.of("give both from and until, or neither for the whole day"));
+        if (!from.isBefore(until)) return Optional.of(Saying.of("from {0} is not before until {1}", from, until));
         var last = shift.overtimeUntil() == null ? shift.end() : shift.overtimeUntil();
         if (!from.isBefore(last) || !until.isAfter(shift.start()))
-            return Optional.of("the shift of crew %s on %s is from %s to %s; choose a part of it"
-                    .formatted(crew, date, shift.start(), last));
+            return Optional.of(Saying.of(
+                    "the shift of crew {0} on {1} is from {2} to {3}; choose a part of it",
+                    crew, date, shift.start(), last));
         return Optional.empty();
     }
 }

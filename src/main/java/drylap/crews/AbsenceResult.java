@@ -1,5 +1,6 @@
 package drylap.crews;
 
+import drylap.speech.Saying;
 import java.time.Instant;
 
 /** What came of a change to absences. */
@@ -12,5 +13,5 @@ public sealed interface AbsenceResult {
     record WithdrawnMeanwhile(String by, Instant at) implements AbsenceResult {}
 
     /** Nothing was changed; {@code why} says what would be accepted. */
-    record Refused(String why) implements AbsenceResult {}
+    record Refused(Saying why) implements AbsenceResult {}
 }

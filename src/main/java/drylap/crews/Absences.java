@@ -17,6 +17,7 @@ import drylap.security.History;
 import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ public final class Absences {
 
     public AbsenceResult add(Person who, FolderId folder, AbsenceRequest asked) {
         demand(who, Operation.CHANGE_ABSENCES, folder);
-        Optional<String> wrong = asked.problem(shifts.of(folder));
+        Optional<Saying> wrong = asked.problem(shifts.of(folder));
         if (wrong.isPresent()) return new Refused(wrong.get());
         return transaction.execute(_ -> {
             var row = insert(who, folder, asked);
@@ -78,7 +79,7 @@ public final class Absences {
                     .where(ABSENCE.FOLDER_ID.eq(folder.value()), ABSENCE.ID.eq(id), ABSENCE.WITHDRAWN_AT.isNull())
                     .execute();
             var row = db.fetchOne(ABSENCE, ABSENCE.FOLDER_ID.eq(folder.value()), ABSENCE.ID.eq(id));
-            if (row == null) return new Refused("there is no absence number %d in this job folder".formatted(id));
+            if (row == null) return new Refused(Saying.of("there is no absence number {0} in this job folder", id));
             if (gone == 0) return new WithdrawnMeanwhile(row.getWithdrawnBy(), row.getWithdrawnAt());
             var absence = absence(row);
             say(who, folder, absence.crew(), "crew %s comes on %s after all", absence.crew(), absence.date());

@@ -1,6 +1,6 @@
 /** Crews, trades, shifts, absences and travel times. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "security", "persistence", "platform"})
+@ApplicationModule(allowedDependencies = {"kernel", "speech", "assembly", "security", "persistence", "platform"})
 package drylap.crews;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,6 @@
 package drylap.demo;
 
+import drylap.speech.Saying;
 import java.util.List;
 
 /** What came of loading the sample or taking it away. */
@@ -11,7 +12,7 @@ public sealed interface SampleResult {
      *
      * @param why each a sentence
      */
-    record Refused(List<String> why) implements SampleResult {
+    record Refused(List<Saying> why) implements SampleResult {
         public Refused {
             why = List.copyOf(why);
         }

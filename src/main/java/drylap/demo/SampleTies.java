@@ -18,6 +18,7 @@ import drylap.kernel.SiteId;
 import drylap.platform.JobId;
 import drylap.security.People;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -46,56 +47,64 @@ final class SampleTies {
     }
 
     /** What people of one's own did at it or owe to it, each a sentence; empty where nothing holds it. */
-    List<String> own(FolderId folder) {
-        List<String> all = new ArrayList<>();
-        count(all, folder, STEP_MARK, STEP_MARK.FOLDER_ID, STEP_MARK.PERSON_ID, "marks at its openings");
-        count(all, folder, PHOTO, PHOTO.FOLDER_ID, PHOTO.PERSON_ID, "photos of its openings");
-        count(all, folder, HANDOFF_ACT, HANDOFF_ACT.FOLDER_ID, HANDOFF_ACT.PERSON_ID, "acts of handing over at it");
+    List<Saying> own(FolderId folder) {
+        List<Saying> all = new ArrayList<>();
+        count(all, folder, STEP_MARK, STEP_MARK.FOLDER_ID, STEP_MARK.PERSON_ID, Saying.of("marks at its openings"));
+        count(all, folder, PHOTO, PHOTO.FOLDER_ID, PHOTO.PERSON_ID, Saying.of("photos of its openings"));
+        count(
+                all,
+                folder,
+                HANDOFF_ACT,
+                HANDOFF_ACT.FOLDER_ID,
+                HANDOFF_ACT.PERSON_ID,
+                Saying.of("acts of handing over at it"));
         count(
                 all,
                 folder,
                 CREW_DAY_BOOKING,
                 CREW_DAY_BOOKING.FOLDER_ID,
                 CREW_DAY_BOOKING.PERSON_ID,
-                "booked days at it");
+                Saying.of("booked days at it"));
         count(
                 all,
                 folder,
                 WINDOW_SCHEDULE,
                 WINDOW_SCHEDULE.FOLDER_ID,
                 WINDOW_SCHEDULE.PERSON_ID,
-                "window schedules taken into it");
+                Saying.of("window schedules taken into it"));
         all.addAll(inItsCrews(folder));
         all.addAll(withoutAdministrator());
         return all;
     }
 
     private void count(
-            List<String> all, FolderId folder, Table<?> table, Field<Long> ofFolder, Field<Long> by, String what) {
+            List<Saying> all, FolderId folder, Table<?> table, Field<Long> ofFolder, Field<Long> by, Saying what) {
         List<Long> invented =
                 people.everyDemo().stream().map(Person::id).map(PersonId::value).toList();
         int many = db.fetchCount(table, ofFolder.eq(folder.value()), by.notIn(invented));
         if (many > 0)
-            all.add("There are %,d %s that are not of the sample's own people; they would go with it."
-                    .formatted(many, what));
+            all.add(Saying.of(
+                    "There are {0} {1} that are not of the sample's own people; they would go with it.", many, what));
     }
 
-    private List<String> inItsCrews(FolderId folder) {
+    private List<Saying> inItsCrews(FolderId folder) {
         List<CrewId> crews = crewsOnlyOf(folder);
         return people.own().stream()
                 .filter(one -> one.crew() != null && crews.contains(one.crew()))
-                .map(one -> "%s works in crew %s of the sample; give %s a crew of your own first, or another role."
-                        .formatted(one.name(), one.crew(), one.name()))
+                .map(one -> Saying.of(
+                        "{0} works in crew {1} of the sample; give {0} a crew of your own first, or another role.",
+                        one.name(), String.valueOf(one.crew())))
                 .toList();
     }
 
     /** Nobody may be left behind who cannot manage people. */
-    private List<String> withoutAdministrator() {
+    private List<Saying> withoutAdministrator() {
         List<Person> own = people.own();
         return own.isEmpty() || own.stream().anyMatch(one -> one.role().managesPeople())
                 ? List.of()
-                : List.of("Of your own people (%s) nobody manages people; name an administrator or a contractor first."
-                        .formatted(own.stream().map(Person::name).collect(Collectors.joining(", "))));
+                : List.of(Saying.of(
+                        "Of your own people ({0}) nobody manages people; name an administrator or a contractor first.",
+                        own.stream().map(Person::name).collect(Collectors.joining(", "))));
     }
 
     /** Runs and reckonings that were ever asked for it. */

@@ -16,6 +16,7 @@ import drylap.security.History;
 import drylap.security.Operation;
 import drylap.security.People;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,8 +82,8 @@ public final class SampleWeek {
     public synchronized SampleResult load(Person who) {
         who.demand(Operation.CHANGE_SAMPLE);
         if (!mayLoad())
-            return new SampleResult.Refused(
-                    List.of("There is a job folder already; the sample is loaded into an empty database only."));
+            return new SampleResult.Refused(List.of(
+                    Saying.of("There is a job folder already; the sample is loaded into an empty database only.")));
         try {
             if (parts.people().everyDemo().isEmpty()) demoPeople.addSignedOff();
             folder.bringIn();
@@ -100,16 +101,16 @@ public final class SampleWeek {
         who.demand(Operation.CHANGE_SAMPLE);
         Optional<FolderId> there = sample();
         if (there.isEmpty())
-            return new SampleResult.Refused(List.of("There is no sample; nothing is left to take away."));
+            return new SampleResult.Refused(List.of(Saying.of("There is no sample; nothing is left to take away.")));
         List<JobId> jobs = new ArrayList<>(ties.jobs(there.get()));
-        List<String> own = ties.own(there.get());
+        List<Saying> own = ties.own(there.get());
         if (!own.isEmpty()) return new SampleResult.Refused(own);
         if (!parts.work().letGo(jobs, PATIENCE))
             return new SampleResult.Refused(
-                    List.of("Something is still being reckoned for it. Try again in a minute."));
+                    List.of(Saying.of("Something is still being reckoned for it. Try again in a minute.")));
         return transaction.execute(_ -> {
             ties.lock(there.get());
-            List<String> meanwhile = ties.own(there.get());
+            List<Saying> meanwhile = ties.own(there.get());
             if (!meanwhile.isEmpty()) return new SampleResult.Refused(meanwhile);
             remove(who, there.get(), jobs);
             return new SampleResult.Done();

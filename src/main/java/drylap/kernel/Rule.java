@@ -69,7 +69,13 @@ public enum Rule implements Coded {
             "assumption, 5 to 15 for two persons; to be set from the contractor's own log"),
     COVER_LETS_IN(
             "cover_lets_in", 0.1, "share of the rain", 0, 1, "planning choice of this project, where laps stand open"),
-    LEE_SHARE("lee_share", 0.05, "share of head-on rain", 0, 1, "deduced: rain is never exactly from one side"),
+    LEE_SHARE(
+            "lee_share",
+            0.05,
+            "share of rain that comes straight on",
+            0,
+            1,
+            "deduced: rain is never exactly from one side"),
     RAIN_WARNING_MIN(
             "rain_warning_min", 60, "min", 0, 600, "common practice, no source: rain radar reaches an hour ahead"),
     DURATION_BEST(

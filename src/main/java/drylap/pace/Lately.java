@@ -1,5 +1,7 @@
 package drylap.pace;
 
+import drylap.speech.Saying;
+
 /**
  * Install minutes as planned and as observed, of openings like these.
  *
@@ -14,13 +16,9 @@ public record Lately(double planned, double minutes, double within, int openings
     }
 
     /** As it is said: planned 90, lately 104 ± 6 (17 openings). */
-    public String words() {
-        return "planned %d, lately %d ± %d (%d opening%s)"
-                .formatted(
-                        Math.round(planned),
-                        Math.round(minutes),
-                        (long) Math.ceil(within),
-                        openings,
-                        openings == 1 ? "" : "s");
+    public Saying saying() {
+        return Saying.of(
+                "planned {0}, lately {1} ± {2} ({3, plural, one {# opening} other {# openings}})",
+                Math.round(planned), Math.round(minutes), (long) Math.ceil(within), openings);
     }
 }

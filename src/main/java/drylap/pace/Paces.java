@@ -13,6 +13,7 @@ import drylap.planning.LabourTable;
 import drylap.progress.WholeLog;
 import drylap.security.Person;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -81,12 +82,9 @@ public final class Paces {
     private LabourResult answer(Person who, FolderId folder, OfMethod seen, Kind kind) {
         BigDecimal now = of(who, folder).of(seen.method()).map(OfMethod::factor).orElse(BigDecimal.ONE);
         if (now.compareTo(seen.factor()) != 0)
-            return new LabourResult.Refused(
-                    "the log of method %s has grown since you looked: it says %s by now, not %s; look again"
-                            .formatted(
-                                    seen.method(),
-                                    now.toPlainString(),
-                                    seen.factor().toPlainString()));
+            return new LabourResult.Refused(Saying.of(
+                    "the log of method {0} has grown since you looked: it says {1} by now, not {2}; look again",
+                    seen.method(), now.toPlainString(), seen.factor().toPlainString()));
         return labour.answer(
                 who,
                 folder,

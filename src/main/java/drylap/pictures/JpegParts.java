@@ -1,7 +1,7 @@
 package drylap.pictures;
 
+import drylap.speech.Saying;
 import java.io.ByteArrayOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -36,7 +36,7 @@ final class JpegParts implements PictureParts {
     static JpegParts of(byte[] sent) throws IOException {
         var parts = new JpegParts(sent);
         while (parts.segment()) {}
-        if (parts.scans == 0) throw new IOException("it has no picture in it");
+        if (parts.scans == 0) throw new Broken(Saying.of("it has no picture in it"));
         return parts;
     }
 
@@ -80,17 +80,17 @@ final class JpegParts implements PictureParts {
     }
 
     private int marker() throws IOException {
-        if (byteAt(at) != 0xFF) throw new IOException("there is no marker at byte " + at);
+        if (byteAt(at) != 0xFF) throw new Broken(Saying.of("there is no marker at byte {0}", at));
         while (byteAt(at) == 0xFF) at++;
         int marker = byteAt(at++);
         if (marker < 0xC0 || marker == SOI || marker >= 0xD0 && marker <= 0xD7)
-            throw new IOException("marker %02X at byte %d has no place there".formatted(marker, at - 1));
+            throw new Broken(Saying.of("marker {0} at byte {1} has no place there", "%02X".formatted(marker), at - 1));
         return marker;
     }
 
     private int length() throws IOException {
         int length = byteAt(at) << 8 | byteAt(at + 1);
-        if (length < 2) throw new IOException("a segment at byte %d has no length".formatted(at));
+        if (length < 2) throw new Broken(Saying.of("a segment at byte {0} has no length", at));
         byteAt(at + length - 1);
         return length;
     }
@@ -114,7 +114,7 @@ final class JpegParts implements PictureParts {
 
     /** Coded data up to the next marker; a zero behind FF makes it data, and restarts belong to it. */
     private void scan() throws IOException {
-        if (++scans > MOST_SCANS) throw new IOException("it has more than %d scans".formatted(MOST_SCANS));
+        if (++scans > MOST_SCANS) throw new Broken(Saying.of("it has more than {0} scans", MOST_SCANS));
         int from = at;
         while (true) {
             if (byteAt(at) != 0xFF) at++;
@@ -129,7 +129,7 @@ final class JpegParts implements PictureParts {
     }
 
     private int byteAt(int index) throws IOException {
-        if (index >= sent.length) throw new EOFException("it is cut off");
+        if (index >= sent.length) throw new Broken(Saying.of("it is cut off"));
         return sent[index] & 0xFF;
     }
 }

@@ -39,10 +39,7 @@ public final class Pictures {
                 DECODING.release();
             }
         } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException unfit) {
-            // where it breaks is said by libraries, and for whoever repairs the file
-            throw BadPicture.none(Saying.of(
-                    "the file begins as {0} but cannot be read; accepted: JPEG, PNG, WebP. Where it breaks: {1}",
-                    type.code(), String.valueOf(unfit.getMessage())));
+            throw BadPicture.broken(type, unfit);
         }
     }
 

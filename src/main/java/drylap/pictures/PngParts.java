@@ -1,7 +1,7 @@
 package drylap.pictures;
 
+import drylap.speech.Saying;
 import java.io.ByteArrayOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -53,15 +53,15 @@ final class PngParts implements PictureParts {
 
     /** False at the end of the picture. */
     private boolean chunk() throws IOException {
-        if (sent.remaining() < AROUND) throw new EOFException("it is cut off");
+        if (sent.remaining() < AROUND) throw new Broken(Saying.of("it is cut off"));
         int from = sent.position();
         int length = sent.getInt();
         if (length < 0 || length > sent.remaining() - 8)
-            throw new EOFException("the chunk at byte %d is cut off".formatted(from));
+            throw new Broken(Saying.of("the chunk at byte {0} is cut off", from));
         byte[] nameAndData = new byte[4 + length];
         sent.get(nameAndData);
         if (sent.getInt() != crc(nameAndData))
-            throw new IOException("the chunk at byte %d is not what its checksum says".formatted(from));
+            throw new Broken(Saying.of("the chunk at byte {0} is not what its checksum says", from));
         String name = new String(nameAndData, 0, 4, StandardCharsets.ISO_8859_1);
         if (KEPT.contains(name)) (name.equals("IHDR") ? before : rest).write(sent.array(), from, AROUND + length);
         if (name.equals("eXIf")) exif = Arrays.copyOfRange(nameAndData, 4, nameAndData.length);

@@ -1,7 +1,7 @@
 package drylap.pictures;
 
+import drylap.speech.Saying;
 import java.io.ByteArrayOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -24,14 +24,14 @@ final class WebpParts implements PictureParts {
     private WebpParts(byte[] sent) throws IOException {
         this.sent = ByteBuffer.wrap(sent).order(ByteOrder.LITTLE_ENDIAN);
         int end = this.sent.getInt(4) + 8;
-        if (end < HEAD || end > sent.length) throw new EOFException("it is cut off");
+        if (end < HEAD || end > sent.length) throw new Broken(Saying.of("it is cut off"));
         this.sent.limit(end).position(HEAD);
     }
 
     static WebpParts of(byte[] sent) throws IOException {
         var parts = new WebpParts(sent);
         while (parts.sent.remaining() >= 8) parts.chunk();
-        if (parts.rest.size() == 0) throw new IOException("it has no picture in it");
+        if (parts.rest.size() == 0) throw new Broken(Saying.of("it has no picture in it"));
         return parts;
     }
 
@@ -66,7 +66,7 @@ final class WebpParts implements PictureParts {
         byte[] name = new byte[4];
         sent.get(name);
         int length = sent.getInt();
-        if (length < 0 || length > sent.remaining()) throw new EOFException("it is cut off");
+        if (length < 0 || length > sent.remaining()) throw new Broken(Saying.of("it is cut off"));
         byte[] data = new byte[length];
         sent.get(data);
         if (length % 2 == 1 && sent.hasRemaining()) sent.get();
@@ -77,7 +77,7 @@ final class WebpParts implements PictureParts {
         if (KEPT.contains(name)) rest.writeBytes(chunk(name, data));
         else if (name.equals("EXIF")) exif = withoutName(data);
         else if (name.equals("VP8X") && data.length >= 10) {
-            if ((data[0] & MOVES) != 0) throw new IOException("it moves");
+            if ((data[0] & MOVES) != 0) throw new Broken(Saying.of("it moves"));
             extended = data;
         }
     }

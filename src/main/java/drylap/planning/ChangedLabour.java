@@ -19,6 +19,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +55,7 @@ public final class ChangedLabour {
     public LabourResult answer(Person who, FolderId folder, LabourRequest asked) {
         who.demand(
                 Operation.CHANGE_LABOUR, sites.of(folder).stream().map(Site::id).toList());
-        Optional<String> wrong = asked.problem();
+        Optional<Saying> wrong = asked.problem();
         if (wrong.isPresent()) return new Refused(wrong.get());
         return transaction.execute(_ -> {
             // one at a time in a folder, so that of two who saw the same the second is told
@@ -67,8 +68,8 @@ public final class ChangedLabour {
             if (newest.isPresent() && newest.get().id() != asked.seenId()) return new AnsweredMeanwhile(newest.get());
             if (asked.kind() == Kind.WITHDRAWN
                     && inForce(folder, asked.method()).isEmpty())
-                return new Refused("method %s has its imported install minutes; there is nothing to withdraw"
-                        .formatted(asked.method()));
+                return new Refused(Saying.of(
+                        "method {0} has its imported install minutes; there is nothing to withdraw", asked.method()));
             return new Answered(add(who, folder, asked));
         });
     }

@@ -24,6 +24,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
@@ -67,11 +68,11 @@ public final class ChangedRules implements RulesOfSite {
     /** What holds everywhere is changed only by someone to whom every site of the folder belongs. */
     public RuleChangeResult change(Person who, FolderId folder, RuleRequest asked) {
         demand(who, folder, asked.site());
-        Optional<String> wrong = asked.problem();
+        Optional<Saying> wrong = asked.problem();
         if (wrong.isPresent()) return new Refused(wrong.get());
         if (asked.site() != null
                 && sites.of(folder).stream().noneMatch(site -> site.id().equals(asked.site())))
-            return new Refused("the job folder has no site " + asked.site());
+            return new Refused(Saying.of("the job folder has no site {0}", asked.site()));
         return transaction.execute(_ -> {
             // one at a time in a folder, so that of two who saw the same the second is told
             db.selectFrom(JOB_FOLDER)

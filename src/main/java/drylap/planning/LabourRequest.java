@@ -1,6 +1,7 @@
 package drylap.planning;
 
 import drylap.assembly.Method;
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -16,9 +17,10 @@ public record LabourRequest(Method method, LabourAnswer.Kind kind, BigDecimal fa
     public static final BigDecimal MOST = new BigDecimal("4");
 
     /** What is wrong with it, and what would be right. */
-    Optional<String> problem() {
+    Optional<Saying> problem() {
         if (factor.compareTo(LEAST) >= 0 && factor.compareTo(MOST) <= 0) return Optional.empty();
-        return Optional.of("install minutes of method %s times %s; accepted is a factor from %s to %s"
-                .formatted(method, factor.toPlainString(), LEAST, MOST));
+        return Optional.of(Saying.of(
+                "install minutes of method {0} times {1}; accepted is a factor from {2} to {3}",
+                method, factor.toPlainString(), LEAST, MOST));
     }
 }

@@ -1,5 +1,7 @@
 package drylap.planning;
 
+import drylap.speech.Saying;
+
 /** What came of an answer on install minutes. */
 public sealed interface LabourResult {
     record Answered(LabourAnswer answer) implements LabourResult {}
@@ -8,5 +10,5 @@ public sealed interface LabourResult {
     record AnsweredMeanwhile(LabourAnswer newer) implements LabourResult {}
 
     /** Nothing was changed; {@code why} says what would be accepted. */
-    record Refused(String why) implements LabourResult {}
+    record Refused(Saying why) implements LabourResult {}
 }

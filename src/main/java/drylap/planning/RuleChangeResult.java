@@ -1,5 +1,7 @@
 package drylap.planning;
 
+import drylap.speech.Saying;
+
 /** What came of changing a rule. */
 public sealed interface RuleChangeResult {
     record Changed(RuleChange change) implements RuleChangeResult {}
@@ -8,5 +10,5 @@ public sealed interface RuleChangeResult {
     record ChangedMeanwhile(RuleChange newer) implements RuleChangeResult {}
 
     /** Nothing was changed; {@code why} says what would be accepted. */
-    record Refused(String why) implements RuleChangeResult {}
+    record Refused(Saying why) implements RuleChangeResult {}
 }

@@ -2,6 +2,7 @@ package drylap.planning;
 
 import drylap.kernel.Rule;
 import drylap.kernel.SiteId;
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,20 +19,20 @@ public record RuleRequest(
     private static final int LONGEST_REASON = 200;
 
     /** What is wrong with it, and what would be right. */
-    Optional<String> problem() {
+    Optional<Saying> problem() {
         if (reason.isBlank() || reason.strip().length() > LONGEST_REASON)
-            return Optional.of("say why, in 1 to %d characters".formatted(LONGEST_REASON));
+            return Optional.of(Saying.of("say why, in 1 to {0} characters", LONGEST_REASON));
         if (site != null && !rule.ofSite())
-            return Optional.of("%s weighs the whole plan; change it for everywhere".formatted(rule.code()));
+            return Optional.of(Saying.of("a weight counts for the whole plan; change it for everywhere"));
         if (value == null || fits(value)) return Optional.empty();
-        return Optional.of("%s is %s; accepted is a %s from %s to %s %s"
-                .formatted(
-                        rule.code(),
-                        plain(value),
-                        rule.whole() ? "whole number" : "number",
-                        plain(rule.least()),
-                        plain(rule.most()),
-                        rule.unit()));
+        return Optional.of(Saying.of(
+                rule.whole()
+                        ? "{0} was put in; accepted is a whole number from {1} to {2} {3}"
+                        : "{0} was put in; accepted is a number from {1} to {2} {3}",
+                plain(value),
+                plain(rule.least()),
+                plain(rule.most()),
+                Saying.of(rule.unit())));
     }
 
     private boolean fits(double asked) {

@@ -67,7 +67,7 @@ final class PhotosLookedAt implements RegularWork {
             return Optional.of(
                     Pictures.lookAt(bytes, places.keptAt(new FolderId(row.getFolderId()), new SiteId(row.getSite()))));
         } catch (BadPicture bad) {
-            LOG.warn("Photo {} stays as it came: {}", row.getId(), bad.getMessage());
+            LOG.warn("Photo {} stays as it came", row.getId(), bad);
             return Optional.empty();
         }
     }

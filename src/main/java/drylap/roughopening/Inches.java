@@ -1,5 +1,6 @@
 package drylap.roughopening;
 
+import drylap.speech.Saying;
 import java.util.Locale;
 
 /** Lengths for people at the wall: millimetres, and inches to the nearest sixteenth. */
@@ -10,9 +11,9 @@ final class Inches {
     private Inches() {}
 
     /** Such as {@code 3.2 mm (1/8 in)}. */
-    static String words(double millimetres) {
+    static Saying words(double millimetres) {
         long sixteenths = Math.round(millimetres / MM_IN_AN_INCH * SIXTEENTHS);
-        return String.format(Locale.ROOT, "%.1f mm (%s in)", millimetres, inches(sixteenths));
+        return Saying.of("{0} mm ({1} in)", String.format(Locale.ROOT, "%.1f", millimetres), inches(sixteenths));
     }
 
     private static String inches(long sixteenths) {

@@ -18,6 +18,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
 import drylap.sites.Openings;
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.util.EnumMap;
@@ -86,10 +87,10 @@ public final class RoughOpenings {
     public RoughResult record(Person who, FolderId folder, OpeningId id, UUID key, RoughSizes sizes, String note) {
         Opening opening = opening(who, folder, id);
         who.demand(Operation.MEASURE_OPENING, opening.facade().site());
-        Optional<String> misfit = sizes.misfit();
+        Optional<Saying> misfit = sizes.misfit();
         if (misfit.isPresent()) return new Refused(misfit.get());
         if (note.length() > LONGEST_NOTE)
-            return new Refused("The note is too long; accepted: up to %d characters.".formatted(LONGEST_NOTE));
+            return new Refused(Saying.of("The note is too long; accepted: up to {0} characters.", LONGEST_NOTE));
         return transaction.execute(_ -> {
             boolean fresh = insert(who, folder, opening, key, sizes, note);
             if (fresh)
@@ -99,7 +100,7 @@ public final class RoughOpenings {
                     .filter(one -> one.id().equals(key))
                     .<RoughResult>map(Recorded::new)
                     .findFirst()
-                    .orElseGet(() -> new Refused("This form was sent for another opening; open it anew."));
+                    .orElseGet(() -> new Refused(Saying.of("This form was sent for another opening; open it anew.")));
         });
     }
 

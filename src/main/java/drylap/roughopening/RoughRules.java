@@ -8,6 +8,7 @@ import drylap.kernel.Rule;
 import drylap.kernel.Rules;
 import drylap.roughopening.RoughVerdict.Finding;
 import drylap.roughopening.RoughVerdict.Grade;
+import drylap.speech.Saying;
 import java.util.List;
 
 /**
@@ -46,19 +47,19 @@ public final class RoughRules {
         double width = sizes.leastWidth() - lean;
         double height = sizes.leastHeight() - sizes.at(LEVEL_SILL);
         return RoughVerdict.of(List.of(
-                room("width", width, sizes.mostWidth(), widthMm - clearance),
-                room("height", height, sizes.mostHeight(), heightMm - clearance),
+                room(Saying.of("width"), width, sizes.mostWidth(), widthMm - clearance),
+                room(Saying.of("height"), height, sizes.mostHeight(), heightMm - clearance),
                 off(
-                        "Diagonals differ by",
+                        Saying.of("Diagonals differ by"),
                         sizes.outOfSquare(),
                         rules.value(Rule.ROUGH_SQUARE_MM),
                         Rule.ROUGH_SQUARE_MM),
-                off("The left jamb is out of plumb by", sizes.at(PLUMB_LEFT), sizes.leastHeight()),
-                off("The right jamb is out of plumb by", sizes.at(PLUMB_RIGHT), sizes.leastHeight()),
-                off("The sill is out of level by", sizes.at(LEVEL_SILL), sizes.leastWidth())));
+                off(Saying.of("The left jamb is out of plumb by"), sizes.at(PLUMB_LEFT), sizes.leastHeight()),
+                off(Saying.of("The right jamb is out of plumb by"), sizes.at(PLUMB_RIGHT), sizes.leastHeight()),
+                off(Saying.of("The sill is out of level by"), sizes.at(LEVEL_SILL), sizes.leastWidth())));
     }
 
-    private Finding room(String side, double least, double most, double frame) {
+    private Finding room(Saying side, double least, double most, double frame) {
         double tooSmall = rules.value(Rule.ROUGH_LEAST_GAP_MM) - (least - frame);
         double tooLarge = most - frame - rules.value(Rule.ROUGH_MOST_GAP_MM);
         if (tooSmall > ROUNDING_MM)
@@ -67,41 +68,52 @@ public final class RoughRules {
                     side,
                     least,
                     frame,
-                    "too small by " + Inches.words(tooSmall),
+                    Saying.of("too small by {0}", Inches.words(tooSmall)),
                     Rule.ROUGH_LEAST_GAP_MM);
         if (tooLarge > ROUNDING_MM)
             return room(
-                    Grade.REPORT, side, most, frame, "too large by " + Inches.words(tooLarge), Rule.ROUGH_MOST_GAP_MM);
-        return room(Grade.FITS, side, least, frame, "enough", Rule.ROUGH_LEAST_GAP_MM);
+                    Grade.REPORT,
+                    side,
+                    most,
+                    frame,
+                    Saying.of("too large by {0}", Inches.words(tooLarge)),
+                    Rule.ROUGH_MOST_GAP_MM);
+        return room(Grade.FITS, side, least, frame, Saying.of("enough"), Rule.ROUGH_LEAST_GAP_MM);
     }
 
-    private Finding room(Grade grade, String side, double opening, double frame, String what, Rule limit) {
+    private Finding room(Grade grade, Saying side, double opening, double frame, Saying what, Rule limit) {
         return new Finding(
                 grade,
-                "Room for a frame of %s in %s: %s, %s; %s in all is %s."
-                        .formatted(
-                                Inches.words(frame),
-                                side,
-                                Inches.words(opening),
-                                what,
-                                Inches.words(rules.value(limit)),
-                                limit == Rule.ROUGH_LEAST_GAP_MM ? "the least" : "the most"),
+                Saying.of(
+                        limit == Rule.ROUGH_LEAST_GAP_MM
+                                ? "Room for a frame of {0} in {1}: {2}, {3}; {4} in all is the least."
+                                : "Room for a frame of {0} in {1}: {2}, {3}; {4} in all is the most.",
+                        Inches.words(frame),
+                        side,
+                        Inches.words(opening),
+                        what,
+                        Inches.words(rules.value(limit))),
                 limit.source());
     }
 
-    private Finding off(String words, double off, double over) {
+    private Finding off(Saying words, double off, double over) {
         double low = rules.value(Rule.PLUMB_2FT_MM);
         double high = rules.value(Rule.PLUMB_4FT_MM);
         double share = Math.clamp((over - TWO_FEET_MM) / (FOUR_FEET_MM - TWO_FEET_MM), 0, 1);
         return off(words, off, low + (high - low) * share, Rule.PLUMB_4FT_MM);
     }
 
-    private static Finding off(String words, double off, double limit, Rule rule) {
+    private static Finding off(Saying words, double off, double limit, Rule rule) {
         boolean within = off <= limit + ROUNDING_MM;
         return new Finding(
                 within ? Grade.FITS : Grade.SHIM,
-                "%s %s; up to %s is within tolerance%s."
-                        .formatted(words, Inches.words(off), Inches.words(limit), within ? "" : ": shim"),
+                Saying.of(
+                        within
+                                ? "{0} {1}; up to {2} is within tolerance."
+                                : "{0} {1}; up to {2} is within tolerance: shim.",
+                        words,
+                        Inches.words(off),
+                        Inches.words(limit)),
                 rule.source());
     }
 }

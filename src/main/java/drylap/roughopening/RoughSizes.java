@@ -3,6 +3,7 @@ package drylap.roughopening;
 import static drylap.roughopening.RoughPlace.DIAGONAL_FALLING;
 import static drylap.roughopening.RoughPlace.DIAGONAL_RISING;
 
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
@@ -72,15 +73,15 @@ public record RoughSizes(Map<RoughPlace, BigDecimal> millimetres) {
      * Why these numbers cannot all be of one opening; none where they can. In a parallelogram the squares of both diagonals are together
      * twice those of both sides (geometry), so one length that was read or typed wrong stands out.
      */
-    public Optional<String> misfit() {
+    public Optional<Saying> misfit() {
         double width = all(WIDTHS).average().orElseThrow();
         double height = all(HEIGHTS).average().orElseThrow();
         double diagonals = Math.hypot(at(DIAGONAL_RISING), at(DIAGONAL_FALLING)) / Math.sqrt(2);
         double wanted = Math.hypot(width, height);
         if (Math.abs(diagonals - wanted) <= MISFIT_MM) return Optional.empty();
-        return Optional.of(
-                "Diagonals of about %.0f mm do not go with these widths and heights, which make %.0f mm: measure or type one of them again."
-                        .formatted(diagonals, wanted));
+        return Optional.of(Saying.of(
+                "Diagonals of about {0} mm do not go with these widths and heights, which make {1} mm: measure or type one of them again.",
+                Math.round(diagonals), Math.round(wanted)));
     }
 
     private java.util.stream.DoubleStream all(List<RoughPlace> places) {

@@ -1,6 +1,7 @@
 package drylap.roughopening;
 
 import drylap.kernel.Coded;
+import drylap.speech.Saying;
 import java.util.Comparator;
 import java.util.List;
 
@@ -57,5 +58,9 @@ public record RoughVerdict(Grade grade, List<Finding> findings) {
     }
 
     /** @param source where the limit comes from */
-    public record Finding(Grade grade, String words, String source) {}
+    public record Finding(Grade grade, Saying saying, String source) {
+        public String words() {
+            return saying.words();
+        }
+    }
 }

@@ -1,6 +1,7 @@
 /** Rough openings as they were measured on site, and what that means against the tolerances in force. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "sites", "security", "persistence", "platform", "progress"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "speech", "sites", "security", "persistence", "platform", "progress"})
 package drylap.roughopening;
 
 import org.jspecify.annotations.NullMarked;

@@ -25,7 +25,6 @@ public final class Lengths {
     private static final Pattern UNIT_AT_THE_END = Pattern.compile(".*?(\"|mm|cm|m|in|inch|inches)\\.?");
     private static final Pattern GROUPED = Pattern.compile(".*\\d,\\d{3}(?!\\d).*");
     private static final Set<Integer> DENOMINATORS = Set.of(2, 4, 8, 16, 32, 64);
-    private static final int INCHES_IN_A_FOOT = 12;
 
     private Lengths() {}
 
@@ -51,7 +50,7 @@ public final class Lengths {
         LengthReading inches = amount(found, LengthUnit.INCH);
         if (!(inches instanceof LengthReading.Read(BigDecimal rest))) return inches;
         if (rest.compareTo(LengthUnit.FOOT.millimetres()) >= 0)
-            return new LengthReading.Wrong("has %d inches or more beside its feet".formatted(INCHES_IN_A_FOOT));
+            return new LengthReading.Wrong("has 12 inches or more beside its feet");
         return new LengthReading.Read(new BigDecimal(found.group("feet"))
                 .multiply(LengthUnit.FOOT.millimetres())
                 .add(rest));

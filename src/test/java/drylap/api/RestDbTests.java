@@ -20,6 +20,7 @@ import drylap.progress.WallOfAll;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.speech.SpanishWords;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -137,9 +138,13 @@ class RestDbTests {
                 json(send(batch("RO", "JF"))),
                 json(ask(get("/api/openings/{folder}/{opening}", folder.value(), B))),
                 json(ask(get("/api/openings/{folder}/{opening}", folder.value(), "nowhere"))),
+                json(photo(UUID.randomUUID(), "<svg/>".getBytes(StandardCharsets.UTF_8))),
+                json(photo(UUID.randomUUID(), Arrays.copyOf(PNG, PNG.length - 14))),
+                json(photo(UUID.randomUUID(), new byte[Photos.MOST_BYTES + 1])),
                 json(send("{}")));
 
-        for (String name : List.of("words", "text", "why", "apron", "drainsTo", "detail", "weaknesses", "missingLaps"))
+        for (String name :
+                List.of("words", "text", "why", "source", "apron", "drainsTo", "detail", "weaknesses", "missingLaps"))
             assertThat(answers)
                     .flatMap(answer -> answer.findValues(name))
                     .allSatisfy(said -> assertThat(
@@ -147,6 +152,7 @@ class RestDbTests {
                             .allSatisfy(one ->
                                     assertThat(words.strange(one.stringValue())).isEmpty()));
         assertThat(answers.getFirst().toString()).contains("traslape invertido");
+        assertThat(answers.toString()).contains("empieza como PNG", "está cortado", "se acepta: hasta 8 MB");
         assertThat(answers.getLast().toString()).contains("no se hizo nada de ella");
     }
 

@@ -6,7 +6,9 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import drylap.DbTest;
 import drylap.assembly.Method;
 import drylap.kernel.FolderId;
+import drylap.kernel.Language;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reading;
 import drylap.planning.JobFolders;
 import drylap.progress.WallOfAll;
 import drylap.roughopening.RoughOpenings;
@@ -14,8 +16,10 @@ import drylap.roughopening.RoughPlace;
 import drylap.roughopening.RoughSizes;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.SpanishWords;
 import java.math.BigDecimal;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,9 +28,11 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
+import tools.jackson.databind.json.JsonMapper;
 
 @DbTest
 class RoughOpeningsControllerDbTests {
+    private static final JsonMapper JSON = JsonMapper.shared();
     private static final OpeningId ONE = WallOfAll.plain(Method.B);
 
     @Autowired
@@ -85,6 +91,24 @@ class RoughOpeningsControllerDbTests {
         rough.record(WallOfAll.WINDOW, folder, ONE, UUID.randomUUID(), narrowerBy(12), "");
         assertThat(ask(WallOfAll.TESTER, address()).getContentAsString())
                 .contains("\"grade\":\"report\"", "\"words\":\"does not fit\"", "Report it to the scheduler");
+    }
+
+    @Test
+    void whoever_reads_spanish_is_answered_and_refused_in_spanish() throws Exception {
+        rough.record(WallOfAll.WINDOW, folder, ONE, UUID.randomUUID(), narrowerBy(12), "");
+        var spanish = Reading.USUAL.in(Language.SPANISH);
+        var answer =
+                JSON.readTree(ask(WallOfAll.TESTER.reading(spanish), address()).getContentAsByteArray());
+        var refusal = JSON.readTree(
+                ask(WallOfAll.ELSEWHERE.reading(spanish), address()).getContentAsByteArray());
+
+        var words = new SpanishWords(List.of());
+        assertThat(List.of(answer.path("words"), answer.path("meaning"), refusal.path("detail")))
+                .allSatisfy(one -> assertThat(words.strange(one.stringValue())).isEmpty());
+        assertThat(answer.path("words").stringValue()).isEqualTo("no cabe");
+        assertThat(answer.path("meaning").stringValue()).contains("Avise al planificador");
+        assertThat(answer.path("grade").stringValue()).isEqualTo("report");
+        assertThat(refusal.path("detail").stringValue()).isEqualTo("Aquí no hay nada para usted.");
     }
 
     @Test

@@ -151,14 +151,14 @@ class AbsencesDbTests {
     void a_request_that_fits_no_shift_is_refused_with_what_would_fit() {
         assertThat(absences.add(scheduler, folder, request("18:00", "19:00")))
                 .isInstanceOfSatisfying(
-                        Refused.class, no -> assertThat(no.why()).contains("from 07:00 to 17:00"));
+                        Refused.class, no -> assertThat(no.why().words()).contains("from 07:00 to 17:00"));
         assertThat(absences.add(scheduler, folder, request("12:00", "09:00")))
                 .isInstanceOfSatisfying(
-                        Refused.class, no -> assertThat(no.why()).contains("12:00 is not before until 09:00"));
+                        Refused.class, no -> assertThat(no.why().words()).contains("12:00 is not before until 09:00"));
         var sunday = AbsenceRequest.wholeDay(CREW, JobFixture.MONDAY.plusDays(6), "ill");
         assertThat(absences.add(scheduler, folder, sunday))
                 .isInstanceOfSatisfying(
-                        Refused.class, no -> assertThat(no.why()).contains("has no shift on 2026-04-19"));
+                        Refused.class, no -> assertThat(no.why().words()).contains("has no shift on 2026-04-19"));
         assertThat(absences.add(scheduler, folder, AbsenceRequest.wholeDay(CREW, JobFixture.MONDAY, " ")))
                 .isInstanceOf(Refused.class);
         assertThat(absences.withdraw(scheduler, folder, -1)).isInstanceOf(Refused.class);

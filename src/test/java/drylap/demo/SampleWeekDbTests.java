@@ -34,6 +34,7 @@ import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.SignIns;
 import drylap.security.TestPeople;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -212,7 +213,7 @@ class SampleWeekDbTests {
 
     private static String why(SampleResult result) {
         assertThat(result).isInstanceOf(SampleResult.Refused.class);
-        return String.join(" ", ((SampleResult.Refused) result).why());
+        return Saying.list(" ", ((SampleResult.Refused) result).why()).words();
     }
 
     /** Every row of every table, as text in an order of its own; what the platform does again and again is no one's row. */

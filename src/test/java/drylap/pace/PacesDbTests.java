@@ -191,7 +191,7 @@ class PacesDbTests {
 
         assertThat(paces.accept(scheduler, folder, made))
                 .isInstanceOfSatisfying(
-                        Refused.class, no -> assertThat(no.why()).contains("look again"));
+                        Refused.class, no -> assertThat(no.why().words()).contains("look again"));
         assertThat(current.load(folder).labour()).isEqualTo(labour);
     }
 

@@ -12,13 +12,20 @@ import com.drew.metadata.exif.GpsDirectory;
 import com.drew.metadata.iptc.IptcDirectory;
 import com.drew.metadata.jpeg.JpegCommentDirectory;
 import com.drew.metadata.xmp.XmpDirectory;
+import drylap.kernel.Language;
+import drylap.kernel.Reading;
+import drylap.speech.SpanishWords;
+import drylap.speech.Speech;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,6 +144,54 @@ class PicturesTests {
                     .isThrownBy(() -> Pictures.lookAt(part, false))
                     .withMessageContaining("accepted: JPEG, PNG, WebP");
         }
+    }
+
+    /** Cut off and damaged all over, and a PNG without its data. */
+    @Test
+    void where_a_picture_breaks_is_said_in_spanish_to_whoever_reads_it() throws Exception {
+        var spanish = new Speech(Reading.USUAL.in(Language.SPANISH));
+        Set<String> said = new TreeSet<>();
+        for (byte[] bad : damaged())
+            try {
+                Pictures.lookAt(bad, false);
+            } catch (BadPicture refused) {
+                said.add(spanish.it(refused.saying()));
+            }
+        var words = new SpanishWords(HEX_PAIRS);
+        assertThat(said).allSatisfy(one -> assertThat(words.strange(one)).isEmpty());
+        for (String broken : List.of("está cortado", "suma de verificación", "decodificar", "marcador"))
+            assertThat(said).anyMatch(one -> one.contains("se aceptan: JPEG, PNG, WebP") && one.contains(broken));
+    }
+
+    /** Markers of a JPEG are named by two digits of hexadecimal. */
+    private static final List<String> HEX_PAIRS = "ABCDEF"
+            .chars()
+            .boxed()
+            .flatMap(one -> "ABCDEF".chars().mapToObj(two -> "%c%c".formatted(one, two)))
+            .toList();
+
+    private static List<byte[]> damaged() {
+        List<byte[]> all = new ArrayList<>();
+        for (String name : List.of("orientation-1.jpg", "place.png", "place.webp")) {
+            byte[] whole = SamplePictures.named(name);
+            for (int at = 0; at < whole.length; at += 7) {
+                all.add(Arrays.copyOf(whole, at));
+                byte[] flipped = whole.clone();
+                flipped[at] ^= (byte) 0xFF;
+                all.add(flipped);
+            }
+        }
+        byte[] png = SamplePictures.drawn("png", 16, 16);
+        int data = indexOf(png, "IDAT") - 4;
+        int end = indexOf(png, "IEND") - 4;
+        byte[] without = Arrays.copyOf(png, data + png.length - end);
+        System.arraycopy(png, end, without, data, png.length - end);
+        all.add(without);
+        return all;
+    }
+
+    private static int indexOf(byte[] png, String chunk) {
+        return new String(png, StandardCharsets.ISO_8859_1).indexOf(chunk);
     }
 
     @ParameterizedTest

@@ -142,10 +142,10 @@ class ChangedRulesDbTests {
     @Test
     void a_value_out_of_bounds_is_refused_with_the_bounds() {
         var who = scheduler();
-        refused(who, request(ONE, Rule.DRYING_H, 73.0, 0), "drying_h is 73; accepted is a number from 0 to 72 h");
+        refused(who, request(ONE, Rule.DRYING_H, 73.0, 0), "73 was put in; accepted is a number from 0 to 72 h");
         refused(who, request(null, Rule.WEIGHT_TRAVEL, 1.5, 0), "accepted is a whole number from 0 to 1000000");
-        refused(who, request(ONE, Rule.DRYING_H, Double.NaN, 0), "drying_h is NaN");
-        refused(who, request(ONE, Rule.WEIGHT_TRAVEL, 2.0, 0), "weighs the whole plan");
+        refused(who, request(ONE, Rule.DRYING_H, Double.NaN, 0), "NaN was put in");
+        refused(who, request(ONE, Rule.WEIGHT_TRAVEL, 2.0, 0), "counts for the whole plan");
         refused(who, request(new SiteId("none"), Rule.DRYING_H, 2.0, 0), "no site none");
         refused(who, new RuleRequest(ONE, Rule.DRYING_H, 2.0, " ", 0), "say why");
         assertThat(db.fetchCount(RULE_CHANGE, RULE_CHANGE.FOLDER_ID.eq(folder.value())))
@@ -155,7 +155,7 @@ class ChangedRulesDbTests {
     private void refused(Person who, RuleRequest request, String why) {
         assertThat(rules.change(who, folder, request))
                 .isInstanceOfSatisfying(
-                        Refused.class, no -> assertThat(no.why()).contains(why));
+                        Refused.class, no -> assertThat(no.why().words()).contains(why));
     }
 
     @Test

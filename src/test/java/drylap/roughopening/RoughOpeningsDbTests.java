@@ -111,7 +111,7 @@ class RoughOpeningsDbTests {
     void a_slip_of_the_tape_is_refused_and_nothing_is_kept() {
         Person who = crew("Q");
         var slip = rough.record(who, folder, ONE, UUID.randomUUID(), sizes("1900"), "");
-        assertThat(((Refused) slip).why()).contains("measure or type one of them again");
+        assertThat(((Refused) slip).why().words()).contains("measure or type one of them again");
         assertThat(rough.of(who, folder, ONE)).isEmpty();
     }
 

@@ -117,8 +117,8 @@ class RoughRulesTests {
     void a_slip_of_the_tape_stands_out() {
         assertThat(new RoughSizes(square()).misfit()).isEmpty();
         assertThat(with(RoughPlace.DIAGONAL_FALLING, "1451.8").misfit())
-                .hasValueSatisfying(
-                        why -> assertThat(why).contains("do not go with these widths and heights, which make 1542 mm"));
+                .hasValueSatisfying(why -> assertThat(why.words())
+                        .contains("do not go with these widths and heights, which make 1542 mm"));
         // a parallelogram leaning by 40: its diagonals are the roots of 967² + 1232² and 887² + 1232²
         var leaning = square();
         leaning.put(RoughPlace.DIAGONAL_RISING, new BigDecimal("1566.2"));
@@ -141,6 +141,6 @@ class RoughRulesTests {
     @ParameterizedTest
     @CsvSource({"3.175, 3.2 mm (1/8 in)", "914.4, 914.4 mm (36 in)", "927.1, 927.1 mm (36 1/2 in)", "0, 0.0 mm (0 in)"})
     void lengths_are_said_in_both_units(double millimetres, String words) {
-        assertThat(Inches.words(millimetres)).isEqualTo(words);
+        assertThat(Inches.words(millimetres).words()).isEqualTo(words);
     }
 }

@@ -55,11 +55,20 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("ActKind", 1),
             Map.entry("Hand", 0),
             Map.entry("Role", 1),
-            Map.entry("RoughVerdict.Grade", 1));
+            Map.entry("RoughVerdict.Grade", 1),
+            Map.entry("RoughPlace", 1),
+            Map.entry("Rule", 2),
+            Map.entry("StartSheet.Step", 0),
+            Map.entry("StartSheet.Standing", 0),
+            Map.entry("Doubt", 0),
+            Map.entry("SizeClass", 0),
+            Map.entry("Lengths.LengthReading.Wrong", 0));
+
+    private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");
 
     /** What they answer is said by whoever calls them. */
     private static final Set<String> SPOKEN_METHODS =
-            Set.of("Words.task", "Words.approach", "CrewDay.standing", "WallPresenter.progress");
+            Set.of("Words.task", "Words.crewOf", "Words.approach", "CrewDay.standing", "WallPresenter.progress");
 
     private final Map<String, String> constants = new HashMap<>();
     private final Set<String> said = new TreeSet<>();
@@ -124,7 +133,7 @@ final class SaidInJava extends TreeScanner<Void, Void> {
     @Override
     public Void visitNewClass(NewClassTree made, Void nothing) {
         String type = made.getIdentifier().toString();
-        boolean saysMore = type.equals("Weakness") || owner.equals("RoughVerdict") && type.equals("Grade");
+        boolean saysMore = SAY_AT_THE_END.contains(type) || owner.equals("RoughVerdict") && type.equals("Grade");
         if (saysMore) note(made.getArguments().getLast());
         Integer words = WORDS_OF_CONSTANTS.get(type.equals(owner) ? owner : owner + "." + type);
         if (words != null) note(made.getArguments().get(words));

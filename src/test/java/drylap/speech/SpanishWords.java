@@ -24,6 +24,8 @@ public final class SpanishWords {
     private static final List<String> NEITHER = List.of(
             "Drylap",
             "mm",
+            "km",
+            "ml",
             "min",
             "Pa",
             "PDF",

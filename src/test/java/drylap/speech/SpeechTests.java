@@ -53,10 +53,14 @@ class SpeechTests {
         return worded(said);
     }
 
+    /** Written alike in both (SI brochure, 5: symbols are not abbreviations of a language). */
+    private static final Set<String> UNITS = Set.of("mm", "m", "km", "m/s", "ml", "h", "min", "°C");
+
     /** Without those that have no words of their own, such as {@code {0}: {1}}. */
     private static Set<String> worded(Set<String> said) {
         return said.stream()
                 .filter(one -> one.replaceAll("\\{\\d\\}", "").matches(".*\\p{L}.*"))
+                .filter(one -> !UNITS.contains(one))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

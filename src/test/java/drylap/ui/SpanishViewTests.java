@@ -1,11 +1,16 @@
 package drylap.ui;
 
+import static drylap.persistence.jooq.Tables.CALENDAR_LINK;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.select.SelectTester;
+import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
@@ -15,19 +20,24 @@ import drylap.kernel.Language;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
 import drylap.kernel.Reading;
+import drylap.kernel.Rule;
 import drylap.kernel.Ruler;
+import drylap.planning.ChangedRules;
 import drylap.planning.JobFolders;
 import drylap.planning.Ledger;
 import drylap.planning.Plan;
 import drylap.planning.Plans;
 import drylap.planning.Publications;
+import drylap.planning.RuleRequest;
 import drylap.planning.Visit;
 import drylap.progress.OpeningStates;
+import drylap.roughopening.RoughPlace;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.speech.SpanishWords;
+import drylap.speech.Speech;
 import drylap.ui.planner.ViewTest;
 import java.time.Clock;
 import java.time.Duration;
@@ -37,13 +47,14 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** Each screen that speaks Spanish, walked through by someone who reads Spanish: nothing on it is English. */
+/** Each screen of crews and of the trade that follows that speaks Spanish, walked through by someone who reads Spanish: nothing on it is English. */
 @ViewTest
-class SpanishViewTests extends SpringBrowserlessTest {
+class SpanishViewTests extends SpanishScreen {
     private static final ZoneId ZONE = ZoneId.of("America/Los_Angeles");
     private static final OpeningId DONE = new OpeningId("QW1-02");
 
@@ -64,12 +75,6 @@ class SpanishViewTests extends SpringBrowserlessTest {
 
     @Autowired
     private Takeovers takeovers;
-
-    @Autowired
-    private People keeper;
-
-    @Autowired
-    private TestPeople people;
 
     @Autowired
     private Clock clock;
@@ -118,6 +123,29 @@ class SpanishViewTests extends SpringBrowserlessTest {
     }
 
     @Test
+    void the_window_crew_finds_no_english_where_a_rough_opening_is_measured() {
+        reads(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "W1"), Ruler.MILLIMETRES);
+        UI.getCurrent()
+                .navigate(
+                        "rough-opening",
+                        QueryParameters.simple(
+                                Map.of("folder", String.valueOf(folder.value()), "opening", DONE.value())));
+        shows("Vano QW1-02", "Todavía no se ha medido", "Medirlo", "Diagonales", "trabajo en altura");
+        pressed("Anotar estas medidas");
+        shows("está en blanco; se acepta");
+        for (var place : RoughPlace.values()) {
+            String value = !place.side() ? "6" : place.code().startsWith("diagonal") ? "1414" : "1000";
+            typed(spanish(place), value + " mm");
+        }
+        pressed("Anotar estas medidas");
+        shows("no cabe", "fuera de plomo", "Medirlo otra vez");
+    }
+
+    private static String spanish(RoughPlace place) {
+        return new Speech(Reading.USUAL.in(Language.SPANISH)).it(place.words());
+    }
+
+    @Test
     void the_trade_that_follows_finds_no_english_at_its_aprons_and_records() {
         release();
         reads(people.add(Role.FOLLOW_ON, Reach.EVERYWHERE, "P1"), Ruler.MILLIMETRES);
@@ -139,47 +167,6 @@ class SpanishViewTests extends SpringBrowserlessTest {
         assertThat(ScreenTexts.now())
                 .anyMatch(text -> text.contains("35 7/16 × 47 1/4 pulg"))
                 .noneMatch(text -> text.contains("900 × 1200 mm"));
-    }
-
-    private Person reads(Person who, Ruler ruler) {
-        keeper.read(who, new Reading(Language.SPANISH, ruler));
-        return people.signIn(people.person(who.id()));
-    }
-
-    private void isSpanish(String address, String... shown) {
-        open(address);
-        shows(shown);
-    }
-
-    private void isSpanish(String address, OpeningId opening, String... shown) {
-        UI.getCurrent().navigate(address, QueryParameters.of("opening", opening.value()));
-        shows(shown);
-    }
-
-    /** And nothing that is not Spanish. */
-    private void shows(String... shown) {
-        var texts = new java.util.ArrayList<>(ScreenTexts.now());
-        find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
-        String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
-        for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
-        var words = new SpanishWords(data());
-        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
-    }
-
-    private static List<String> data() {
-        return List.of("Quay Nine Mill Row west south QW MS America Los_Angeles", "Test window-crew follow-on tester");
-    }
-
-    private static void open(String address) {
-        UI.getCurrent().navigate(address);
-    }
-
-    private void pressed(String words) {
-        test(find(Button.class).all().stream()
-                        .filter(one -> one.getText().equals(words))
-                        .findFirst()
-                        .orElseThrow())
-                .click();
     }
 
     private void release() {

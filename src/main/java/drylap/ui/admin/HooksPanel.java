@@ -15,6 +15,7 @@ import drylap.hooks.Deliveries;
 import drylap.hooks.Hook;
 import drylap.hooks.HookRequest;
 import drylap.hooks.Hooks;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ProgramLines;
 import drylap.ui.shell.ShownOnce;
 
@@ -114,6 +115,7 @@ final class HooksPanel extends Div {
 
     private void shown(String name, String secret) {
         new ShownOnce(
+                        Speech.ENGLISH,
                         "Hook \"%s\"".formatted(name),
                         "With it the program knows what comes from here: keep it where the program keeps its passwords.",
                         secret,

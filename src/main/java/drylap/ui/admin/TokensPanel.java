@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.component.select.Select;
+import drylap.speech.Speech;
 import drylap.tokens.ApiTokens;
 import drylap.tokens.Scope;
 import drylap.tokens.TokenRequest;
@@ -116,6 +117,7 @@ final class TokensPanel extends Div {
 
     private void shown(String name, String secret) {
         new ShownOnce(
+                        Speech.ENGLISH,
                         "Token \"%s\"".formatted(name),
                         "Whoever has it acts for the person: keep it where the program keeps its passwords.",
                         secret,

@@ -4,6 +4,8 @@ import drylap.crews.Absence;
 import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.kernel.CrewId;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,13 +27,13 @@ public record CrewsSheet(List<OneCrew> crews) {
     public record Away(long id, String words) {}
 
     /** @param absences those in force */
-    public static CrewsSheet of(FolderShown shown, List<Absence> absences) {
+    public static CrewsSheet of(Speech say, FolderShown shown, List<Absence> absences) {
         return new CrewsSheet(shown.folder().crews().stream()
-                .map(crew -> crew(shown, crew, absences))
+                .map(crew -> crew(say, shown, crew, absences))
                 .toList());
     }
 
-    private static OneCrew crew(FolderShown shown, Crew crew, List<Absence> absences) {
+    private static OneCrew crew(Speech say, FolderShown shown, Crew crew, List<Absence> absences) {
         var shifts = shown.folder().shifts().stream()
                 .filter(shift -> shift.crew().equals(crew.id()))
                 .toList();
@@ -41,28 +43,29 @@ public record CrewsSheet(List<OneCrew> crews) {
                         .toList());
         return new OneCrew(
                 crew.id(),
-                Words.crewOf(crew.trade()),
-                dates.stream().map(date -> day(date, shifts, own)).toList());
+                say.it(Words.crewOf(crew.trade())),
+                dates.stream().map(date -> day(say, date, shifts, own)).toList());
     }
 
-    private static Day day(LocalDate date, List<Shift> shifts, List<Absence> absences) {
+    private static Day day(Speech say, LocalDate date, List<Shift> shifts, List<Absence> absences) {
         Optional<Shift> shift =
                 shifts.stream().filter(one -> one.date().equals(date)).findFirst();
         var away = absences.stream()
                 .filter(one -> one.date().equals(date))
-                .map(one -> new Away(one.id(), "%s: %s (%s)".formatted(one.words(), one.reason(), one.by())))
+                .map(one -> new Away(one.id(), say.it("{0}: {1} ({2})", one.saying(), one.reason(), one.by())))
                 .toList();
         return new Day(
                 date,
-                Words.weekday(date) + " " + Words.date(date),
-                shift.map(CrewsSheet::hours).orElse("does not come"),
+                say.day(date),
+                shift.map(one -> say.it(hours(one))).orElseGet(() -> say.it("does not come")),
                 shift.isPresent(),
                 away);
     }
 
-    private static String hours(Shift shift) {
-        String hours = "%s to %s".formatted(shift.start(), shift.end());
-        if (shift.breakStart() != null) hours += ", break %s to %s".formatted(shift.breakStart(), shift.breakEnd());
-        return shift.overtimeUntil() == null ? hours : hours + ", overtime to %s".formatted(shift.overtimeUntil());
+    private static Saying hours(Shift shift) {
+        var hours = Saying.of("{0} to {1}", shift.start(), shift.end());
+        if (shift.breakStart() != null && shift.breakEnd() != null)
+            hours = Saying.of("{0}, break {1} to {2}", hours, shift.breakStart(), shift.breakEnd());
+        return shift.overtimeUntil() == null ? hours : Saying.of("{0}, overtime to {1}", hours, shift.overtimeUntil());
     }
 }

@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import drylap.roughopening.RoughMeasurement;
 import drylap.roughopening.RoughPlace;
 import drylap.roughopening.RoughVerdict;
+import drylap.speech.Speech;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -27,22 +28,22 @@ public record RoughSheet(
     /** @param source where its limit comes from */
     public record Line(String grade, String words, String source) {}
 
-    public static RoughSheet of(RoughMeasurement measured, ZoneId zone) {
+    public static RoughSheet of(Speech say, RoughMeasurement measured, ZoneId zone) {
         var verdict = measured.verdict();
         return new RoughSheet(
                 verdict.grade().code(),
-                verdict.grade().words(),
-                verdict.grade().meaning(),
-                "Measured by %s, %s".formatted(measured.person(), Words.moment(measured.at(), zone)),
+                say.it(verdict.grade().words()),
+                say.it(verdict.grade().meaning()),
+                say.it("Measured by {0}, {1}", measured.person(), say.moment(measured.at(), zone)),
                 measured.note(),
-                verdict.findings().stream().map(RoughSheet::line).toList(),
+                verdict.findings().stream().map(one -> line(say, one)).toList(),
                 Arrays.stream(RoughPlace.values())
-                        .map(place -> "%s: %s mm".formatted(place.words(), plain(measured, place)))
+                        .map(place -> "%s: %s mm".formatted(say.it(place.words()), plain(measured, place)))
                         .toList());
     }
 
-    private static Line line(RoughVerdict.Finding finding) {
-        return new Line(finding.grade().code(), finding.words(), finding.source());
+    private static Line line(Speech say, RoughVerdict.Finding finding) {
+        return new Line(finding.grade().code(), say.it(finding.saying()), say.it(finding.source()));
     }
 
     private static String plain(RoughMeasurement measured, RoughPlace place) {

@@ -5,6 +5,8 @@ import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.planning.RuleChange;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -41,59 +43,69 @@ public record RuleSheet(List<Line> lines) {
     public record Facts(RuleBook now, RuleBook imported, List<RuleChange> changes, ZoneId zone) {}
 
     /** @param site none for everywhere */
-    public static RuleSheet of(Facts facts, @Nullable SiteId site) {
+    public static RuleSheet of(Speech say, Facts facts, @Nullable SiteId site) {
+        var told = new Told(say, facts, site);
         return new RuleSheet(Arrays.stream(Rule.values())
                 .filter(rule -> site == null || rule.ofSite())
-                .map(rule -> line(facts, site, rule))
+                .map(told::line)
                 .toList());
     }
 
-    private static Line line(Facts facts, @Nullable SiteId site, Rule rule) {
-        Rules rules = site == null ? facts.now().everywhere() : facts.now().at(site);
-        var here = change(facts, site, rule);
-        return new Line(
-                rule,
-                RuleWords.of(rule),
-                RuleEffects.of(rule),
-                plain(rules.value(rule)) + " " + rule.unit(),
-                from(facts, site, rule),
-                "default %s %s; %s".formatted(plain(rule.standard()), rule.unit(), rule.source()),
-                "%s %s to %s"
-                        .formatted(
-                                rule.whole() ? "a whole number from" : "a number from",
-                                plain(rule.least()),
-                                plain(rule.most())),
-                here.filter(one -> one.value() != null).isPresent(),
-                here.map(RuleChange::id).orElse(0L));
-    }
+    /** What is known of one place, said to one reader. */
+    private record Told(Speech say, Facts facts, @Nullable SiteId site) {
+        Line line(Rule rule) {
+            Rules rules = site == null ? facts.now().everywhere() : facts.now().at(site);
+            var here = change(site, rule);
+            return new Line(
+                    rule,
+                    say.it(RuleWords.of(rule)),
+                    say.it(RuleEffects.of(rule)),
+                    plain(rules.value(rule)) + " " + say.it(rule.unit()),
+                    say.it(from(site, rule)),
+                    say.it(
+                            "default {0} {1}; {2}",
+                            plain(rule.standard()), Saying.of(rule.unit()), Saying.of(rule.source())),
+                    say.it(
+                            rule.whole() ? "a whole number from {0} to {1}" : "a number from {0} to {1}",
+                            plain(rule.least()),
+                            plain(rule.most())),
+                    here.filter(one -> one.value() != null).isPresent(),
+                    here.map(RuleChange::id).orElse(0L));
+        }
 
-    private static String from(Facts facts, @Nullable SiteId site, Rule rule) {
-        var here = change(facts, site, rule);
-        if (here.filter(one -> one.value() != null).isPresent()) return said(facts, here.get(), "set");
-        String back = here.map(one -> "; " + said(facts, one, "set back")).orElse("");
-        return lower(facts, site, rule) + back;
-    }
+        private Saying from(@Nullable SiteId place, Rule rule) {
+            var here = change(place, rule);
+            if (here.filter(one -> one.value() != null).isPresent()) return done(here.get(), false);
+            Saying lower = lower(place, rule);
+            return here.map(one -> Saying.of("{0}; {1}", lower, done(one, true)))
+                    .orElse(lower);
+        }
 
-    private static String lower(Facts facts, @Nullable SiteId site, Rule rule) {
-        if (site == null)
-            return imported(facts.imported().everywhere(), rule, "from the job folder")
-                    .orElse("default");
-        return imported(facts.imported().ofSite(site), rule, "from the job folder, for this site")
-                .orElseGet(() -> "as everywhere: " + from(facts, null, rule));
-    }
+        private Saying lower(@Nullable SiteId place, Rule rule) {
+            if (place == null)
+                return imported(facts.imported().everywhere(), rule)
+                        ? Saying.of("from the job folder")
+                        : Saying.of("default");
+            return imported(facts.imported().ofSite(place), rule)
+                    ? Saying.of("from the job folder, for this site")
+                    : Saying.of("as everywhere: {0}", from(null, rule));
+        }
 
-    private static Optional<String> imported(Rules rules, Rule rule, String words) {
-        return rules.own().containsKey(rule) ? Optional.of(words) : Optional.empty();
-    }
+        private static boolean imported(Rules rules, Rule rule) {
+            return rules.own().containsKey(rule);
+        }
 
-    private static String said(Facts facts, RuleChange change, String did) {
-        return "%s by %s, %s: %s".formatted(did, change.by(), Words.moment(change.at(), facts.zone()), change.reason());
-    }
+        private Saying done(RuleChange change, boolean back) {
+            var at = say.moment(change.at(), facts.zone());
+            return Saying.of(
+                    back ? "set back by {0}, {1}: {2}" : "set by {0}, {1}: {2}", change.by(), at, change.reason());
+        }
 
-    private static Optional<RuleChange> change(Facts facts, @Nullable SiteId site, Rule rule) {
-        return facts.changes().stream()
-                .filter(one -> one.rule() == rule && Objects.equals(one.site(), site))
-                .findFirst();
+        private Optional<RuleChange> change(@Nullable SiteId place, Rule rule) {
+            return facts.changes().stream()
+                    .filter(one -> one.rule() == rule && Objects.equals(one.site(), place))
+                    .findFirst();
+        }
     }
 
     /** Without an exponent or needless zeros. */

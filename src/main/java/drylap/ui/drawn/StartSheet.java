@@ -1,5 +1,6 @@
 package drylap.ui.drawn;
 
+import drylap.speech.Saying;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -49,7 +50,7 @@ public record StartSheet(List<Line> lines) {
     }
 
     /** @param said what is there of it, or what is missing */
-    public record Line(Step step, Standing standing, String said) {}
+    public record Line(Step step, Standing standing, Saying said) {}
 
     private static final Set<Step> MAY_WAIT = Set.of(Step.FORECAST, Step.ACCOUNTS);
 

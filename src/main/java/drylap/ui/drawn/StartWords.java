@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import drylap.kernel.Rule;
 import drylap.kernel.Trade;
 import drylap.sites.Site;
+import drylap.speech.Saying;
 import drylap.ui.drawn.StartSheet.Step;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -13,7 +14,7 @@ final class StartWords {
 
     private StartWords() {}
 
-    static String of(StartFacts facts, Step step) {
+    static Saying of(StartFacts facts, Step step) {
         return switch (step) {
             case SITE -> sites(facts);
             case WALLS -> walls(facts);
@@ -23,84 +24,92 @@ final class StartWords {
             case PLAN -> plan(facts);
             case PUBLISHED -> published(facts);
             case PLANNER ->
-                facts.done(step)
-                        ? "Somebody plans. Sites, crews and plans are theirs to put in."
-                        : "Nobody who may sign in plans yet. Add a scheduler, or a contractor who also manages people.";
+                Saying.of(
+                        facts.done(step)
+                                ? "Somebody plans. Sites, crews and plans are theirs to put in."
+                                : "Nobody who may sign in plans yet. Add a scheduler, or a contractor who also manages people.");
             case ACCOUNTS ->
-                facts.done(step)
-                        ? "Crews may sign in."
-                        : "A crew sees its day on a phone once somebody of it may sign in. Nothing else waits for that.";
+                Saying.of(
+                        facts.done(step)
+                                ? "Crews may sign in."
+                                : "A crew sees its day on a phone once somebody of it may sign in. Nothing else waits for that.");
         };
     }
 
-    private static String sites(StartFacts facts) {
+    private static Saying sites(StartFacts facts) {
         return facts.sites().isEmpty()
-                ? "None yet. The place says when it is light and which weather counts."
+                ? Saying.of("None yet. The place says when it is light and which weather counts.")
                 : names(facts.sites());
     }
 
-    private static String walls(StartFacts facts) {
-        if (facts.sites().isEmpty()) return "Rain comes with the wind, so it matters which way a wall faces.";
+    private static Saying walls(StartFacts facts) {
+        if (facts.sites().isEmpty())
+            return Saying.of("Rain comes with the wind, so it matters which way a wall faces.");
         return facts.withoutWalls().isEmpty()
-                ? count(facts.walls(), "wall")
-                : "No wall yet at %s. Rain comes with the wind, so it matters which way a wall faces."
-                        .formatted(names(facts.withoutWalls()));
+                ? Saying.of("{0, plural, one {# wall} other {# walls}}", facts.walls())
+                : Saying.of(
+                        "No wall yet at {0}. Rain comes with the wind, so it matters which way a wall faces.",
+                        names(facts.withoutWalls()));
     }
 
-    private static String openings(StartFacts facts) {
+    private static Saying openings(StartFacts facts) {
         if (facts.openings() == 0)
-            return "None yet. The contractor's window schedule, XLSX or CSV; an empty one can be fetched there too.";
-        return count(facts.openings(), "opening")
-                + (facts.withoutOpenings().isEmpty() ? "" : "; none yet at " + names(facts.withoutOpenings()));
+            return Saying.of(
+                    "None yet. The contractor's window schedule, XLSX or CSV; an empty one can be fetched there too.");
+        var there = Saying.of("{0, plural, one {# opening} other {# openings}}", facts.openings());
+        return facts.withoutOpenings().isEmpty()
+                ? there
+                : Saying.of("{0}; none yet at {1}", there, names(facts.withoutOpenings()));
     }
 
-    private static String crews(StartFacts facts) {
-        String there = facts.crews() == 0 ? "" : count((int) facts.crews(), "crew") + " with days to come. ";
-        if (facts.lacking().isEmpty()) return there.strip();
-        return there
-                + "Nobody comes yet for: %s."
-                        .formatted(
-                                facts.lacking().stream().map(StartWords::work).collect(Collectors.joining(", ")));
+    private static Saying crews(StartFacts facts) {
+        var there = Saying.of(
+                "{0, plural, one {# crew with days to come.} other {# crews with days to come.}}", facts.crews());
+        var works = facts.lacking().stream().map(StartWords::work).toList();
+        if (works.isEmpty()) return there;
+        var lacking = Saying.of("Nobody comes yet for: {0}.", Saying.list(", ", works));
+        return facts.crews() == 0 ? lacking : Saying.list(" ", List.of(there, lacking));
     }
 
-    private static String work(Trade trade) {
-        return switch (trade) {
-            case WINDOW -> "setting windows";
-            case TESTER -> "water tests";
-            case WRAP -> "wrap";
-            case SIDING -> "cladding";
-        };
+    private static Saying work(Trade trade) {
+        return Saying.of(
+                switch (trade) {
+                    case WINDOW -> "setting windows";
+                    case TESTER -> "water tests";
+                    case WRAP -> "wrap";
+                    case SIDING -> "cladding";
+                });
     }
 
-    private static String forecast(StartFacts facts) {
-        if (facts.done(Step.FORECAST)) return "There is one for every site.";
-        return "%s. Hours without one count as open, and may rain by the rule \"%s\"."
-                .formatted(
-                        facts.sites().isEmpty() ? "None yet" : "None from now on at " + names(facts.withoutForecast()),
-                        RuleWords.of(Rule.BEYOND_RAIN_P));
+    private static Saying forecast(StartFacts facts) {
+        if (facts.done(Step.FORECAST)) return Saying.of("There is one for every site.");
+        var rule = RuleWords.of(Rule.BEYOND_RAIN_P);
+        return facts.sites().isEmpty()
+                ? Saying.of("None yet. Hours without one count as open, and may rain by the rule “{0}”.", rule)
+                : Saying.of(
+                        "None from now on at {0}. Hours without one count as open, and may rain by the rule “{1}”.",
+                        names(facts.withoutForecast()), rule);
     }
 
-    private static String plan(StartFacts facts) {
-        if (facts.planning()) return "Being planned.";
-        if (facts.done(Step.PLAN)) return "There is one.";
-        return facts.mayPlan()
-                ? "Everything is there to plan with."
-                : "It needs openings and a crew with days to come.";
+    private static Saying plan(StartFacts facts) {
+        if (facts.planning()) return Saying.of("Being planned.");
+        if (facts.done(Step.PLAN)) return Saying.of("There is one.");
+        return Saying.of(
+                facts.mayPlan()
+                        ? "Everything is there to plan with."
+                        : "It needs openings and a crew with days to come.");
     }
 
-    private static String published(StartFacts facts) {
-        if (facts.done(Step.PUBLISHED)) return "Crews work by it.";
-        return facts.done(Step.PLAN)
-                ? "Look at the week sheet, then publish it there."
-                : "A plan is a proposal until somebody publishes it.";
+    private static Saying published(StartFacts facts) {
+        if (facts.done(Step.PUBLISHED)) return Saying.of("Crews work by it.");
+        return Saying.of(
+                facts.done(Step.PLAN)
+                        ? "Look at the week sheet, then publish it there."
+                        : "A plan is a proposal until somebody publishes it.");
     }
 
-    private static String count(int number, String what) {
-        return "%,d %s%s".formatted(number, what, number == 1 ? "" : "s");
-    }
-
-    private static String names(List<Site> sites) {
+    private static Saying names(List<Site> sites) {
         String named = sites.stream().limit(NAMED).map(Site::name).collect(Collectors.joining(", "));
-        return sites.size() > NAMED ? "%s and %d more".formatted(named, sites.size() - NAMED) : named;
+        return sites.size() > NAMED ? Saying.of("{0} and {1} more", named, sites.size() - NAMED) : Saying.asItIs(named);
     }
 }

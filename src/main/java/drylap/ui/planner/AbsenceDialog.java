@@ -13,6 +13,7 @@ import drylap.crews.AbsenceResult;
 import drylap.crews.Absences;
 import drylap.kernel.FolderId;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.CrewsSheet;
 import drylap.ui.shell.TroubleLine;
 import java.time.Duration;
@@ -24,11 +25,12 @@ final class AbsenceDialog extends Dialog {
     private final transient FolderId folder;
     private final transient CrewsSheet.OneCrew crew;
     private final transient Runnable after;
+    private final transient Speech say;
     private final Select<CrewsSheet.Day> day = new Select<>();
-    private final Checkbox wholeDay = new Checkbox("All day", true);
-    private final TimePicker from = new TimePicker("Away from");
-    private final TimePicker until = new TimePicker("Away until");
-    private final TextField reason = new TextField("Reason");
+    private final Checkbox wholeDay = new Checkbox(true);
+    private final TimePicker from = new TimePicker();
+    private final TimePicker until = new TimePicker();
+    private final TextField reason = new TextField();
     private final TroubleLine trouble = new TroubleLine();
 
     AbsenceDialog(Absences absences, Person who, FolderId folder, CrewsSheet.OneCrew crew, Runnable after) {
@@ -37,9 +39,28 @@ final class AbsenceDialog extends Dialog {
         this.folder = folder;
         this.crew = crew;
         this.after = after;
-        setHeaderTitle("Crew %s is away".formatted(crew.crew()));
+        say = new Speech(who.reading());
+        label();
+        fill();
+        var fields = new Div(day, wholeDay, from, until, reason);
+        fields.addClassName("fields");
+        add(fields, trouble);
+        var save = new Button(say.it("Save"), _ -> save());
+        save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
+    }
+
+    private void label() {
+        setHeaderTitle(say.it("Crew {0} is away", crew.crew()));
+        day.setLabel(say.it("Day"));
+        wholeDay.setLabel(say.it("All day"));
+        from.setLabel(say.it("Away from"));
+        until.setLabel(say.it("Away until"));
+        reason.setLabel(say.it("Reason"));
+    }
+
+    private void fill() {
         var working = crew.days().stream().filter(CrewsSheet.Day::works).toList();
-        day.setLabel("Day");
         day.setItems(working);
         day.setItemLabelGenerator(one -> "%s, %s".formatted(one.when(), one.hours()));
         if (!working.isEmpty()) day.setValue(working.getFirst());
@@ -51,17 +72,11 @@ final class AbsenceDialog extends Dialog {
             from.setVisible(!event.getValue());
             until.setVisible(!event.getValue());
         });
-        var fields = new Div(day, wholeDay, from, until, reason);
-        fields.addClassName("fields");
-        add(fields, trouble);
-        var save = new Button("Save", _ -> save());
-        save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
     }
 
     private void save() {
         if (day.isEmpty()) {
-            say("Choose a day; crew %s has no day left to be away on.".formatted(crew.crew()));
+            trouble.say(say.it("Choose a day; crew {0} has no day left to be away on.", crew.crew()));
             return;
         }
         boolean all = wholeDay.getValue();
@@ -71,17 +86,13 @@ final class AbsenceDialog extends Dialog {
                 all ? null : from.getValue(),
                 all ? null : until.getValue(),
                 reason.getValue());
-        if (!all && from.isEmpty() && until.isEmpty()) say("Give both times, or choose all day.");
-        else if (absences.add(who, folder, request) instanceof AbsenceResult.Refused(var why)) say(why);
+        if (!all && from.isEmpty() && until.isEmpty()) trouble.say(say.it("Give both times, or choose all day."));
+        else if (absences.add(who, folder, request) instanceof AbsenceResult.Refused(var why)) trouble.say(say.it(why));
         else done();
     }
 
     private void done() {
         close();
         after.run();
-    }
-
-    private void say(String words) {
-        trouble.say(words);
     }
 }

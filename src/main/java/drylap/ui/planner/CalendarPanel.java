@@ -25,18 +25,19 @@ final class CalendarPanel {
     private final Address address;
     private final Person who;
     private final Desk desk;
+    private final Speech say;
 
     CalendarPanel(CalendarLinks links, Address address, Person who, Desk desk) {
         this.links = links;
         this.address = address;
         this.who = who;
         this.desk = desk;
+        say = new Speech(who.reading());
     }
 
     Div of(FolderId folder, Crew crew) {
-        var lines = CalendarLines.of(Speech.ENGLISH, links.of(who, crew.id()), crew.zone())
-                .lines();
-        var head = new Div(Panels.text(lines.isEmpty() ? "Calendar: no link" : "Calendar"));
+        var lines = CalendarLines.of(say, links.of(who, crew.id()), crew.zone()).lines();
+        var head = new Div(Panels.text(say.it(lines.isEmpty() ? "Calendar: no link" : "Calendar")));
         for (var language : Language.values()) head.add(make(folder, crew.id(), language));
         head.addClassName("head");
         var list = new UnorderedList();
@@ -48,16 +49,18 @@ final class CalendarPanel {
 
     /** A crew follows its calendar in its own language, by the ruler of whoever makes the link. */
     private Button make(FolderId folder, CrewId crew, Language language) {
-        String words = "Make a calendar link" + (language == Language.ENGLISH ? "" : " in " + language.ownName());
+        String words = language == Language.ENGLISH
+                ? say.it("Make a calendar link")
+                : say.it("Make a calendar link in {0}", language.ownName());
         var make = new Button(words, _ -> link(folder, crew, language));
-        make.setAriaLabel("%s for crew %s".formatted(words, crew));
+        make.setAriaLabel(say.it("{0} for crew {1}", words, crew));
         make.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
         return make;
     }
 
     private ListItem item(CrewId crew, CalendarLines.Line line) {
-        var revoke = new Button("Revoke", _ -> revoke(crew, line.id()));
-        revoke.setAriaLabel("Revoke the calendar %s of crew %s".formatted(line.words(), crew));
+        var revoke = new Button(say.it("Revoke"), _ -> revoke(crew, line.id()));
+        revoke.setAriaLabel(say.it("Revoke the calendar {0} of crew {1}", line.words(), crew));
         revoke.setVisible(who.may(Operation.CHANGE_CALENDAR_LINKS));
         return new ListItem(Panels.text(line.words()), revoke);
     }
@@ -66,12 +69,13 @@ final class CalendarPanel {
         var made = links.make(who, folder, crew, who.reading().in(language));
         var base = address.of(VaadinServletRequest.getCurrent());
         new ShownOnce(
-                        "Calendar of crew %s".formatted(crew),
-                        "Whoever has it sees where this crew goes, without signing in: "
-                                + "give it to the crew lead only, and revoke it when the phone is lost.",
+                        say,
+                        say.it("Calendar of crew {0}", crew),
+                        say.it("Whoever has it sees where this crew goes, without signing in: "
+                                + "give it to the crew lead only, and revoke it when the phone is lost."),
                         base + made.path(),
-                        "On the phone, add it as a calendar by address (a subscription), not as a file: "
-                                + "then changes of the plan come by themselves.",
+                        say.it("On the phone, add it as a calendar by address (a subscription), not as a file: "
+                                + "then changes of the plan come by themselves."),
                         desk::refresh)
                 .open();
     }
@@ -79,9 +83,10 @@ final class CalendarPanel {
     private void revoke(CrewId crew, long id) {
         Notification.show(
                 links.revoke(who, id)
-                        ? "Revoked: whoever follows it gets nothing more. What phones of crew %s hold stays there."
-                                .formatted(crew)
-                        : "It was revoked meanwhile.");
+                        ? say.it(
+                                "Revoked: whoever follows it gets nothing more. What phones of crew {0} hold stays there.",
+                                crew)
+                        : say.it("It was revoked meanwhile."));
         desk.refresh();
     }
 }

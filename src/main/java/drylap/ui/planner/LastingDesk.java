@@ -52,7 +52,7 @@ final class LastingDesk {
         return switch (rules.change(who, folder, asked)) {
             case RuleChangeResult.Changed _ ->
                 "From the next plan on, rain lasts here by %s.".formatted(RuleSheet.plain(value));
-            case RuleChangeResult.Refused(var why) -> why;
+            case RuleChangeResult.Refused(var why) -> why.words();
             case RuleChangeResult.ChangedMeanwhile(var newer) ->
                 "%s changed this rule meanwhile; nothing was changed now.".formatted(newer.by());
         };

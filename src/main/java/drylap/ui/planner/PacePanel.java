@@ -15,6 +15,7 @@ import drylap.planning.LabourAnswer;
 import drylap.planning.LabourResult;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PaceLines;
@@ -25,26 +26,29 @@ final class PacePanel {
     private final Paces paces;
     private final Person who;
     private final Desk desk;
+    private final Speech say;
 
     PacePanel(Paces paces, Person who, Desk desk) {
         this.paces = paces;
         this.who = who;
         this.desk = desk;
+        say = new Speech(who.reading());
     }
 
     Section of(FolderShown shown) {
-        Section panel = Panels.panel("pace", "Install minutes");
+        Section panel = Panels.panel("pace", say.it("Install minutes"));
         FolderId folder = shown.stored().id();
-        var lines = PaceLines.of(paces.of(who, folder));
+        var lines = PaceLines.of(say, paces.of(who, folder));
         if (lines.methods().isEmpty()) {
-            panel.add(hint(
-                    "No install of the last 90 days has been ticked step by step, so the labour table is all there is. "
-                            + lines.leftOut()));
+            panel.add(hint(say.it(
+                            "No install of the last 90 days has been ticked step by step, so the labour table is all there is.")
+                    + " "
+                    + lines.leftOut()));
             return panel;
         }
-        panel.add(hint(
+        panel.add(hint(say.it(
                 "Learnt from the steps that crews tick, drawn to the labour table where little was seen; ± is a range of 95 %. "
-                        + "Nothing changes until you accept it, and then from the next plan on."));
+                        + "Nothing changes until you accept it, and then from the next plan on.")));
         var methods = new UnorderedList();
         methods.addClassName("days");
         boolean mayAnswer = mayAnswer();
@@ -72,48 +76,49 @@ final class PacePanel {
 
     private Button accept(FolderId folder, PaceLines.OneMethod line) {
         long minutes = Math.round(line.of().lately().minutes());
-        var button = new Button("Plan %d minutes".formatted(minutes), _ -> say(paces.accept(who, folder, line.of())));
-        button.setAriaLabel("Plan installs of method %s with %d minutes from now on"
-                .formatted(line.of().method(), minutes));
+        var button = new Button(say.it("Plan {0} minutes", minutes), _ -> tell(paces.accept(who, folder, line.of())));
+        button.setAriaLabel(say.it(
+                "Plan installs of method {0} with {1} minutes from now on",
+                line.of().method(), minutes));
         return button;
     }
 
     private Button decline(FolderId folder, PaceLines.OneMethod line) {
-        var button = new Button("Leave as planned", _ -> say(paces.decline(who, folder, line.of())));
+        var button = new Button(say.it("Leave as planned"), _ -> tell(paces.decline(who, folder, line.of())));
         button.setAriaLabel(
-                "Leave installs of method %s as planned".formatted(line.of().method()));
+                say.it("Leave installs of method {0} as planned", line.of().method()));
         return button;
     }
 
     private Button withdraw(FolderId folder, PaceLines.OneMethod line, LabourAnswer inForce) {
         OfMethod of = line.of();
-        var button =
-                new Button("Back to the labour table", _ -> say(paces.withdraw(who, folder, inForce, of.seenId())));
-        button.setAriaLabel("Take installs of method %s back to the labour table".formatted(of.method()));
+        var button = new Button(
+                say.it("Back to the labour table"), _ -> tell(paces.withdraw(who, folder, inForce, of.seenId())));
+        button.setAriaLabel(say.it("Take installs of method {0} back to the labour table", of.method()));
         return button;
     }
 
-    private void say(LabourResult result) {
+    private void tell(LabourResult result) {
         Notification.show(
                 switch (result) {
                     case LabourResult.Answered(var answer) -> words(answer);
                     case LabourResult.AnsweredMeanwhile(var newer) ->
-                        "%s answered meanwhile; look again.".formatted(newer.by());
-                    case LabourResult.Refused(var why) -> why;
+                        say.it("{0} answered meanwhile; look again.", newer.by());
+                    case LabourResult.Refused(var why) -> say.it(why);
                 });
         desk.refresh();
     }
 
-    private static String words(LabourAnswer answer) {
+    private String words(LabourAnswer answer) {
         return switch (answer.kind()) {
-            case ACCEPTED -> "The next plan takes these minutes for method %s.".formatted(answer.method());
-            case DECLINED -> "Method %s stays as planned.".formatted(answer.method());
-            case WITHDRAWN -> "Method %s is back at the labour table.".formatted(answer.method());
+            case ACCEPTED -> say.it("The next plan takes these minutes for method {0}.", answer.method());
+            case DECLINED -> say.it("Method {0} stays as planned.", answer.method());
+            case WITHDRAWN -> say.it("Method {0} is back at the labour table.", answer.method());
         };
     }
 
-    private static NativeDetails byCrew(String where, PaceLines lines) {
-        var table = Panels.table("Crew", "Method", "Size", "Minutes");
+    private NativeDetails byCrew(String where, PaceLines lines) {
+        var table = Panels.table(say.it("Crew"), say.it("Method"), say.it("Size"), say.it("Minutes"));
         lines.cells()
                 .forEach(cell -> Panels.row(
                         table,
@@ -121,10 +126,10 @@ final class PacePanel {
                         Panels.text(cell.method()),
                         Panels.text(cell.size()),
                         Panels.text(cell.minutes())));
-        var inside = new Div(table, new SpreadsheetLink(where, "Install minutes by crew", table));
+        var inside = new Div(table, new SpreadsheetLink(say, where, say.it("Install minutes by crew"), table));
         inside.addClassName("scroll");
         if (!lines.leftOut().isEmpty()) inside.add(hint(lines.leftOut()));
-        return new NativeDetails("By crew, method and size", inside);
+        return new NativeDetails(say.it("By crew, method and size"), inside);
     }
 
     private static Paragraph hint(String words) {

@@ -13,6 +13,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.RouterLink;
+import drylap.speech.Speech;
 import drylap.tables.Cell;
 import drylap.ui.components.SpreadsheetLink;
 import java.time.LocalDate;
@@ -95,10 +96,16 @@ public final class Panels {
         return mark;
     }
 
+    /** For screens that are English as a whole. */
     static Div empty() {
-        var there = new RouterLink("Bring in a job folder", JobFoldersView.class);
-        var start = new RouterLink("begin with a site of your own", StartView.class);
-        return empty("No job folder yet", text("There is nothing to plan. "), there, text(", or "), start);
+        return empty(Speech.ENGLISH);
+    }
+
+    static Div empty(Speech say) {
+        var there = new RouterLink(say.it("Bring in a job folder"), JobFoldersView.class);
+        var start = new RouterLink(say.it("begin with a site of your own"), StartView.class);
+        var nothing = text(say.it("There is nothing to plan.") + " ");
+        return empty(say.it("No job folder yet"), nothing, there, text(say.it(", or") + " "), start);
     }
 
     /** For screens that are about openings, as long as a folder has none. */

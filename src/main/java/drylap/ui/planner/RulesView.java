@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.handoff.HoldPoint;
 import drylap.handoff.HoldPoints;
@@ -21,11 +20,13 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.RuleSheet;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +35,8 @@ import org.jspecify.annotations.Nullable;
 /** The numbers of the trade that hold at a site or everywhere, each with its source. */
 @Route("rules")
 @Needs(Operation.SEE_RULES)
-@PageTitle("Rules · Drylap")
 @Menu(title = "Rules", order = 6)
-class RulesView extends Div implements FolderView {
+class RulesView extends Div implements FolderView, Spoken {
     /** A site to choose, or everywhere. */
     private record Place(Optional<SiteId> site, String name) {}
 
@@ -45,6 +45,7 @@ class RulesView extends Div implements FolderView {
     private final transient PhotoPlaces photoPlaces;
     private final transient Person who;
     private final transient Desk desk;
+    private final transient Speech say;
     private final Select<Place> places = new Select<>();
     private final Div body = new Div();
     private @Nullable FolderShown shown;
@@ -55,13 +56,20 @@ class RulesView extends Div implements FolderView {
         this.photoPlaces = photoPlaces;
         this.who = signedIn.person();
         this.desk = desk;
+        say = new Speech(who.reading());
         addClassName("rules-view");
-        places.setLabel("Rules of");
+        places.setLabel(say.it("Rules of"));
+        places.addClassName("place");
         places.setItemLabelGenerator(Place::name);
         places.addValueChangeListener(event -> {
             if (event.isFromClient()) draw();
         });
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Rules");
     }
 
     @Override
@@ -70,7 +78,7 @@ class RulesView extends Div implements FolderView {
         removeAll();
         add(places, body);
         Place before = places.getValue();
-        List<Place> all = new ArrayList<>(List.of(new Place(Optional.empty(), "every site")));
+        List<Place> all = new ArrayList<>(List.of(new Place(Optional.empty(), say.it("every site"))));
         now.folder().sites().forEach(site -> all.add(new Place(Optional.of(site.id()), site.name())));
         places.setItems(all);
         places.setValue(all.contains(before) ? before : all.getFirst());
@@ -83,12 +91,13 @@ class RulesView extends Div implements FolderView {
         var folder = shown.stored().id();
         SiteId site = places.getValue().site().orElse(null);
         if (site != null) body.add(holdPoints(folder, site), photos(folder, site));
-        Section panel = Panels.panel("rules", "Rules of " + places.getValue().name());
-        var hint = new Paragraph("Defaults are a beginning: the maker's data sheet and local codes come first. "
-                + "A change counts from the next plan on.");
+        Section panel =
+                Panels.panel("rules", say.it("Rules of {0}", places.getValue().name()));
+        var hint = new Paragraph(say.it("Defaults are a beginning: the maker's data sheet and local codes come first. "
+                + "A change counts from the next plan on."));
         var list = new UnorderedList();
         list.addClassName("rules");
-        RuleSheet.of(facts(folder, shown), site).lines().forEach(line -> list.add(item(folder, site, line)));
+        RuleSheet.of(say, facts(folder, shown), site).lines().forEach(line -> list.add(item(folder, site, line)));
         panel.add(hint, list);
         body.add(panel);
     }
@@ -102,17 +111,22 @@ class RulesView extends Div implements FolderView {
     }
 
     private ListItem item(FolderId folder, @Nullable SiteId site, RuleSheet.Line line) {
-        var change = new Button("Change", _ -> new RuleDialog(rules, who, folder, site, line, desk::refresh).open());
-        change.setAriaLabel("Change: " + line.name());
+        var change =
+                new Button(say.it("Change"), _ -> dialog(folder, site, line).open());
+        change.setAriaLabel(say.it("Change: {0}", line.name()));
         change.setVisible(mayChange(site));
         var value = Panels.text(line.value(), "strong", "value");
         var said = new Div(Panels.text(line.name()), value, Panels.text(line.effect(), "source"));
         said.addClassName("said");
         var from = new Div(
                 Panels.text(line.from(), "from"),
-                Panels.text("%s accepted; %s".formatted(line.bounds(), line.standard()), "source"));
+                Panels.text(say.it("{0} accepted; {1}", line.bounds(), line.standard()), "source"));
         from.addClassName("whence");
         return new ListItem(said, from, change);
+    }
+
+    private RuleDialog dialog(FolderId folder, @Nullable SiteId site, RuleSheet.Line line) {
+        return new RuleDialog(rules, who, folder, site, line, desk::refresh);
     }
 
     private boolean mayChange(@Nullable SiteId site) {
@@ -122,11 +136,11 @@ class RulesView extends Div implements FolderView {
     }
 
     private Section holdPoints(FolderId folder, SiteId site) {
-        Section panel = Panels.panel("hold-points", "Hold points");
-        panel.add(new Paragraph("Beyond these nobody goes on at this site until someone has looked."));
+        Section panel = Panels.panel("hold-points", say.it("Hold points"));
+        panel.add(new Paragraph(say.it("Beyond these nobody goes on at this site until someone has looked.")));
         var applying = holdPoints.at(folder, site);
         for (HoldPoint point : HoldPoint.values()) {
-            var box = new Checkbox(point.words(), applying.contains(point));
+            var box = new Checkbox(say.it(point.words()), applying.contains(point));
             box.setEnabled(mayChange(site));
             box.addValueChangeListener(event -> {
                 if (event.isFromClient()) holdPoints.apply(who, folder, site, point, event.getValue());
@@ -137,11 +151,11 @@ class RulesView extends Div implements FolderView {
     }
 
     private Section photos(FolderId folder, SiteId site) {
-        Section panel = Panels.panel("photo-places", "Photos");
-        panel.add(new Paragraph(
+        Section panel = Panels.panel("photo-places", say.it("Photos"));
+        panel.add(new Paragraph(say.it(
                 "What a camera writes into a photo, such as the place and its own number, is taken out before the photo "
-                        + "is kept. Photos taken on the page of the steps never have it."));
-        var box = new Checkbox("Keep it in photos added from now on", photoPlaces.keptAt(folder, site));
+                        + "is kept. Photos taken on the page of the steps never have it.")));
+        var box = new Checkbox(say.it("Keep it in photos added from now on"), photoPlaces.keptAt(folder, site));
         box.setEnabled(mayChange(site));
         box.addValueChangeListener(event -> {
             if (event.isFromClient()) photoPlaces.keep(who, folder, site, event.getValue());

@@ -22,6 +22,7 @@ import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.ScheduledOpenings;
+import drylap.speech.Speech;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.components.LapDrawing;
@@ -163,9 +164,11 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         Section panel = Panels.panel("rough-panel", "Rough opening as measured");
         rough.newest(signedIn.person(), now.stored().id(), opening)
                 .map(one -> RoughSheet.of(
-                        one, now.site(now.opening(opening).facade().site()).zone()))
+                        Speech.ENGLISH,
+                        one,
+                        now.site(now.opening(opening).facade().site()).zone()))
                 .ifPresentOrElse(
-                        sheet -> panel.add(new RoughVerdictPanel(sheet)),
+                        sheet -> panel.add(new RoughVerdictPanel(Speech.ENGLISH, sheet)),
                         () -> panel.add(new Paragraph("It was not measured yet.")));
         panel.add(new Anchor(
                 RoughAddress.of(now.stored().id(), opening.value()), "Measure it, and earlier measurements"));

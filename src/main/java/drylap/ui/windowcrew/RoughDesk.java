@@ -12,6 +12,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.RoughSheet;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -48,12 +49,13 @@ class RoughDesk {
     List<RoughSheet> sheets(Person who, FolderId folder, Opening opening) {
         List<RoughMeasurement> all = rough.of(who, folder, opening.id());
         if (all.isEmpty()) return List.of();
+        var say = new Speech(who.reading());
         ZoneId zone = folders.load(folder).sites().stream()
                 .filter(site -> site.id().equals(opening.facade().site()))
                 .findFirst()
                 .map(Site::zone)
                 .orElse(ZoneOffset.UTC);
-        return all.stream().map(one -> RoughSheet.of(one, zone)).toList();
+        return all.stream().map(one -> RoughSheet.of(say, one, zone)).toList();
     }
 
     RoughResult record(Person who, FolderId folder, OpeningId opening, UUID key, RoughSizes sizes, String note) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.crews.Absence;
 import drylap.crews.ShiftsLeft;
 import drylap.kernel.CrewId;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.List;
@@ -29,7 +30,7 @@ class CrewsSheetTests {
         var shown = QuayPlan.unplannedFolder();
         var folder = shown.folder();
         var now = folder.withShifts(ShiftsLeft.of(folder.shifts(), List.of(absences)));
-        return CrewsSheet.of(new FolderShown(shown.stored(), now, PlanChoice.NONE), List.of(absences));
+        return CrewsSheet.of(Speech.ENGLISH, new FolderShown(shown.stored(), now, PlanChoice.NONE), List.of(absences));
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.assembly.Method;
 import drylap.kernel.CrewId;
+import drylap.kernel.Language;
+import drylap.kernel.Reading;
 import drylap.pace.Cell;
 import drylap.pace.Doubt;
 import drylap.pace.Lately;
@@ -12,6 +14,8 @@ import drylap.pace.PaceSheet.OfCell;
 import drylap.pace.PaceSheet.OfMethod;
 import drylap.pace.SizeClass;
 import drylap.planning.LabourAnswer;
+import drylap.speech.SpanishWords;
+import drylap.speech.Speech;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
@@ -27,9 +31,14 @@ class PaceLinesTests {
     }
 
     private static PaceLines lines(Optional<LabourAnswer> inForce, Optional<LabourAnswer> newest) {
+        return lines(Speech.ENGLISH, inForce, newest);
+    }
+
+    private static PaceLines lines(Speech say, Optional<LabourAnswer> inForce, Optional<LabourAnswer> newest) {
         var method = new OfMethod(Method.B1, new BigDecimal("1.15"), LATELY, true, inForce, newest);
         var cell = new OfCell(new Cell(new CrewId("W1"), Method.B1, SizeClass.MEDIUM), new Lately(90, 70, 9, 1));
-        return PaceLines.of(new PaceSheet(List.of(method), List.of(cell), Map.of(Doubt.PAUSE, 2, Doubt.UNDONE, 1)));
+        return PaceLines.of(
+                say, new PaceSheet(List.of(method), List.of(cell), Map.of(Doubt.PAUSE, 2, Doubt.UNDONE, 1)));
     }
 
     @Test
@@ -57,5 +66,26 @@ class PaceLinesTests {
                         .getFirst()
                         .standing())
                 .isEqualTo("left as planned by Ada");
+    }
+
+    @Test
+    void whoever_reads_spanish_finds_no_english_in_them() {
+        var spanish = new Speech(Reading.USUAL.in(Language.SPANISH));
+        var accepted = Optional.of(answer(LabourAnswer.Kind.ACCEPTED));
+        var said = lines(spanish, accepted, accepted);
+        var declined = lines(spanish, Optional.empty(), Optional.of(answer(LabourAnswer.Kind.DECLINED)));
+
+        var method = said.methods().getFirst();
+        assertThat(method.minutes()).isEqualTo("planificado 90, últimamente 104 ± 6 (17 aberturas)");
+        var words = new SpanishWords(List.of("Ada"));
+        assertThat(List.of(
+                        method.name(),
+                        method.minutes(),
+                        method.standing(),
+                        declined.methods().getFirst().standing(),
+                        said.cells().getFirst().size(),
+                        said.cells().getFirst().minutes(),
+                        said.leftOut()))
+                .allSatisfy(one -> assertThat(words.strange(one)).isEmpty());
     }
 }

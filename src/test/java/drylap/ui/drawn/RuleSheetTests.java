@@ -6,6 +6,7 @@ import drylap.kernel.Rule;
 import drylap.kernel.RuleBook;
 import drylap.kernel.SiteId;
 import drylap.planning.RuleChange;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -30,7 +31,7 @@ class RuleSheetTests {
             if (value != null) now = now.with(one.site(), one.rule(), value);
         }
         var facts = new RuleSheet.Facts(now, IMPORTED, List.of(changes), ZoneId.of("America/Los_Angeles"));
-        return RuleSheet.of(facts, site).lines().stream()
+        return RuleSheet.of(Speech.ENGLISH, facts, site).lines().stream()
                 .filter(one -> one.rule() == rule)
                 .findFirst()
                 .orElseThrow();
@@ -87,11 +88,11 @@ class RuleSheetTests {
     void every_rule_has_words_and_weights_stand_under_everywhere_only() {
         var facts = new RuleSheet.Facts(IMPORTED, IMPORTED, List.of(), ZoneId.of("UTC"));
 
-        assertThat(RuleSheet.of(facts, null).lines())
+        assertThat(RuleSheet.of(Speech.ENGLISH, facts, null).lines())
                 .hasSize(Rule.values().length)
                 .extracting(RuleSheet.Line::name)
                 .doesNotHaveDuplicates();
-        assertThat(RuleSheet.of(facts, QUAY).lines())
+        assertThat(RuleSheet.of(Speech.ENGLISH, facts, QUAY).lines())
                 .allMatch(line -> line.rule().ofSite());
     }
 }

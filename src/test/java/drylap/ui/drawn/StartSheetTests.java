@@ -98,7 +98,7 @@ class StartSheetTests {
         StartSheet sheet = sheet(sitesOnly(), PlanChoice.NONE, false, BEFORE);
 
         assertThat(standings(sheet)).startsWith(DONE, NEXT, LATER);
-        assertThat(line(sheet, Step.WALLS).said())
+        assertThat(line(sheet, Step.WALLS).said().words())
                 .contains("No wall yet at", QUAY.sites().getFirst().name());
     }
 
@@ -113,7 +113,7 @@ class StartSheetTests {
         StartSheet sheet = sheet(QUAY.withCrews(setters), PlanChoice.NONE, false, BEFORE);
 
         assertThat(line(sheet, Step.CREWS).standing()).isEqualTo(NEXT);
-        assertThat(line(sheet, Step.CREWS).said()).contains("Nobody comes yet for", "wrap", "cladding");
+        assertThat(line(sheet, Step.CREWS).said().words()).contains("Nobody comes yet for", "wrap", "cladding");
     }
 
     @Test
@@ -122,12 +122,14 @@ class StartSheetTests {
 
         assertThat(line(sheet, Step.CREWS).standing()).isEqualTo(NEXT);
         assertThat(line(sheet, Step.FORECAST).standing()).isEqualTo(OPTIONAL);
-        assertThat(line(sheet, Step.FORECAST).said()).contains("None from now on at", "may rain");
+        assertThat(line(sheet, Step.FORECAST).said().words()).contains("None from now on at", "may rain");
     }
 
     @Test
     void a_run_under_way_says_so_and_a_published_plan_completes_the_sheet() {
-        assertThat(line(sheet(QUAY, PlanChoice.NONE, true, BEFORE), Step.PLAN).said())
+        assertThat(line(sheet(QUAY, PlanChoice.NONE, true, BEFORE), Step.PLAN)
+                        .said()
+                        .words())
                 .isEqualTo("Being planned.");
         var publication = new Publication(new PublicationId(1), new FolderId(1), new PlanId(1), BEFORE, "P");
         var choice = new PlanChoice(null, publication, null, false);

@@ -152,7 +152,7 @@ class CrewsAndRulesViewTests extends SpringBrowserlessTest {
         assertThat(text(find(Dialog.class).single())).contains("accepted is a number from 0 to 72 h");
         field("Value").setValue("six");
         press("Save");
-        assertThat(text(find(Dialog.class).single())).contains("'six' is no number");
+        assertThat(text(find(Dialog.class).single())).contains("“six” is no number");
         assertThat(current.load(folder).rules()).isEqualTo(folders.load(folder).rules());
     }
 

@@ -73,7 +73,7 @@ class RoughOpeningViewTests extends SpringBrowserlessTest {
     }
 
     private void record() {
-        test(find(Button.class).withText("Record it").single()).click();
+        test(find(Button.class).withText("Record these sizes").single()).click();
     }
 
     @Test
@@ -111,7 +111,7 @@ class RoughOpeningViewTests extends SpringBrowserlessTest {
     void who_does_not_set_windows_sees_it_only() {
         signIn(Role.FOLLOW_ON);
         assertThat(open("QW2-01")).contains("It was not measured yet");
-        assertThat(find(Button.class).withText("Record it").all()).isEmpty();
+        assertThat(find(Button.class).withText("Record these sizes").all()).isEmpty();
         assertThat(open("MS1-01")).contains("No such opening");
         assertThat(open("none")).contains("No such opening");
     }

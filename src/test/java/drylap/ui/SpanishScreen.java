@@ -1,0 +1,84 @@
+package drylap.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.QueryParameters;
+import drylap.kernel.Language;
+import drylap.kernel.OpeningId;
+import drylap.kernel.Reading;
+import drylap.kernel.Ruler;
+import drylap.security.People;
+import drylap.security.Person;
+import drylap.security.TestPeople;
+import drylap.speech.SpanishWords;
+import java.util.List;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What someone who reads Spanish does on a screen, and that nothing on it is English. */
+abstract class SpanishScreen extends SpringBrowserlessTest {
+    @Autowired
+    private People keeper;
+
+    @Autowired
+    TestPeople people;
+
+    final Person reads(Person who, Ruler ruler) {
+        keeper.read(who, new Reading(Language.SPANISH, ruler));
+        return people.signIn(people.person(who.id()));
+    }
+
+    final void isSpanish(String address, String... shown) {
+        open(address);
+        shows(shown);
+    }
+
+    final void isSpanish(String address, OpeningId opening, String... shown) {
+        UI.getCurrent().navigate(address, QueryParameters.of("opening", opening.value()));
+        shows(shown);
+    }
+
+    /** And nothing that is not Spanish. */
+    final void shows(String... shown) {
+        var texts = new java.util.ArrayList<>(ScreenTexts.now());
+        find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
+        String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
+        for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
+        var words = new SpanishWords(data());
+        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
+    }
+
+    static List<String> data() {
+        return List.of(
+                "Quay Nine Mill Row west south QW MS America Los_Angeles",
+                "Test window-crew follow-on tester scheduler administrator seis");
+    }
+
+    static void open(String address) {
+        UI.getCurrent().navigate(address);
+    }
+
+    final void pressed(String words) {
+        test(find(Button.class).all().stream()
+                        .filter(one -> one.getText().equals(words))
+                        .findFirst()
+                        .orElseThrow())
+                .click();
+    }
+
+    final void pressedFor(String label) {
+        test(find(Button.class).withAriaLabel(label).single()).click();
+    }
+
+    final void typed(String label, String value) {
+        test(find(TextField.class).all().stream()
+                        .filter(one -> one.getLabel().equals(label))
+                        .findFirst()
+                        .orElseThrow())
+                .setValue(value);
+    }
+}
