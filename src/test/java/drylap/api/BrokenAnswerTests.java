@@ -39,7 +39,9 @@ class BrokenAnswerTests {
             throw new IllegalStateException("a fault of ours");
         });
         assertThat(response.getStatus()).isEqualTo(500);
-        assertThat(response.getContentAsString()).contains("this went wrong here").doesNotContain("half", "ours");
+        assertThat(response.getContentAsString())
+                .contains("this went wrong here")
+                .doesNotContain("half", "ours");
     }
 
     @Test

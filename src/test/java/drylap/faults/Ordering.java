@@ -27,8 +27,7 @@ final class Ordering {
         String name = "trial-%d".formatted(number);
         int node = Ground.some(draw);
         ground.book().ask(Names.bringIn(name, openings));
-        ground.program()
-                .ask(ground.web(node), "/import?name=%s&openings=%d&seed=%d".formatted(name, openings, number));
+        ground.program().ask(ground.web(node), "/import?name=%s&openings=%d&seed=%d".formatted(name, openings, number));
         ground.book().confirm(Names.bringIn(name, openings), node);
         Thread.sleep(BETWEEN);
     }

@@ -42,7 +42,8 @@ final class Waypoints {
         List<Day> days = new ArrayList<>();
         List<Turn> turns = new ArrayList<>();
         for (int region = 0; region < best.size(); region++) {
-            if (best.size() > 1) addDays(region, best.get(region).lists().problem().folder(), days);
+            if (best.size() > 1)
+                addDays(region, best.get(region).lists().problem().folder(), days);
             addTurns(region, best.get(region).lists(), turns);
         }
         return new Waypoint(
