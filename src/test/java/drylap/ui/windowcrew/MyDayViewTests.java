@@ -138,7 +138,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
         assertThat(open())
                 .contains("Load for this day: 2 windows, 32 fasteners, 3 cartridges of sealant, 2 pan corners")
                 .contains("apron strip 2.71 m", "flashing strip 229 mm (9 in) wide, from rolls of 22.9 m: 1;")
-                .contains("MS1-01 head flashing 1408 mm (55 7/16 in)")
+                .contains("2 × head flashing 1408 mm (55 7/16 in) for ")
                 .contains("the window maker's instructions come first");
     }
 
