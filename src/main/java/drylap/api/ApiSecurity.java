@@ -66,6 +66,8 @@ class ApiSecurity {
                                 .permitAll()
                                 .anyRequest()
                                 .denyAll())
+                // nothing can be changed here
+                .csrf(csrf -> csrf.disable())
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
