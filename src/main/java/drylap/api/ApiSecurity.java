@@ -1,5 +1,7 @@
 package drylap.api;
 
+import drylap.security.SignedIn;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -7,11 +9,13 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.session.DisableEncodeUrlFilter;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
-import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
 
 /**
  * The door for scripts of our own pages: the session of the page, and with every change the value of the cookie
@@ -21,11 +25,17 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 class ApiSecurity {
     @Bean
     @Order(1)
-    SecurityFilterChain api(HttpSecurity http) throws Exception {
+    SecurityFilterChain api(
+            HttpSecurity http, SignedIn signedIn, ObjectProvider<SecurityContextHolderStrategy> strategies)
+            throws Exception {
+        var contexts = strategies.getIfAvailable(SecurityContextHolder::getContextHolderStrategy);
         return http.securityMatcher("/api/**")
                 .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
                 .csrf(csrf -> csrf.csrfTokenRepository(CookieCsrfTokenRepository.withHttpOnlyFalse())
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
+                .headers(DataHeaders::tell)
+                .addFilterBefore(new EndedSessions(signedIn, contexts), AuthorizationFilter.class)
+                .addFilterAfter(new SmallBodies(), AuthorizationFilter.class)
                 // whoever signs in goes to a page, never to an answer that a script had asked for
                 .requestCache(cache -> cache.disable())
                 .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
@@ -49,8 +59,7 @@ class ApiSecurity {
                         .denyAll())
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
-                .headers(headers -> headers.referrerPolicy(
-                        policy -> policy.policy(ReferrerPolicyHeaderWriter.ReferrerPolicy.NO_REFERRER)))
+                .headers(DataHeaders::tell)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                         ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();

@@ -22,6 +22,7 @@ class WebSecurity {
         http.with(
                 VaadinSecurityConfigurer.vaadin(),
                 page -> page.loginView(SignInView.class).defaultSuccessUrl("/", false));
+        http.headers(PageHeaders::tell);
         http.addFilterBefore(sessionEnd, AuthorizationFilter.class);
         return http.build();
     }
