@@ -1,7 +1,6 @@
 package drylap.api;
 
-import drylap.security.SignedIn;
-import org.springframework.beans.factory.ObjectProvider;
+import drylap.security.EndedSessions;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -9,8 +8,6 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.session.DisableEncodeUrlFilter;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -25,16 +22,13 @@ import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
 class ApiSecurity {
     @Bean
     @Order(1)
-    SecurityFilterChain api(
-            HttpSecurity http, SignedIn signedIn, ObjectProvider<SecurityContextHolderStrategy> strategies)
-            throws Exception {
-        var contexts = strategies.getIfAvailable(SecurityContextHolder::getContextHolderStrategy);
+    SecurityFilterChain api(HttpSecurity http, EndedSessions sessions) throws Exception {
         return http.securityMatcher("/api/**")
                 .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
                 .csrf(csrf -> csrf.csrfTokenRepository(CookieCsrfTokenRepository.withHttpOnlyFalse())
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
                 .headers(DataHeaders::tell)
-                .addFilterBefore(new EndedSessions(signedIn, contexts), AuthorizationFilter.class)
+                .addFilterBefore(new SignedOutMeanwhile(sessions), AuthorizationFilter.class)
                 .addFilterAfter(new SmallBodies(), AuthorizationFilter.class)
                 // whoever signs in goes to a page, never to an answer that a script had asked for
                 .requestCache(cache -> cache.disable())
