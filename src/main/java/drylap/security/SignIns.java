@@ -1,6 +1,9 @@
 package drylap.security;
 
 import static drylap.persistence.jooq.Tables.SIGN_IN_FAILURE;
+import static org.jooq.impl.DSL.function;
+import static org.jooq.impl.DSL.inline;
+import static org.jooq.impl.DSL.val;
 
 import drylap.kernel.PersonId;
 import java.time.Clock;
@@ -9,7 +12,6 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import org.jooq.DSLContext;
-import org.jooq.impl.DSL;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
@@ -117,7 +119,9 @@ public final class SignIns {
     }
 
     private void lock(int kind, String key) {
-        db.fetch("select pg_advisory_xact_lock({0}, hashtext({1}))", DSL.val(kind), DSL.val(key));
+        var hash = function("hashtext", Integer.class, val(key));
+        db.select(function("pg_advisory_xact_lock", String.class, inline(kind), hash))
+                .fetch();
     }
 
     /** Without letters that no name has and PostgreSQL does not take, and no longer than a name may be. */
