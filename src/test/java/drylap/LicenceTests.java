@@ -10,13 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -93,20 +92,20 @@ class LicenceTests {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(entry -> entry.endsWith(".jar"))
                 .map(Path::of)
-                .map(LicenceTests::inTheRepository)
-                .filter(name -> name != null)
+                .flatMap(jar -> inTheRepository(jar).stream())
                 .distinct()
                 .toList();
     }
 
     /** Maven keeps a library in a folder of its group, its name and its version. */
-    private static @Nullable String inTheRepository(Path jar) {
+    private static Optional<String> inTheRepository(Path jar) {
         String folders = jar.toString().replace(File.separatorChar, '/');
         int begin = folders.indexOf("/repository/");
-        if (begin < 0) return null;
+        if (begin < 0) return Optional.empty();
         List<String> parts = List.of(folders.substring(begin + "/repository/".length()).split("/"));
         int last = parts.size() - 1;
-        return "%s:%s:%s".formatted(String.join(".", parts.subList(0, last - 2)), parts.get(last - 2), parts.get(last - 1));
+        return Optional.of("%s:%s:%s"
+                .formatted(String.join(".", parts.subList(0, last - 2)), parts.get(last - 2), parts.get(last - 1)));
     }
 
     private static List<Library> read() {
@@ -135,8 +134,8 @@ class LicenceTests {
         Files.writeString(LIST, HEAD + String.join("", lines));
     }
 
-    private static Set<String> names(Path bill) {
-        return Stream.of(bill).flatMap(file -> bill(file).valueStream()).map(LicenceTests::name).collect(Collectors.toSet());
+    private static Set<String> names(Path file) {
+        return bill(file).valueStream().map(LicenceTests::name).collect(Collectors.toSet());
     }
 
     private static JsonNode bill(Path file) {
