@@ -15,7 +15,7 @@ import org.springframework.security.web.access.intercept.AuthorizationFilter;
 @EnableWebSecurity
 class WebSecurity {
     @Bean
-    SecurityFilterChain page(HttpSecurity http, SessionEnd sessionEnd, RequestUtil requests) throws Exception {
+    SecurityFilterChain page(HttpSecurity http, SessionEnd sessionEnd, RequestUtil vaadins) throws Exception {
         // the page of the steps is no view of Vaadin's, since it must open without a connection; it holds no data
         // nor are the papers, which ask for rights themselves: whatever is named nowhere is denied to all
         http.authorizeHttpRequests(
@@ -25,7 +25,7 @@ class WebSecurity {
                 page -> page.loginView(SignInView.class)
                         .defaultSuccessUrl("/", false)
                         .enableCsrfConfiguration(false));
-        http.csrf(forms -> OwnForms.only(forms, requests));
+        http.csrf(forms -> OwnForms.only(forms, vaadins));
         http.headers(PageHeaders::tell);
         http.addFilterBefore(sessionEnd, AuthorizationFilter.class);
         return http.build();
