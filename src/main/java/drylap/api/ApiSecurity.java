@@ -1,5 +1,6 @@
 package drylap.api;
 
+import drylap.security.EndedSessions;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -8,9 +9,9 @@ import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfTokenRequestAttributeHandler;
-import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
 import org.springframework.security.web.session.DisableEncodeUrlFilter;
 
 /**
@@ -21,11 +22,14 @@ import org.springframework.security.web.session.DisableEncodeUrlFilter;
 class ApiSecurity {
     @Bean
     @Order(1)
-    SecurityFilterChain api(HttpSecurity http) throws Exception {
+    SecurityFilterChain api(HttpSecurity http, EndedSessions sessions) throws Exception {
         return http.securityMatcher("/api/**")
                 .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
                 .csrf(csrf -> csrf.csrfTokenRepository(CookieCsrfTokenRepository.withHttpOnlyFalse())
                         .csrfTokenRequestHandler(new CsrfTokenRequestAttributeHandler()))
+                .headers(DataHeaders::tell)
+                .addFilterBefore(new SignedOutMeanwhile(sessions), AuthorizationFilter.class)
+                .addFilterAfter(new SmallBodies(), AuthorizationFilter.class)
                 // whoever signs in goes to a page, never to an answer that a script had asked for
                 .requestCache(cache -> cache.disable())
                 .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
@@ -49,8 +53,7 @@ class ApiSecurity {
                         .denyAll())
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
-                .headers(headers -> headers.referrerPolicy(
-                        policy -> policy.policy(ReferrerPolicyHeaderWriter.ReferrerPolicy.NO_REFERRER)))
+                .headers(DataHeaders::tell)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                         ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();
@@ -69,6 +72,7 @@ class ApiSecurity {
                 // nothing can be changed here
                 .csrf(csrf -> csrf.disable())
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .headers(DataHeaders::tell)
                 .requestCache(cache -> cache.disable())
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
                         ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))

@@ -55,7 +55,7 @@ public final class Fields {
     public String id(String name) {
         return read(name, "1 to %d characters".formatted(LONGEST_ID), "?", node -> {
             String text = node.isString() ? node.stringValue() : "";
-            return text.isBlank() || text.length() > LONGEST_ID ? null : text;
+            return text.isBlank() || text.length() > LONGEST_ID || hasZero(text) ? null : text;
         });
     }
 
@@ -80,8 +80,14 @@ public final class Fields {
                     name,
                     "has %d characters; accepted: up to %d"
                             .formatted(node.stringValue().length(), longest));
+        else if (hasZero(node.stringValue())) reject(name, "has the character U+0000; accepted: a text without it");
         else return node.stringValue().isBlank() ? null : node.stringValue();
         return null;
+    }
+
+    /** JSON can write it, and PostgreSQL keeps no text with it. */
+    private static boolean hasZero(String text) {
+        return text.indexOf('\0') >= 0;
     }
 
     List<UUID> keys(String name, int most) {

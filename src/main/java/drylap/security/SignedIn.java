@@ -14,8 +14,8 @@ public interface SignedIn {
         return find().map(Person::reading).orElse(Reading.USUAL);
     }
 
-    /** @throws IllegalStateException where nobody is signed in */
+    /** @throws NobodySignedIn where nobody is */
     default Person person() {
-        return find().orElseThrow(() -> new IllegalStateException("nobody is signed in"));
+        return find().orElseThrow(NobodySignedIn::new);
     }
 }

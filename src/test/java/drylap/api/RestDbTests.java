@@ -204,6 +204,19 @@ class RestDbTests {
     }
 
     @Test
+    void a_text_with_a_zero_in_it_is_named_and_nothing_of_its_batch_is_done() throws Exception {
+        String note = mark("RO").replaceFirst("\\{", "{\"note\":\"wet\\\\u0000sill\",");
+        String opening = mark("RO").replace(B, B + "\\u0000");
+
+        var response = send("[%s,%s]".formatted(note, opening));
+
+        assertThat(response.getStatus()).isEqualTo(400);
+        assertThat(json(response).at("/errors/0/field").stringValue()).isEqualTo("marks[0].note");
+        assertThat(json(response).at("/errors/0/problem").stringValue()).contains("U+0000");
+        assertThat(json(response).at("/errors/1/field").stringValue()).isEqualTo("marks[1].opening");
+    }
+
+    @Test
     void a_note_of_2000_characters_is_taken_and_one_more_is_not() throws Exception {
         assertThat(outcomes(json(send("[" + noted(2000) + "]")))).containsExactly("marked");
         assertThat(json(send("[" + noted(2001) + "]")).at("/errors/0/problem").stringValue())

@@ -1,6 +1,7 @@
 package drylap.api.v1;
 
 import drylap.api.ProblemAnswer;
+import drylap.api.ReadRequest;
 import drylap.resends.KeptAnswers;
 import drylap.resends.Sending;
 import drylap.security.ProgramPrincipal;

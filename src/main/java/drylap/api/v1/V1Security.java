@@ -1,8 +1,11 @@
 package drylap.api.v1;
 
 import drylap.api.BrokenAnswer;
+import drylap.api.DataHeaders;
 import drylap.api.ProblemAnswer;
+import drylap.api.SignedOutMeanwhile;
 import drylap.resends.KeptAnswers;
+import drylap.security.EndedSessions;
 import drylap.tokens.ApiTokens;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
@@ -35,6 +38,7 @@ class V1Security {
             ApiTokens tokens,
             KeptAnswers answers,
             TransactionTemplate transaction,
+            EndedSessions sessions,
             ObjectProvider<SecurityContextHolderStrategy> strategies)
             throws Exception {
         var contexts = strategies.getIfAvailable(SecurityContextHolder::getContextHolderStrategy);
@@ -47,6 +51,8 @@ class V1Security {
                         .ignoringRequestMatchers(TokenFilter::showsToken))
                 .requestCache(cache -> cache.disable())
                 .addFilterBefore(new BrokenAnswer(), DisableEncodeUrlFilter.class)
+                .headers(DataHeaders::tell)
+                .addFilterBefore(new SignedOutMeanwhile(sessions), AuthorizationFilter.class)
                 .addFilterBefore(new TokenFilter(tokens, new Budget(), contexts), CsrfFilter.class)
                 .addFilterAfter(new OneChange(answers, transaction, contexts), AuthorizationFilter.class)
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) -> {

@@ -8,7 +8,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.handoff.HandoffResult;
 import drylap.handoff.ReturnReason;
 import drylap.kernel.FolderId;
@@ -80,8 +80,8 @@ final class ReturnDialog extends Dialog {
     }
 
     private Upload upload() {
-        var upload = new Upload(UploadHandler.inMemory(
-                (about, content) -> pictures.add(new Picture(UUID.randomUUID(), about.fileName(), content))));
+        var upload = new Upload(Uploads.inMemory(
+                Photos.MOST_BYTES, (name, content) -> pictures.add(new Picture(UUID.randomUUID(), name, content))));
         upload.setAcceptedFileTypes("image/jpeg", "image/png", "image/webp");
         upload.setMaxFiles(MOST_PHOTOS);
         upload.setMaxFileSize(Photos.MOST_BYTES);

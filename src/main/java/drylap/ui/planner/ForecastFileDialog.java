@@ -9,7 +9,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastChoiceResult;
 import drylap.forecasts.ForecastReader;
@@ -44,7 +44,7 @@ final class ForecastFileDialog extends Dialog {
         seen = desk.choice(who, site.id());
         setHeaderTitle("Bring in a forecast of " + site.name());
         addClassName("forecast-file");
-        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        var upload = new Upload(Uploads.inMemory(ForecastReader.MOST_BYTES, this::read));
         upload.setAcceptedFileTypes(".csv");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(ForecastReader.MOST_BYTES);

@@ -11,7 +11,7 @@ import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.intake.FolderReader;
 import drylap.intake.FolderReading;
 import drylap.intake.FolderSource;
@@ -48,7 +48,7 @@ class JobFoldersView extends Div {
     }
 
     private Section intake() {
-        var upload = new Upload(UploadHandler.toTempFile((about, file) -> read(about.fileName(), file.toPath())));
+        var upload = new Upload(Uploads.inFile(LARGEST_BYTES, this::read));
         upload.setAcceptedFileTypes(".zip");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(LARGEST_BYTES);

@@ -5,7 +5,7 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.ui.drawn.FolderShown;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +22,7 @@ final class ScenarioFile extends Div {
     ScenarioFile(WhatIfDesk desk, Runnable after) {
         this.desk = desk;
         this.after = after;
-        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        var upload = new Upload(Uploads.inMemory(LARGEST_BYTES, this::read));
         upload.setAcceptedFileTypes(".csv");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(LARGEST_BYTES);

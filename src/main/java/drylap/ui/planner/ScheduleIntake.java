@@ -10,7 +10,7 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.sites.Site;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.shell.TroubleLine;
@@ -35,7 +35,7 @@ final class ScheduleIntake extends Div {
         this.desk = desk;
         this.opened = opened;
         Section panel = Panels.panel("schedule-file", "Openings from a window schedule");
-        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        var upload = new Upload(Uploads.inMemory(ScheduleFiles.MOST_BYTES, this::read));
         upload.setAcceptedFileTypes(".xlsx", ".csv", ".txt", ".tsv", ".ifc");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(ScheduleFiles.MOST_BYTES);

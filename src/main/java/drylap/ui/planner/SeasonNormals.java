@@ -5,7 +5,7 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
+import drylap.ui.components.Uploads;
 import drylap.security.Person;
 import drylap.sites.Site;
 import drylap.ui.drawn.FolderShown;
@@ -30,7 +30,7 @@ final class SeasonNormals extends Div {
         this.who = who;
         this.after = after;
         addClassNames("panel", "normals");
-        var upload = new Upload(UploadHandler.inMemory((about, bytes) -> read(about.fileName(), bytes)));
+        var upload = new Upload(Uploads.inMemory(LARGEST_BYTES, this::read));
         upload.setAcceptedFileTypes(".csv");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(LARGEST_BYTES);

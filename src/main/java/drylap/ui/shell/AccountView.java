@@ -113,13 +113,20 @@ class AccountView extends Div implements Spoken {
         var against = Passwords.against(fresh.getValue());
         fresh.setErrorMessage(against.map(say::it).orElse(""));
         fresh.setInvalid(against.isPresent());
-        boolean right = against.isEmpty() && signIns.confirms(who.id(), old.getValue());
-        old.setErrorMessage(say.it("This is not the password."));
-        old.setInvalid(against.isEmpty() && !right);
-        if (!right) return;
+        if (against.isPresent() || !isTheirs(who)) return;
         people.setPassword(who, who.id(), fresh.getValue());
         Notification.show(say.it("The password is set. Sign in with it."));
         door.logout();
+    }
+
+    private boolean isTheirs(Person who) {
+        var outcome = signIns.confirm(who.id(), old.getValue());
+        old.setErrorMessage(
+                outcome instanceof SignIns.Outcome.Wait
+                        ? say.it("Too many tries. Wait a quarter of an hour, then try again.")
+                        : say.it("This is not the password."));
+        old.setInvalid(!(outcome instanceof SignIns.Outcome.In));
+        return !old.isInvalid();
     }
 
     private void signOutEverywhere() {

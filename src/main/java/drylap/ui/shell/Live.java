@@ -5,6 +5,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.UIDetachedException;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
+import drylap.security.NobodySignedIn;
 import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -47,10 +48,19 @@ public final class Live {
         try {
             while (true) {
                 Thread.sleep(Duration.ofMinutes(1));
-                ui.access(refresh::run);
+                ui.access(() -> refresh(ui, refresh));
             }
         } catch (InterruptedException | UIDetachedException gone) {
             // whoever left does not need it any more
+        }
+    }
+
+    /** A page that was left open goes to the sign-in page by itself once its person was signed out. */
+    private static void refresh(UI ui, Runnable refresh) {
+        try {
+            refresh.run();
+        } catch (NobodySignedIn over) {
+            ui.getPage().reload();
         }
     }
 
@@ -64,7 +74,7 @@ public final class Live {
             try {
                 ui.access(() -> {
                     waiting.set(false);
-                    refresh.run();
+                    refresh(ui, refresh);
                 });
             } catch (UIDetachedException gone) {
                 // whoever left does not need it any more

@@ -1,47 +1,32 @@
 package drylap.ui.shell;
 
-import drylap.security.SessionPrincipal;
-import drylap.security.SignedIn;
+import drylap.security.EndedSessions;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextHolderStrategy;
-import org.springframework.security.web.authentication.logout.SecurityContextLogoutHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Ends the session of someone who was signed out everywhere or signed off, whichever node answers them next. */
+/** Shows the sign-in page to whoever was signed out meanwhile. */
 @Component
 class SessionEnd extends OncePerRequestFilter {
-    private final SignedIn signedIn;
-    private final SecurityContextHolderStrategy contexts;
-    private final SecurityContextLogoutHandler end = new SecurityContextLogoutHandler();
+    private final EndedSessions sessions;
 
-    SessionEnd(SignedIn signedIn, ObjectProvider<SecurityContextHolderStrategy> contexts) {
-        this.signedIn = signedIn;
-        this.contexts = contexts.getIfAvailable(SecurityContextHolder::getContextHolderStrategy);
-        end.setSecurityContextHolderStrategy(this.contexts);
+    SessionEnd(EndedSessions sessions) {
+        this.sessions = sessions;
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        var authentication = contexts.getContext().getAuthentication();
-        if (authentication != null
-                && authentication.getPrincipal() instanceof SessionPrincipal
-                && signedIn.find().isEmpty()) {
-            end.logout(request, response, authentication);
-            if (asksForAPage(request)) {
-                response.sendRedirect(request.getContextPath() + "/" + SignInView.ROUTE);
-                return;
-            }
+        if (sessions.end(request, response) && asksForAPage(request)) {
+            response.sendRedirect(request.getContextPath() + "/" + SignInView.ROUTE);
+            return;
         }
         chain.doFilter(request, response);
     }

@@ -1,4 +1,4 @@
-package drylap.api.v1;
+package drylap.api;
 
 import jakarta.servlet.ReadListener;
 import jakarta.servlet.ServletInputStream;
@@ -10,10 +10,10 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 
 /** A request whose body was read already, and is given again to whoever reads it next. */
-final class ReadRequest extends HttpServletRequestWrapper {
+public final class ReadRequest extends HttpServletRequestWrapper {
     private final byte[] body;
 
-    ReadRequest(HttpServletRequest request, byte[] body) {
+    public ReadRequest(HttpServletRequest request, byte[] body) {
         super(request);
         this.body = body;
     }
