@@ -94,8 +94,7 @@ class AsvsTableTests {
 
     @Test
     void the_words_about_the_table_count_as_it_does() throws IOException {
-        long proved =
-                rows.stream().filter(row -> row.state().equals("proved")).count();
+        long proved = rows.stream().filter(row -> row.state().equals("proved")).count();
         long open =
                 rows.stream().filter(row -> row.state().startsWith("open: ")).count();
         long not = rows.stream().filter(row -> !row.appliesHere()).count();
@@ -113,7 +112,9 @@ class AsvsTableTests {
     /** A file of the project, or a class with a method of that name. */
     private static boolean isThere(String proof) {
         int hash = proof.indexOf('#');
-        return hash < 0 ? Files.isRegularFile(Path.of(proof)) : has(proof.substring(0, hash), proof.substring(hash + 1));
+        return hash < 0
+                ? Files.isRegularFile(Path.of(proof))
+                : has(proof.substring(0, hash), proof.substring(hash + 1));
     }
 
     private static boolean has(String type, String method) {
@@ -127,7 +128,11 @@ class AsvsTableTests {
     }
 
     private static List<Row> read() {
-        var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var parser = CSVParser.parse(TABLE, StandardCharsets.UTF_8, format)) {
             return parser.stream()
                     .map(line -> new Row(

@@ -59,16 +59,19 @@ class LicenceTests {
         if ("write".equals(System.getProperty("drylap.licences"))) write();
         var listed = read().stream().map(Library::name).collect(Collectors.toSet());
 
-        assertThat(onTheClassPath()).hasSizeGreaterThan(100).allSatisfy(one -> assertThat(listed)
-                .contains(one));
+        assertThat(onTheClassPath())
+                .hasSizeGreaterThan(100)
+                .allSatisfy(one -> assertThat(listed).contains(one));
     }
 
     @Test
     void every_licence_is_one_that_was_agreed() {
-        assertThat(read()).isNotEmpty().allSatisfy(one -> assertThat(one.licences())
-                .as(one.name())
-                .anyMatch(licence ->
-                        GIVEN_ON.contains(licence) || (one.scope().equals("test") && FOR_TESTS.contains(licence))));
+        assertThat(read())
+                .isNotEmpty()
+                .allSatisfy(one -> assertThat(one.licences())
+                        .as(one.name())
+                        .anyMatch(licence -> GIVEN_ON.contains(licence)
+                                || (one.scope().equals("test") && FOR_TESTS.contains(licence))));
     }
 
     /** Which of two scopes is the bill's word; what the program itself asks for in pom.xml can be looked up here. */
@@ -102,14 +105,19 @@ class LicenceTests {
         String folders = jar.toString().replace(File.separatorChar, '/');
         int begin = folders.indexOf("/repository/");
         if (begin < 0) return Optional.empty();
-        List<String> parts = List.of(folders.substring(begin + "/repository/".length()).split("/"));
+        List<String> parts =
+                List.of(folders.substring(begin + "/repository/".length()).split("/"));
         int last = parts.size() - 1;
         return Optional.of("%s:%s:%s"
                 .formatted(String.join(".", parts.subList(0, last - 2)), parts.get(last - 2), parts.get(last - 1)));
     }
 
     private static List<Library> read() {
-        var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var parser = CSVParser.parse(LIST, StandardCharsets.UTF_8, format)) {
             return parser.stream()
                     .map(line -> new Library(
@@ -129,7 +137,8 @@ class LicenceTests {
         var lines = new TreeSet<String>();
         for (JsonNode one : bill(Path.of("target/bom-tests.json"))) {
             String name = name(one);
-            lines.add("%s,%s,%s\n".formatted(name.replace(':', ','), licence(one), program.contains(name) ? "program" : "test"));
+            lines.add("%s,%s,%s\n"
+                    .formatted(name.replace(':', ','), licence(one), program.contains(name) ? "program" : "test"));
         }
         Files.writeString(LIST, HEAD + String.join("", lines));
     }

@@ -14,7 +14,6 @@ public final class DataHeaders {
         headers.contentSecurityPolicy(
                         policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'; sandbox"))
                 .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
-                .addHeaderWriter(
-                        new StaticHeadersWriter("Content-Disposition", "attachment; filename=\"api.json\""));
+                .addHeaderWriter(new StaticHeadersWriter("Content-Disposition", "attachment; filename=\"api.json\""));
     }
 }

@@ -97,7 +97,8 @@ class SignInTriesDbTests {
     void a_session_ends_twelve_hours_after_the_password_was_shown_however_busy_it_is() {
         var who = people.scheduler();
 
-        assertThat(signIns.current(who.id(), signIns.now().minus(Duration.ofHours(12)).plusSeconds(600)))
+        assertThat(signIns.current(
+                        who.id(), signIns.now().minus(Duration.ofHours(12)).plusSeconds(600)))
                 .isPresent();
         assertThat(signIns.current(who.id(), signIns.now().minus(Duration.ofHours(12))))
                 .isEmpty();

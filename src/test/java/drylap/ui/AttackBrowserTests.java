@@ -66,18 +66,16 @@ class AttackBrowserTests {
     /** [14.4.2, 14.4.3, 14.4.4, 14.4.6, 14.4.7, 8.2.1] */
     @Test
     void every_answer_says_what_a_browser_may_do_with_it() throws Exception {
-        for (String address : List.of("sign-in", "api/me", "api/v1/folders", "calendar/none.ics", "walls", "favicon.svg"))
-            assertThat(get(address).headers())
-                    .as(address)
-                    .satisfies(headers -> {
-                        assertThat(headers.firstValue("X-Content-Type-Options")).contains("nosniff");
-                        assertThat(headers.firstValue("X-Frame-Options")).contains("DENY");
-                        assertThat(headers.firstValue("Referrer-Policy").orElse(""))
-                                .isIn("no-referrer", "same-origin");
-                        assertThat(headers.firstValue("Content-Security-Policy").orElse(""))
-                                .contains("default-src", "frame-ancestors 'none'")
-                                .doesNotContain("script-src 'unsafe-inline'", "*");
-                    });
+        for (String address :
+                List.of("sign-in", "api/me", "api/v1/folders", "calendar/none.ics", "walls", "favicon.svg"))
+            assertThat(get(address).headers()).as(address).satisfies(headers -> {
+                assertThat(headers.firstValue("X-Content-Type-Options")).contains("nosniff");
+                assertThat(headers.firstValue("X-Frame-Options")).contains("DENY");
+                assertThat(headers.firstValue("Referrer-Policy").orElse("")).isIn("no-referrer", "same-origin");
+                assertThat(headers.firstValue("Content-Security-Policy").orElse(""))
+                        .contains("default-src", "frame-ancestors 'none'")
+                        .doesNotContain("script-src 'unsafe-inline'", "*");
+            });
         for (String data : List.of("api/me", "api/v1/folders"))
             assertThat(get(data).headers().firstValue("Content-Disposition").orElse(""))
                     .as(data)
@@ -111,7 +109,10 @@ class AttackBrowserTests {
     @Test
     void a_script_that_stands_in_somebodys_text_is_text_on_every_screen() {
         var who = testPeople.add(Role.CONTRACTOR, Reach.EVERYWHERE, null);
-        people.add(who, new NewPerson("evil." + UUID.randomUUID(), EVIL, Role.SCHEDULER, Reach.NOWHERE, null), "a long password");
+        people.add(
+                who,
+                new NewPerson("evil." + UUID.randomUUID(), EVIL, Role.SCHEDULER, Reach.NOWHERE, null),
+                "a long password");
         publish();
         Page page = chromium.page(1440, 900, ColorScheme.LIGHT);
         List<String> refused = new ArrayList<>();
@@ -154,8 +155,7 @@ class AttackBrowserTests {
     void nobody_is_let_in_by_a_form_of_another_page() throws Exception {
         var who = testPeople.scheduler();
         String form = "username=%s&password=%s"
-                .formatted(
-                        who.signInName(), URLEncoder.encode(TestPeople.PASSWORD, StandardCharsets.UTF_8));
+                .formatted(who.signInName(), URLEncoder.encode(TestPeople.PASSWORD, StandardCharsets.UTF_8));
         var sent = send(HttpRequest.newBuilder(at("sign-in"))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(form)));
@@ -200,7 +200,9 @@ class AttackBrowserTests {
         assertThat(large.status()).isEqualTo(413);
         assertThat(large.text()).contains("more than 4 MiB");
         for (String kind : List.of("text/plain", "application/xml", "application/x-www-form-urlencoded"))
-            assertThat(api.post(marks(), body(token, kind, "[]")).status()).as(kind).isEqualTo(415);
+            assertThat(api.post(marks(), body(token, kind, "[]")).status())
+                    .as(kind)
+                    .isEqualTo(415);
         assertThat(api.post(marks(), body(token, "application/json", "[]")).status())
                 .isEqualTo(200);
         page.close();

@@ -78,7 +78,8 @@ class UploadsTests {
 
         Files.delete(taken.getFirst());
         try (var files = Files.newDirectoryStream(folder, "drylap-*.upload")) {
-            for (Path file : files) assertThat(startsWith(file, mark)).as("%s", file).isFalse();
+            for (Path file : files)
+                assertThat(startsWith(file, mark)).as("%s", file).isFalse();
         }
     }
 
