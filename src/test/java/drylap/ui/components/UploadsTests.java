@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 
@@ -71,7 +72,7 @@ class UploadsTests {
         var keeping = Uploads.inFile(MOST, (_, file) -> taken.add(file));
         keeping.handleUploadRequest(new Sent("small", 1));
         Path folder = taken.getFirst().getParent();
-        byte[] mark = "of this test only".getBytes(StandardCharsets.UTF_8);
+        byte[] mark = UUID.randomUUID().toString().getBytes(StandardCharsets.UTF_8);
 
         keeping.handleUploadRequest(
                 new Sent("large", new java.io.SequenceInputStream(new ByteArrayInputStream(mark), zeros(MOST))));

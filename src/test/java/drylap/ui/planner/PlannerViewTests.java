@@ -76,6 +76,7 @@ class PlannerViewTests extends SpringBrowserlessTest {
                         "Odds",
                         "Walls",
                         "Sites",
+                        "Take-off",
                         "Open hours",
                         "Forecast change",
                         "Season",
