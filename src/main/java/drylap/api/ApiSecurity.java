@@ -44,18 +44,14 @@ class ApiSecurity {
     @Bean
     @Order(2)
     SecurityFilterChain calendars(HttpSecurity http) throws Exception {
-        return http.securityMatcher("/calendar/**")
+        return withoutSession(http)
+                .securityMatcher("/calendar/**")
                 .authorizeHttpRequests(requests -> requests.requestMatchers(HttpMethod.GET, "/calendar/*")
                         .permitAll()
                         .requestMatchers(HttpMethod.HEAD, "/calendar/*")
                         .permitAll()
                         .anyRequest()
                         .denyAll())
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .requestCache(cache -> cache.disable())
-                .headers(DataHeaders::tell)
-                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
-                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();
     }
 
@@ -63,7 +59,8 @@ class ApiSecurity {
     @Bean
     @Order(3)
     SecurityFilterChain health(HttpSecurity http) throws Exception {
-        return http.securityMatcher("/health/**")
+        return withoutSession(http)
+                .securityMatcher("/health/**")
                 .authorizeHttpRequests(
                         requests -> requests.requestMatchers(HttpMethod.GET, "/health/live", "/health/ready")
                                 .permitAll()
@@ -71,11 +68,15 @@ class ApiSecurity {
                                 .denyAll())
                 // nothing can be changed here
                 .csrf(csrf -> csrf.disable())
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .headers(DataHeaders::tell)
-                .requestCache(cache -> cache.disable())
-                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
-                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")))
                 .build();
+    }
+
+    /** Of those who need not sign in, and who find nothing where they have no business. */
+    private static HttpSecurity withoutSession(HttpSecurity http) throws Exception {
+        return http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
+                .headers(DataHeaders::tell)
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint((_, response, _) ->
+                        ProblemAnswer.write(response, HttpStatus.NOT_FOUND, "there is nothing here for you")));
     }
 }

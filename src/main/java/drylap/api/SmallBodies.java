@@ -6,7 +6,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Locale;
-import org.springframework.http.HttpStatus;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /** Reads no more of a body than the longest batch of marks needs, so that nobody fills the memory with one; photos have limits of their own. */
@@ -23,12 +22,7 @@ final class SmallBodies extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        byte[] body = request.getInputStream().readNBytes(MOST_BYTES + 1);
-        if (body.length > MOST_BYTES)
-            ProblemAnswer.write(
-                    response,
-                    HttpStatus.CONTENT_TOO_LARGE,
-                    "the body has more than %d MiB; nothing of it was done".formatted(MOST_BYTES >> 20));
-        else chain.doFilter(new ReadRequest(request, body), response);
+        var body = ReadRequest.bodyUpTo(MOST_BYTES, request, response);
+        if (body.isPresent()) chain.doFilter(new ReadRequest(request, body.get()), response);
     }
 }

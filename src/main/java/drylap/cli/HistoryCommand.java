@@ -44,9 +44,7 @@ final class HistoryCommand implements Callable<Integer> {
         try {
             return said(SealCheck.at(DatabasePlace.of(System.getenv()), Optional.ofNullable(noted)), line);
         } catch (DatabaseTrouble trouble) {
-            line.getErr().println(trouble.getMessage());
-            line.getErr().println(trouble.remedy());
-            return ExitCodes.BAD_INPUT;
+            return Keeping.refused(line, trouble);
         }
     }
 

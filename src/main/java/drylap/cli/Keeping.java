@@ -29,11 +29,16 @@ final class Keeping {
         } catch (BackupTrouble trouble) {
             line.getErr().println(trouble.getMessage());
         } catch (DatabaseTrouble trouble) {
-            line.getErr().println(trouble.getMessage());
-            line.getErr().println(trouble.remedy());
+            return refused(line, trouble);
         } catch (NoSuchFileException | AccessDeniedException trouble) {
             line.getErr().println(trouble.getFile() + " is not there, or may not be read or written");
         }
+        return ExitCodes.BAD_INPUT;
+    }
+
+    static int refused(CommandLine line, DatabaseTrouble trouble) {
+        line.getErr().println(trouble.getMessage());
+        line.getErr().println(trouble.remedy());
         return ExitCodes.BAD_INPUT;
     }
 

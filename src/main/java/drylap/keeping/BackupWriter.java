@@ -35,10 +35,8 @@ final class BackupWriter {
         this.clock = clock;
     }
 
+    /** @param connection on which all that is read is of one moment */
     Manifest write(Connection connection, Path files, OutputStream out) throws SQLException, IOException {
-        connection.setAutoCommit(false);
-        connection.setReadOnly(true);
-        connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
         try (var zip = new ZipOutputStream(out)) {
             Catalog catalog = new Catalog(connection);
             Manifest manifest = new Manifest(

@@ -50,7 +50,7 @@ public final class Backups {
         try (Reached reached = place.reach()) {
             Manifest manifest;
             try (var stream = Files.newOutputStream(half, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                manifest = new BackupWriter(clock).write(reached.connection(), place.files(), stream);
+                manifest = new BackupWriter(clock).write(reached.atOneMoment(), place.files(), stream);
             } catch (FileAlreadyExistsException other) {
                 throw new BackupTrouble(half + " is there already", "wait for the backup that writes it, or delete it");
             } catch (IOException | SQLException | RuntimeException failed) {

@@ -89,6 +89,14 @@ public record DatabasePlace(
 
     /** An open connection; closing it stops what was started for it. */
     public record Reached(Connection connection, AutoCloseable database) implements AutoCloseable {
+        /** The connection, on which all that is read is of one moment while others go on, until it is rolled back or closed. */
+        public Connection atOneMoment() throws SQLException {
+            connection.setAutoCommit(false);
+            connection.setReadOnly(true);
+            connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+            return connection;
+        }
+
         @Override
         public void close() throws SQLException {
             try {

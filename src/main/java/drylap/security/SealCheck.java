@@ -8,7 +8,6 @@ import drylap.persistence.jooq.tables.records.HistorySealRecord;
 import drylap.platform.DatabasePlace;
 import drylap.platform.DatabaseTrouble;
 import drylap.security.HistorySeals.Head;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,11 +66,7 @@ public final class SealCheck {
                     "There is no database in %s.".formatted(place.data().toAbsolutePath()),
                     "DRYLAP_DATA names the folder in which the application keeps one, DRYLAP_DB_URL one that others run.");
         try (var reached = place.reach()) {
-            Connection connection = reached.connection();
-            connection.setAutoCommit(false);
-            connection.setReadOnly(true);
-            connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
-            DSLContext db = DSL.using(connection, SQLDialect.POSTGRES);
+            DSLContext db = DSL.using(reached.atOneMoment(), SQLDialect.POSTGRES);
             if (db.fetchValue("select to_regclass('history_seal')") == null)
                 throw new DatabaseTrouble(
                         "The database is that of an earlier version, which sealed nothing.",

@@ -59,14 +59,10 @@ final class OneChange extends OncePerRequestFilter {
             ProblemAnswer.write(response, HttpStatus.BAD_REQUEST, against.get());
             return;
         }
-        byte[] body = request.getInputStream().readNBytes(MOST_BYTES + 1);
-        if (body.length > MOST_BYTES) {
-            String words = "the body has more than %d MiB; nothing of it was done".formatted(MOST_BYTES >> 20);
-            ProblemAnswer.write(response, HttpStatus.CONTENT_TOO_LARGE, words);
-            return;
-        }
-        var change =
-                new Change(request, body, request.getHeader(Change.KEY), new ContentCachingResponseWrapper(response));
+        var body = ReadRequest.bodyUpTo(MOST_BYTES, request, response);
+        if (body.isEmpty()) return;
+        var change = new Change(
+                request, body.get(), request.getHeader(Change.KEY), new ContentCachingResponseWrapper(response));
         try {
             answer(change, make(change, chain));
         } catch (RuntimeException failure) {
