@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.awaitility.Awaitility;
 
 /** The application in a process of its own, on a database folder; its console goes to a file beside that folder. */
@@ -43,24 +44,31 @@ final class ApplicationProcess implements AutoCloseable {
         return start(home, KilledApplication.class, work);
     }
 
+    /** What is handed to people, with nothing beside it. */
+    static ApplicationProcess startJar(Path home, Path jar) throws IOException {
+        return start(home, "-jar", jar.toString());
+    }
+
     private static ApplicationProcess start(Path home, Class<?> main, String work) throws IOException {
+        return start(home, "-Dwork=" + work, "-cp", classPath(main == KilledApplication.class), main.getName());
+    }
+
+    private static ApplicationProcess start(Path home, String... program) throws IOException {
         Path data = home.resolve("data");
         Path console = Files.createTempFile(home, "console", ".txt");
+        List<String> java = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx768m",
+                // it lives for seconds: most of them would go into compiling it well
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "--enable-native-access=ALL-UNNAMED",
+                "-Dvaadin.productionMode=true",
+                "-Dserver.port=0",
+                "-Ddrylap.demo=",
+                "-Ddrylap.data=" + data);
         Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx768m",
-                        // it lives for seconds: most of them would go into compiling it well
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Dvaadin.productionMode=true",
-                        "-Dserver.port=0",
-                        "-Ddrylap.demo=",
-                        "-Ddrylap.data=" + data,
-                        "-Dwork=" + work,
-                        "-cp",
-                        classPath(main == KilledApplication.class),
-                        main.getName())
+                        Stream.concat(java.stream(), Stream.of(program)).toList())
                 .redirectErrorStream(true)
                 .redirectOutput(console.toFile())
                 .start();

@@ -3,12 +3,14 @@ package drylap.faults;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** A PostgreSQL, two nodes that answer and two that work, all in processes of their own. */
+/** A PostgreSQL, nodes that answer and nodes that work, all in processes of their own. */
 final class Cluster implements AutoCloseable {
     static final int WEBS = 2;
+    private static final int WORKERS = 2;
     private static final String DISK_SIZE = "700m";
 
     final Path home;
@@ -19,26 +21,44 @@ final class Cluster implements AutoCloseable {
     private final Path disk;
     private final boolean ownDisk;
 
-    private Cluster(Path home, List<String> settings) throws IOException, InterruptedException {
+    /**
+     * @param webs how many nodes only answer
+     * @param workers how many only work
+     * @param java what the nodes' virtual machines are told
+     * @param postgres settings
+     */
+    record Layout(int webs, int workers, List<String> java, List<String> postgres) {
+        Layout {
+            if (webs < 1 || workers < 1) throw new IllegalArgumentException("a cluster answers and works");
+        }
+    }
+
+    private Cluster(Path home, Layout layout) throws IOException, InterruptedException {
         this.home = home;
         disk = Files.createDirectories(home.resolve("disk"));
         ownDisk = mount(disk);
-        postgres = TrialPostgres.in(home, disk.resolve("data"), settings);
+        postgres = TrialPostgres.in(home, disk.resolve("data"), layout.postgres());
         postgres.awaitReady();
         wire = new Wire(postgres.port());
         String database = "jdbc:postgresql://127.0.0.1:%d/postgres".formatted(wire.port());
-        TrialNode first = new TrialNode(true, "web1", home, database);
-        first.awaitReady();
-        webs = List.of(first, new TrialNode(true, "web2", home, database));
-        workers = List.of(
-                new TrialNode(false, "worker1", home, database), new TrialNode(false, "worker2", home, database));
-        webs.forEach(TrialNode::awaitReady);
-        workers.forEach(TrialNode::awaitReady);
+        webs = new ArrayList<>();
+        workers = new ArrayList<>();
+        for (int node = 1; node <= layout.webs(); node++) {
+            webs.add(new TrialNode(true, "web" + node, home, database, layout.java()));
+            if (node == 1) webs.getFirst().awaitReady(); // it makes the tables
+        }
+        for (int node = 1; node <= layout.workers(); node++)
+            workers.add(new TrialNode(false, "worker" + node, home, database, layout.java()));
+        awaitReady();
     }
 
     /** @param settings of PostgreSQL, such as {@code synchronous_commit=off} */
     static Cluster start(Path home, List<String> settings) throws IOException, InterruptedException {
-        return new Cluster(home, settings);
+        return start(home, new Layout(WEBS, WORKERS, TrialNode.BRIEF, settings));
+    }
+
+    static Cluster start(Path home, Layout layout) throws IOException, InterruptedException {
+        return new Cluster(home, layout);
     }
 
     /** A disk of its own that can be filled; without the right to mount one there is none, and nothing is filled. */

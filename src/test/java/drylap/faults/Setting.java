@@ -25,7 +25,7 @@ final class Setting {
 
     private Setting(Cluster cluster, Program program, Book book) throws Exception {
         TrialNode web = cluster.webs.getFirst();
-        program.ask(web, "/begin?code=%s&password=%s".formatted(code(web), Program.PASSWORD));
+        begin(program, web);
         program.withToken(program.ask(web, "/token?for=trial"));
         marked = bringIn(program, book, web, "marked", MARKED_OPENINGS);
         planned = bringIn(program, book, web, "planned", PLANNED_OPENINGS);
@@ -47,6 +47,11 @@ final class Setting {
         long folder = Long.parseLong(program.ask(web, "/import?name=%s&openings=%d&seed=1".formatted(name, openings)));
         book.confirm(Names.bringIn(name, openings), 0);
         return folder;
+    }
+
+    /** The first account. */
+    static void begin(Program program, TrialNode web) throws IOException, InterruptedException {
+        program.ask(web, "/begin?code=%s&password=%s".formatted(code(web), Program.PASSWORD));
     }
 
     private static String code(TrialNode web) throws IOException {

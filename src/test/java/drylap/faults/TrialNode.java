@@ -22,19 +22,27 @@ final class TrialNode {
     private static final HttpClient HTTP =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(2)).build();
 
+    /** It is killed soon: most of its life would go into compiling it well. */
+    static final List<String> BRIEF = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+
     private final boolean web;
     private final int port = Ports.free();
     private final int door = Ports.free();
     private final Path console;
     private final Path home;
     private final String database;
+    private final List<String> java;
     private Process process;
 
-    /** @param database its address for Java */
-    TrialNode(boolean web, String name, Path home, String database) throws IOException {
+    /**
+     * @param database its address for Java
+     * @param java what its virtual machine is told
+     */
+    TrialNode(boolean web, String name, Path home, String database, List<String> java) throws IOException {
         this.web = web;
         this.home = home;
         this.database = database;
+        this.java = java;
         console = home.resolve(name + ".txt");
         process = launch();
     }
@@ -43,13 +51,12 @@ final class TrialNode {
         List<String> words = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx512m",
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
                 "--enable-native-access=ALL-UNNAMED",
                 "-Dvaadin.productionMode=true",
                 "-Dtrial.port=" + door,
                 "-cp",
                 classPath(web)));
+        words.addAll(1, java);
         words.addAll(web ? List.of(TrialWebNode.class.getName()) : List.of(Drylap.class.getName(), "worker"));
         var builder = new ProcessBuilder(words)
                 .directory(home.toFile())

@@ -12,10 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.awaitility.Awaitility;
+import org.jspecify.annotations.Nullable;
 
 /** A PostgreSQL as a service manager runs one: its process and all of its children, to be killed, stopped and started again. */
 final class TrialPostgres {
     private static final Duration PATIENCE = Duration.ofSeconds(120);
+    /** The library unpacks its binaries once in a process, wherever it is told to. */
+    private static @Nullable Path unpacked;
 
     private final Path data;
     private final Path console;
@@ -44,11 +47,17 @@ final class TrialPostgres {
                 .setPGStartupWait(PATIENCE)
                 .start()
                 .close();
-        try (Stream<Path> files = Files.walk(home.resolve("postgres"))) {
-            Path program = files.filter(file -> file.endsWith("bin/postgres"))
+        Path program = unpacked;
+        if (program == null) program = program(home.resolve("postgres"));
+        unpacked = program;
+        return new TrialPostgres(data, home.resolve("postgres.txt"), program, Ports.free(), settings);
+    }
+
+    private static Path program(Path unpackedTo) throws IOException {
+        try (Stream<Path> files = Files.walk(unpackedTo)) {
+            return files.filter(file -> file.endsWith("bin/postgres"))
                     .findFirst()
                     .orElseThrow();
-            return new TrialPostgres(data, home.resolve("postgres.txt"), program, Ports.free(), settings);
         }
     }
 
