@@ -6,6 +6,7 @@ import drylap.assembly.Approach;
 import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
+import drylap.crews.Crew;
 import drylap.crews.TravelTimes.Leg;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
@@ -69,6 +70,38 @@ class FolderReaderTests {
         assertThat(folder.sites().getFirst().terrain()).isEqualTo(Terrain.III);
         assertThat(folder.travel().given()).isEmpty();
         assertThat(folder.published()).isEmpty();
+    }
+
+    @Test
+    void an_address_and_how_many_a_crew_are_may_be_told_and_stand_where_they_stood_once_written() {
+        small.change("sites.csv", "terrain", "terrain,address")
+                .change("sites.csv", ",II", ",II,\"1 Invented Quay, gate 2;  ZZ 00001\nSample land\"")
+                .change("crews.csv", "time_zone", "time_zone,people")
+                .change(
+                        "crews.csv",
+                        "C1,window,A;B1,47.21,-124.2,America/Los_Angeles",
+                        "C1,window,A;B1,47.21,-124.2,America/Los_Angeles,3")
+                .change(
+                        "crews.csv",
+                        "C2,siding,,47.21,-124.2,America/Los_Angeles",
+                        "C2,siding,,47.21,-124.2,America/Los_Angeles,");
+        JobFolder folder = small.sound().folder();
+        assertThat(folder.sites().getFirst().address().lines())
+                .containsExactly("1 Invented Quay, gate 2", "ZZ 00001", "Sample land");
+        assertThat(folder.crews()).extracting(Crew::people).containsExactly(3, null);
+        assertThat(SiteRows.write(folder.sites()).text())
+                .endsWith("II,\"1 Invented Quay, gate 2; ZZ 00001; Sample land\"\n");
+        assertThat(CrewRows.write(folder.crews()).text()).contains("time_zone,people\n", "America/Los_Angeles,3\n");
+    }
+
+    /** Whoever reads folders with an older Drylap reads what is written of them today. */
+    @Test
+    void columns_in_which_nothing_would_stand_are_not_written() {
+        JobFolder folder = small.sound().folder();
+        assertThat(SiteRows.write(folder.sites()).text())
+                .startsWith("site,name,latitude,longitude,time_zone,terrain\n");
+        assertThat(CrewRows.write(folder.crews()).text())
+                .startsWith("crew,trade,methods,latitude,longitude,time_zone\n");
     }
 
     @Test
