@@ -56,8 +56,10 @@ public record StreetAddress(List<String> lines) {
             String line = lines.get(i);
             if (line.length() > LONGEST_LINE)
                 return Optional.of("has %d characters in line %d".formatted(line.length(), i + 1));
-            if (!split(line).equals(List.of(line)) || line.codePoints().anyMatch(Character::isISOControl))
+            if (line.codePoints().anyMatch(Character::isISOControl))
                 return Optional.of("holds a control character in line %d".formatted(i + 1));
+            if (!split(line).equals(List.of(line)))
+                return Optional.of("would be read otherwise than it is written in line %d".formatted(i + 1));
         }
         return Optional.empty();
     }

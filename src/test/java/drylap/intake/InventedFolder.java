@@ -78,8 +78,7 @@ final class InventedFolder {
     }
 
     private Site site(int i) {
-        var address =
-                random.nextBoolean() ? StreetAddress.NONE : new StreetAddress(List.of("1 " + odd(), odd() + " yard"));
+        var address = random.nextBoolean() ? StreetAddress.NONE : new StreetAddress(List.of(line(), line()));
         return new Site(new SiteId(odd() + i), odd() + " house", place(), pick(ZONES), pick(Terrain.values()), address);
     }
 
@@ -249,6 +248,11 @@ final class InventedFolder {
         StringBuilder name = new StringBuilder("o");
         for (int i = 0; i < random.nextInt(6); i++) name.append(ODD.charAt(random.nextInt(ODD.length())));
         return name.append('z').toString();
+    }
+
+    /** What parts lines is in none of them. */
+    private String line() {
+        return odd().replace(";", "").replaceAll(" +", " ");
     }
 
     private GeoPoint place() {
