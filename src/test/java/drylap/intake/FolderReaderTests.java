@@ -94,6 +94,24 @@ class FolderReaderTests {
         assertThat(CrewRows.write(folder.crews()).text()).contains("time_zone,people\n", "America/Los_Angeles,3\n");
     }
 
+    @Test
+    void an_address_or_a_number_of_people_that_cannot_be_is_named_at_its_cell() {
+        small.change("sites.csv", "terrain", "terrain,address")
+                .change("sites.csv", ",II", ",II," + "x".repeat(81))
+                .change("crews.csv", "time_zone", "time_zone,people")
+                .change("crews.csv", "47.21,-124.2,America/Los_Angeles", "47.21,-124.2,America/Los_Angeles,21");
+        assertThat(small.problems())
+                .satisfiesExactly(
+                        address -> assertThat(address)
+                                .startsWith("sites.csv:2 address: has 81 characters in line 1 (xxx")
+                                .endsWith("an address of up to 6 lines of up to 80 characters, "
+                                        + "parted by line breaks or ; is accepted"),
+                        people -> assertThat(people)
+                                .startsWith("crews.csv:2 people: ")
+                                .endsWith("(21) – a whole number of people from 1 to 20 is accepted"),
+                        people -> assertThat(people).startsWith("crews.csv:3 people: "));
+    }
+
     /** Whoever reads folders with an older Drylap reads what is written of them today. */
     @Test
     void columns_in_which_nothing_would_stand_are_not_written() {
