@@ -40,7 +40,7 @@ final class StayWords {
                 stay.start(),
                 stay.end(),
                 "%s: %s".formatted(site.name(), work(stay)),
-                site.name(),
+                site.nameAndAddress(),
                 site.place(),
                 description(stay, site));
     }

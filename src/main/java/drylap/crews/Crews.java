@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** The crews of each job folder, as stored. */
@@ -48,6 +49,14 @@ public final class Crews {
                 .execute();
     }
 
+    /** @param people none: not told */
+    public void setPeople(FolderId folder, CrewId crew, @Nullable Integer people) {
+        db.update(CREW)
+                .set(CREW.PEOPLE, people)
+                .where(CREW.FOLDER_ID.eq(folder.value()), CREW.CREW_.eq(crew.value()))
+                .execute();
+    }
+
     private void save(FolderId folder, List<Crew> crews, int firstRow) {
         List<CrewRecord> rows = new ArrayList<>(crews.size());
         for (Crew crew : crews)
@@ -59,7 +68,8 @@ public final class Crews {
                     crew.methods().stream().sorted().map(Method::code).toArray(String[]::new),
                     crew.base().latitude(),
                     crew.base().longitude(),
-                    crew.zone().getId()));
+                    crew.zone().getId(),
+                    crew.people()));
         db.batchInsert(rows).execute();
     }
 
@@ -78,6 +88,7 @@ public final class Crews {
                         .map(code -> Coded.of(Method.class, code))
                         .collect(Collectors.toSet()),
                 new GeoPoint(row.getLatitude(), row.getLongitude()),
-                ZoneId.of(row.getTimeZone()));
+                ZoneId.of(row.getTimeZone()),
+                row.getPeople());
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 /** The files of the contract: their names, and their columns as `src/docs/planning.md` states them. */
 final class ContractFiles {
     static final Header SITES =
-            Header.of("sites.csv", "site", "name", "latitude", "longitude", "time_zone", "terrain?");
+            Header.of("sites.csv", "site", "name", "latitude", "longitude", "time_zone", "terrain?", "address?");
     static final Header FACADES = Header.of("facades.csv", "site", "facade", "azimuth_deg", "handover_due?");
     static final Header OPENINGS = Header.of(
             "openings.csv",
@@ -27,7 +27,7 @@ final class ContractFiles {
             "done_at?",
             "finished?");
     static final Header CREWS =
-            Header.of("crews.csv", "crew", "trade", "methods?", "latitude", "longitude", "time_zone");
+            Header.of("crews.csv", "crew", "trade", "methods?", "latitude", "longitude", "time_zone", "people?");
     static final Header SHIFTS =
             Header.of("shifts.csv", "crew", "date", "start", "end", "break_start?", "break_end?", "overtime_until?");
     static final Header TRAVEL = Header.of("travel.csv", "from", "to", "minutes");

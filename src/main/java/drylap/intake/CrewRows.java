@@ -14,6 +14,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The rows of {@code crews.csv}. */
 final class CrewRows {
@@ -37,7 +38,8 @@ final class CrewRows {
                 row.coded("trade", Trade.class),
                 methods(row),
                 SiteRows.place(row),
-                row.zone("time_zone"));
+                row.zone("time_zone"),
+                row.optional("people", column -> row.whole(column, "people", Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE)));
     }
 
     private static Set<Method> methods(Row row) {
@@ -62,15 +64,21 @@ final class CrewRows {
     }
 
     static Lines write(List<Crew> crews) {
-        Lines lines = new Lines(ContractFiles.CREWS);
-        for (Crew crew : crews)
-            lines.add(
-                    crew.id(),
-                    crew.trade().code(),
-                    crew.methods().stream().sorted().map(Method::code).collect(Collectors.joining(";")),
-                    Lines.number(crew.base().latitude()),
-                    Lines.number(crew.base().longitude()),
-                    crew.zone().getId());
+        boolean told = crews.stream().anyMatch(crew -> crew.people() != null);
+        Lines lines = new Lines(told ? ContractFiles.CREWS : ContractFiles.CREWS.without("people"));
+        for (Crew crew : crews) lines.add(cells(crew, told));
         return lines;
+    }
+
+    private static @Nullable Object[] cells(Crew crew, boolean told) {
+        List<@Nullable Object> cells = new ArrayList<>(List.of(
+                crew.id(),
+                crew.trade().code(),
+                crew.methods().stream().sorted().map(Method::code).collect(Collectors.joining(";")),
+                Lines.number(crew.base().latitude()),
+                Lines.number(crew.base().longitude()),
+                crew.zone().getId()));
+        if (told) cells.add(crew.people());
+        return cells.toArray();
     }
 }

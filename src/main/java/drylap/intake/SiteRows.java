@@ -6,9 +6,12 @@ import drylap.intake.csv.Table;
 import drylap.kernel.GeoPoint;
 import drylap.kernel.SiteId;
 import drylap.sites.Site;
+import drylap.sites.StreetAddress;
 import drylap.sites.Terrain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The rows of {@code sites.csv}. */
 final class SiteRows {
@@ -30,7 +33,14 @@ final class SiteRows {
                 row.text("name"),
                 place(row),
                 row.zone("time_zone"),
-                row.blank("terrain") ? Terrain.III : row.coded("terrain", Terrain.class));
+                row.blank("terrain") ? Terrain.III : row.coded("terrain", Terrain.class),
+                address(row));
+    }
+
+    private static StreetAddress address(Row row) {
+        Optional<String> fault = StreetAddress.fault(row.raw("address"));
+        fault.ifPresent(words -> row.wrong("address", words, StreetAddress.ACCEPTED));
+        return fault.isPresent() ? StreetAddress.NONE : StreetAddress.read(row.raw("address"));
     }
 
     static GeoPoint place(Row row) {
@@ -38,15 +48,21 @@ final class SiteRows {
     }
 
     static Lines write(List<Site> sites) {
-        Lines lines = new Lines(ContractFiles.SITES);
-        for (Site site : sites)
-            lines.add(
-                    site.id(),
-                    site.name(),
-                    Lines.number(site.place().latitude()),
-                    Lines.number(site.place().longitude()),
-                    site.zone().getId(),
-                    site.terrain().code());
+        boolean told = sites.stream().anyMatch(site -> site.address().known());
+        Lines lines = new Lines(told ? ContractFiles.SITES : ContractFiles.SITES.without("address"));
+        for (Site site : sites) lines.add(cells(site, told));
         return lines;
+    }
+
+    private static @Nullable Object[] cells(Site site, boolean told) {
+        List<@Nullable Object> cells = new ArrayList<>(List.of(
+                site.id(),
+                site.name(),
+                Lines.number(site.place().latitude()),
+                Lines.number(site.place().longitude()),
+                site.zone().getId(),
+                site.terrain().code()));
+        if (told) cells.add(String.join("; ", site.address().lines()));
+        return cells.toArray();
     }
 }

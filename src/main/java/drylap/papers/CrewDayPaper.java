@@ -39,8 +39,9 @@ public final class CrewDayPaper {
     }
 
     private void place(DaySheet.Place place) {
-        sheet.need(Style.HEAD.leading() * 2);
+        sheet.need(Style.HEAD.leading() * (2 + place.address().size()));
         sheet.paragraph(Style.HEAD, place.name());
+        place.address().forEach(line -> sheet.paragraph(Style.STRONG, line));
         sheet.paragraph(Style.TEXT, place.where());
         if (!place.holds().isEmpty())
             sheet.paragraph(

@@ -30,11 +30,13 @@ public record DaySheet(
     /**
      * A site of the day.
      *
-     * @param where how to find it
+     * @param address how to find it by road, a line each; empty where that is not told
+     * @param where its place on a map
      * @param holds points beyond which nobody goes on until someone has looked
      */
-    public record Place(String name, String where, List<String> holds) {
+    public record Place(String name, List<String> address, String where, List<String> holds) {
         public Place {
+            address = List.copyOf(address);
             holds = List.copyOf(holds);
         }
     }

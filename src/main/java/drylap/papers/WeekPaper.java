@@ -47,6 +47,7 @@ public final class WeekPaper {
         float width = sheet.width() - CODE - 12;
         float y = key(from);
         for (String note : plan.notes()) y = sheet.lines(Style.WARNING, "! " + note, sheet.x(), y, width);
+        for (String site : plan.where()) y = sheet.lines(Style.TEXT, site, sheet.x(), y, width);
         QrCode.of(plan.link()).draw(pen, sheet.x() + sheet.width() - CODE, from - 8, CODE);
         sheet.down(Math.max(y - from, CODE - 12) + 4);
     }

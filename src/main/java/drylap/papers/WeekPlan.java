@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param origin by which plan, and when it was printed
  * @param notes what is to be heeded before anything else, a paragraph each
+ * @param where name and address of each site that has one, a line each
  * @param link what opens it as it is by then
  * @param from minute at which the strip of a day begins, and {@code until} at which it ends
  */
@@ -14,6 +15,7 @@ public record WeekPlan(
         String title,
         String origin,
         List<String> notes,
+        List<String> where,
         String link,
         int from,
         int until,
@@ -21,6 +23,7 @@ public record WeekPlan(
         List<Crew> crews) {
     public WeekPlan {
         notes = List.copyOf(notes);
+        where = List.copyOf(where);
         days = List.copyOf(days);
         crews = List.copyOf(crews);
     }

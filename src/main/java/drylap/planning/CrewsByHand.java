@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** Crews and their days put in by hand. A crew belongs to no site, so whoever does it must see the whole folder. */
@@ -40,9 +41,11 @@ public final class CrewsByHand {
     public HandResult add(Person who, FolderId folder, CrewDraft draft) {
         hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
-            Optional<String> wrong = against(folder, draft).or(draft.days()::problem);
+            Optional<String> wrong = against(folder, draft)
+                    .or(() -> againstPeople(draft.people()))
+                    .or(draft.days()::problem);
             if (wrong.isPresent()) return new Refused(wrong.get());
-            var crew = new Crew(new CrewId(draft.name()), draft.trade(), Set.of(), draft.base(), draft.zone());
+            var crew = crew(draft);
             List<Shift> days = shifts(crew, draft.days());
             if (days.isEmpty()) return noDay(draft.days());
             crews.add(folder, crew);
@@ -56,6 +59,39 @@ public final class CrewsByHand {
         });
     }
 
+    private static Crew crew(CrewDraft draft) {
+        var id = new CrewId(draft.name());
+        return new Crew(id, draft.trade(), Set.of(), draft.base(), draft.zone(), draft.people());
+    }
+
+    /**
+     * Says how many a crew are; no minute of work changes by it.
+     *
+     * @param people none: not told any more
+     */
+    public HandResult setPeople(Person who, FolderId folder, CrewId id, @Nullable Integer people) {
+        hand.demandWhole(who, folder);
+        return hand.change(folder, () -> {
+            Optional<String> wrong = againstPeople(people);
+            if (wrong.isPresent()) return new Refused(wrong.get());
+            if (find(folder, id).isEmpty()) return gone(id);
+            crews.setPeople(folder, id, people);
+            String many = people == null ? "not told" : people.toString();
+            return hand.saved(who, folder, null, "people of crew %s: %s".formatted(id, many));
+        });
+    }
+
+    private static Optional<String> againstPeople(@Nullable Integer people) {
+        return people == null || (people >= Crew.FEWEST_PEOPLE && people <= Crew.MOST_PEOPLE)
+                ? Optional.empty()
+                : Optional.of("the crew has %d people; accepted: %d to %d, or blank"
+                        .formatted(people, Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE));
+    }
+
+    private static Refused gone(CrewId id) {
+        return new Refused("the job folder has no crew %s any more; look again".formatted(id));
+    }
+
     /** Puts these days in the place of all from the first of them on. */
     public HandResult setDays(Person who, FolderId folder, CrewId id, CrewDays days) {
         hand.demandWhole(who, folder);
@@ -63,7 +99,7 @@ public final class CrewsByHand {
             Optional<String> wrong = days.problem();
             if (wrong.isPresent()) return new Refused(wrong.get());
             Optional<Crew> crew = find(folder, id);
-            if (crew.isEmpty()) return new Refused("the job folder has no crew %s any more; look again".formatted(id));
+            if (crew.isEmpty()) return gone(id);
             List<Shift> all = shifts(crew.get(), days);
             if (all.isEmpty()) return noDay(days);
             shifts.replace(folder, id, days.from(), all);

@@ -13,6 +13,7 @@ import drylap.sites.Facade;
 import drylap.sites.Facades;
 import drylap.sites.Site;
 import drylap.sites.Sites;
+import drylap.sites.StreetAddress;
 import drylap.sites.Terrain;
 import java.text.Normalizer;
 import java.time.Instant;
@@ -64,13 +65,18 @@ public final class SitesByHand {
     private HandResult store(Person who, FolderId folder, SiteId id, SiteDraft draft, List<WallDraft> walls) {
         Optional<String> wrong = against(folder, id, draft).or(() -> against(id, Set.of(), walls));
         if (wrong.isPresent()) return new Refused(wrong.get());
-        sites.add(folder, new Site(id, draft.name(), draft.place(), draft.zone(), Terrain.III));
+        sites.add(folder, site(id, draft, Terrain.III));
         facades.add(folder, facades(id, walls));
         return hand.saved(
                 who, folder, id, "added site \"%s\" (%s) with %d walls".formatted(draft.name(), id, walls.size()));
     }
 
-    /** Changes name, place and clock of a site. */
+    private static Site site(SiteId id, SiteDraft draft, Terrain terrain) {
+        var address = StreetAddress.read(draft.address());
+        return new Site(id, draft.name(), draft.place(), draft.zone(), terrain, address);
+    }
+
+    /** Changes name, address, place and clock of a site. */
     public HandResult change(Person who, FolderId folder, SiteId id, SiteDraft draft) {
         who.demand(Operation.IMPORT_FOLDER, id);
         return hand.change(folder, () -> {
@@ -78,14 +84,7 @@ public final class SitesByHand {
             if (before.isEmpty()) return gone(id);
             Optional<String> wrong = against(folder, id, draft);
             if (wrong.isPresent()) return new Refused(wrong.get());
-            sites.change(
-                    folder,
-                    new Site(
-                            id,
-                            draft.name(),
-                            draft.place(),
-                            draft.zone(),
-                            before.get().terrain()));
+            sites.change(folder, site(id, draft, before.get().terrain()));
             return hand.saved(who, folder, id, "changed site \"%s\" (%s)".formatted(draft.name(), id));
         });
     }
@@ -148,6 +147,8 @@ public final class SitesByHand {
                         .filter(one -> !one.id().equals(id) && key(one.name()).equals(key(draft.name())))
                         .findFirst()
                         .map(one -> "a site is called \"%s\" already; accepted: another name".formatted(one.name())))
+                .or(() -> StreetAddress.fault(draft.address())
+                        .map(fault -> "the address %s; accepted: %s".formatted(fault, StreetAddress.ACCEPTED)))
                 .or(() -> againstClock(draft));
     }
 

@@ -110,7 +110,7 @@ public sealed interface SmallChange {
         private Crew trained(Crew one) {
             Set<Method> methods = new HashSet<>(one.methods());
             methods.add(method);
-            return new Crew(one.id(), one.trade(), methods, one.base(), one.zone());
+            return new Crew(one.id(), one.trade(), methods, one.base(), one.zone(), one.people());
         }
 
         @Override

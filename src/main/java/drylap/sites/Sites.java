@@ -36,13 +36,14 @@ public final class Sites {
         save(folder, List.of(site), next(folder));
     }
 
-    /** Name, place and clock as they are now. */
+    /** Name, address, place and clock as they are now. */
     public void change(FolderId folder, Site site) {
         db.update(SITE)
                 .set(SITE.NAME, site.name())
                 .set(SITE.LATITUDE, site.place().latitude())
                 .set(SITE.LONGITUDE, site.place().longitude())
                 .set(SITE.TIME_ZONE, site.zone().getId())
+                .set(SITE.ADDRESS, site.address().below())
                 .where(
                         SITE.FOLDER_ID.eq(folder.value()),
                         SITE.SITE_.eq(site.id().value()))
@@ -84,7 +85,8 @@ public final class Sites {
                     site.place().latitude(),
                     site.place().longitude(),
                     site.zone().getId(),
-                    site.terrain().code()));
+                    site.terrain().code(),
+                    site.address().below()));
         db.batchInsert(rows).execute();
     }
 
@@ -116,6 +118,7 @@ public final class Sites {
                 row.getName(),
                 new GeoPoint(row.getLatitude(), row.getLongitude()),
                 ZoneId.of(row.getTimeZone()),
-                Coded.of(Terrain.class, row.getTerrain()));
+                Coded.of(Terrain.class, row.getTerrain()),
+                StreetAddress.read(row.getAddress()));
     }
 }

@@ -22,7 +22,7 @@ public record AddCrew(CrewId crew, CrewId like, LocalDate from) implements Chang
                 .filter(one -> one.id().equals(like))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no crew %s".formatted(like)));
-        Crew more = new Crew(crew, model.trade(), model.methods(), model.base(), model.zone());
+        Crew more = new Crew(crew, model.trade(), model.methods(), model.base(), model.zone(), model.people());
         List<Shift> days = folder.shifts().stream()
                 .filter(shift -> shift.crew().equals(like) && !shift.date().isBefore(from))
                 .map(this::own)

@@ -6,13 +6,33 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** A unit of length in a window schedule; an inch is 25.4 mm exactly (NIST SP 811, appendix B). */
+/** A unit of length in a window schedule, spelt in English or Spanish; an inch is 25.4 mm exactly (NIST SP 811, appendix B). */
 public enum LengthUnit implements Coded {
-    INCH("in", "inches", "25.4", "in", "inch", "inches", "\""),
-    FOOT("ft", "feet", "304.8", "ft", "foot", "feet", "'"),
-    MILLIMETRE("mm", "millimetres", "1", "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
-    CENTIMETRE("cm", "centimetres", "10", "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
-    METRE("m", "metres", "1000", "m", "metre", "metres", "meter", "meters");
+    INCH("in", "inches", "25.4", "in", "inch", "inches", "pulg", "pulgada", "pulgadas", "\""),
+    FOOT("ft", "feet", "304.8", "ft", "foot", "feet", "pie", "pies", "'"),
+    MILLIMETRE(
+            "mm",
+            "millimetres",
+            "1",
+            "mm",
+            "millimetre",
+            "millimetres",
+            "millimeter",
+            "millimeters",
+            "milímetro",
+            "milímetros"),
+    CENTIMETRE(
+            "cm",
+            "centimetres",
+            "10",
+            "cm",
+            "centimetre",
+            "centimetres",
+            "centimeter",
+            "centimeters",
+            "centímetro",
+            "centímetros"),
+    METRE("m", "metres", "1000", "m", "metre", "metres", "meter", "meters", "metro", "metros");
 
     private final String code;
     private final String words;

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lengths as drawings write them: feet and inches with fractions, decimal inches, millimetres, centimetres, metres. A unit in
+ * Lengths as drawings write them: feet and inches with fractions, decimal inches, millimetres, centimetres, metres, in English or Spanish. A unit in
  * the cell goes before the column's; without either, a number is no length.
  */
 public final class Lengths {
@@ -19,10 +19,11 @@ public final class Lengths {
     private static final String PART = "(?:(?<whole>" + NUMBER + ")(?:[ -]+(?<over>\\d{1,3})/(?<under>\\d{1,3}))?"
             + "|(?<over2>\\d{1,3})/(?<under2>\\d{1,3}))";
     private static final Pattern FEET_AND_INCHES =
-            Pattern.compile("(?<feet>\\d{1,4}) ?(?:'|ft\\.?|foot|feet)[ -]*" + PART + " ?(?:\"|in\\.?|inch|inches)?");
-    private static final Pattern WITH_UNIT = Pattern.compile(PART + " ?(?<unit>\"|'|[a-z]+)\\.?");
+            Pattern.compile("(?<feet>\\d{1,4}) ?(?:'|ft\\.?|foot|feet|pies?\\.?)(?:[ -]*| y )" + PART
+                    + " ?(?:\"|in\\.?|inch|inches|pulg\\.?|pulgadas?)?");
+    private static final Pattern WITH_UNIT = Pattern.compile(PART + " ?(?<unit>\"|'|\\p{L}+)\\.?");
     private static final Pattern BARE = Pattern.compile(PART);
-    private static final Pattern UNIT_AT_THE_END = Pattern.compile(".*?(\"|mm|cm|m|in|inch|inches)\\.?");
+    private static final Pattern UNIT_AT_THE_END = Pattern.compile(".*?(\"|mm|cm|m|in|inch|inches|pulg|pulgadas?)\\.?");
     private static final Pattern GROUPED = Pattern.compile(".*\\d,\\d{3}(?!\\d).*");
     private static final Set<Integer> DENOMINATORS = Set.of(2, 4, 8, 16, 32, 64);
 
@@ -73,7 +74,7 @@ public final class Lengths {
 
     /** Width and height of one cell, in that order, each as it stands; none where it is not two lengths with x between. */
     static List<String> pair(String text) {
-        List<String> sides = List.of(TypedText.plain(text).split("\\s*(?:x|\\bby\\b)\\s*", -1));
+        List<String> sides = List.of(TypedText.plain(text).split("\\s*(?:x|\\b(?:by|por)\\b)\\s*", -1));
         if (sides.size() != 2 || sides.contains("")) return List.of();
         String first = sides.getFirst();
         String second = sides.getLast();

@@ -27,6 +27,7 @@ import drylap.planning.PublishResult.Published;
 import drylap.planning.Visit;
 import drylap.progress.WallOfAll;
 import drylap.sites.Site;
+import drylap.sites.StreetAddress;
 import drylap.speech.SpanishWords;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -45,6 +46,8 @@ class CrewCalendarsDbTests {
     private static final Instant SEVEN = Instant.parse("2099-04-13T14:00:00Z");
 
     private static final LocalDate DAY = LocalDate.of(2099, 4, 13);
+    private static final StreetAddress ODD_ADDRESS = StreetAddress.read("9 Pier, old \\ yard; Žižkov 北京\nZZ 00001");
+
     private static final String ODD_NAME = "Pier \"9\"; north, old\nyard \\ Ürümqi 北京 – " + "é".repeat(60);
 
     @Autowired
@@ -82,7 +85,7 @@ class CrewCalendarsDbTests {
         crews.add(new Crew(crew, like.trade(), like.methods(), like.base(), like.zone()));
         var sites = wall.sites().stream()
                 .map(site -> site.id().equals(WallOfAll.SOUTH)
-                        ? new Site(site.id(), ODD_NAME, site.place(), site.zone(), site.terrain())
+                        ? new Site(site.id(), ODD_NAME, site.place(), site.zone(), site.terrain(), ODD_ADDRESS)
                         : site)
                 .toList();
         return new JobFolder(
@@ -215,7 +218,8 @@ class CrewCalendarsDbTests {
     void odd_names_come_through_whole_and_no_line_is_longer_than_75_octets() {
         publish(visit("south-1", WallOfAll.SOUTH, 0));
 
-        assertThat(only(events()).getLocation().getValue()).isEqualTo(ODD_NAME);
+        assertThat(only(events()).getLocation().getValue())
+                .isEqualTo(ODD_NAME + ", 9 Pier, old \\ yard, Žižkov 北京, ZZ 00001");
         assertThat(read().text().split("\r\n")).allSatisfy(line -> {
             assertThat(line).doesNotContain("\n", "\r");
             assertThat(line.getBytes(java.nio.charset.StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(75);

@@ -174,7 +174,7 @@ class SampleWeekDbTests {
     private FolderId ownSiteOfTheSameName(FolderId id) {
         var like = folders.load(id).sites().getFirst();
         var mine = (HandResult.Saved)
-                sites.add(me, null, new SiteDraft(like.id().value(), like.place(), like.zone()), List.of());
+                sites.add(me, null, new SiteDraft(like.id().value(), "", like.place(), like.zone()), List.of());
         assertThat(folders.load(mine.folder()).sites().getFirst().id()).isNotEqualTo(like.id());
         return mine.folder();
     }

@@ -23,10 +23,10 @@ class BadFileTests {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        sites.csv    | site,name,latitude,longitude,time_zone,terrain
+        sites.csv    | site,name,latitude,longitude,time_zone,terrain,address
         facades.csv  | site,facade,azimuth_deg,handover_due
         openings.csv | site,facade,level,opening,width_mm,height_mm,frame,method,approach,second_layer,delivered_on,water_test,priority,done,done_at,finished
-        crews.csv    | crew,trade,methods,latitude,longitude,time_zone
+        crews.csv    | crew,trade,methods,latitude,longitude,time_zone,people
         shifts.csv   | crew,date,start,end,break_start,break_end,overtime_until
         labour.csv   | task,method,fixed_min,per_m2_min,pan_min,setup_site_min,setup_facade_min,setup_level_min
         """)

@@ -6,6 +6,7 @@ import drylap.assembly.Approach;
 import drylap.assembly.Frame;
 import drylap.assembly.Method;
 import drylap.assembly.SecondLayer;
+import drylap.crews.Crew;
 import drylap.crews.TravelTimes.Leg;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
@@ -69,6 +70,56 @@ class FolderReaderTests {
         assertThat(folder.sites().getFirst().terrain()).isEqualTo(Terrain.III);
         assertThat(folder.travel().given()).isEmpty();
         assertThat(folder.published()).isEmpty();
+    }
+
+    @Test
+    void an_address_and_how_many_a_crew_are_may_be_told_and_stand_where_they_stood_once_written() {
+        small.change("sites.csv", "terrain", "terrain,address")
+                .change("sites.csv", ",II", ",II,\"1 Invented Quay, gate 2;  ZZ 00001\nSample land\"")
+                .change("crews.csv", "time_zone", "time_zone,people")
+                .change(
+                        "crews.csv",
+                        "C1,window,A;B1,47.21,-124.2,America/Los_Angeles",
+                        "C1,window,A;B1,47.21,-124.2,America/Los_Angeles,3")
+                .change(
+                        "crews.csv",
+                        "C2,siding,,47.21,-124.2,America/Los_Angeles",
+                        "C2,siding,,47.21,-124.2,America/Los_Angeles,");
+        JobFolder folder = small.sound().folder();
+        assertThat(folder.sites().getFirst().address().lines())
+                .containsExactly("1 Invented Quay, gate 2", "ZZ 00001", "Sample land");
+        assertThat(folder.crews()).extracting(Crew::people).containsExactly(3, null);
+        assertThat(SiteRows.write(folder.sites()).text())
+                .endsWith("II,\"1 Invented Quay, gate 2; ZZ 00001; Sample land\"\n");
+        assertThat(CrewRows.write(folder.crews()).text()).contains("time_zone,people\n", "America/Los_Angeles,3\n");
+    }
+
+    @Test
+    void an_address_or_a_number_of_people_that_cannot_be_is_named_at_its_cell() {
+        small.change("sites.csv", "terrain", "terrain,address")
+                .change("sites.csv", ",II", ",II," + "x".repeat(81))
+                .change("crews.csv", "time_zone", "time_zone,people")
+                .change("crews.csv", "47.21,-124.2,America/Los_Angeles", "47.21,-124.2,America/Los_Angeles,21");
+        assertThat(small.problems())
+                .satisfiesExactly(
+                        address -> assertThat(address)
+                                .startsWith("sites.csv:2 address: has 81 characters in line 1 (xxx")
+                                .endsWith("an address of up to 6 lines of up to 80 characters, "
+                                        + "parted by line breaks or ; is accepted"),
+                        people -> assertThat(people)
+                                .startsWith("crews.csv:2 people: ")
+                                .endsWith("(21) – a whole number of people from 1 to 20 is accepted"),
+                        people -> assertThat(people).startsWith("crews.csv:3 people: "));
+    }
+
+    /** Whoever reads folders with an older Drylap reads what is written of them today. */
+    @Test
+    void columns_in_which_nothing_would_stand_are_not_written() {
+        JobFolder folder = small.sound().folder();
+        assertThat(SiteRows.write(folder.sites()).text())
+                .startsWith("site,name,latitude,longitude,time_zone,terrain\n");
+        assertThat(CrewRows.write(folder.crews()).text())
+                .startsWith("crew,trade,methods,latitude,longitude,time_zone\n");
     }
 
     @Test

@@ -27,6 +27,7 @@ import drylap.planning.Visit;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.sites.StreetAddress;
 import drylap.sites.Terrain;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
@@ -77,7 +78,8 @@ final class InventedFolder {
     }
 
     private Site site(int i) {
-        return new Site(new SiteId(odd() + i), odd() + " house", place(), pick(ZONES), pick(Terrain.values()));
+        var address = random.nextBoolean() ? StreetAddress.NONE : new StreetAddress(List.of(line(), line()));
+        return new Site(new SiteId(odd() + i), odd() + " house", place(), pick(ZONES), pick(Terrain.values()), address);
     }
 
     private Facade facade(Site site, int i) {
@@ -111,7 +113,8 @@ final class InventedFolder {
     private Crew crew(Trade trade) {
         Set<Method> methods = EnumSet.noneOf(Method.class);
         for (Method method : Method.values()) if (random.nextBoolean()) methods.add(method);
-        return new Crew(new CrewId("C" + odd() + trade), trade, methods, place(), pick(ZONES));
+        Integer people = random.nextBoolean() ? null : 1 + random.nextInt(20);
+        return new Crew(new CrewId("C" + odd() + trade), trade, methods, place(), pick(ZONES), people);
     }
 
     private java.util.stream.Stream<Shift> shifts(Crew crew) {
@@ -245,6 +248,11 @@ final class InventedFolder {
         StringBuilder name = new StringBuilder("o");
         for (int i = 0; i < random.nextInt(6); i++) name.append(ODD.charAt(random.nextInt(ODD.length())));
         return name.append('z').toString();
+    }
+
+    /** What parts lines is in none of them. */
+    private String line() {
+        return odd().replace(";", "").replaceAll(" +", " ");
     }
 
     private GeoPoint place() {

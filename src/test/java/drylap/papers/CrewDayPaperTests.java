@@ -24,6 +24,7 @@ class CrewDayPaperTests {
         String text = flat(text(CrewDayPaper.pdf(day, Paper.A4)));
 
         assertThat(text).contains(day.title(), day.load().getFirst(), "Hold points", "rough opening accepted");
+        assertThat(text).contains("Quay Nine 1 Invented Quay Sample Harbour Site Q");
         assertThat(text).contains(flat(DaySheets.ODD_SITE));
         for (var stop : day.stops()) {
             assertThat(text).contains("%s %s".formatted(stop.time(), stop.opening()));

@@ -25,8 +25,11 @@ public final class DaySheets {
                 "By the plan published Sun 12 Apr 18:00; printed Mon 13 Apr 06:10.",
                 List.of(
                         new DaySheet.Place(
-                                "Quay Nine", "Site Q, at 44.62000, -124.05000", List.of("rough opening accepted")),
-                        new DaySheet.Place(ODD_SITE, "Site Ž, at 50.08000, 14.45000", List.of())),
+                                "Quay Nine",
+                                List.of("1 Invented Quay", "Sample Harbour"),
+                                "Site Q, at 44.62000, -124.05000",
+                                List.of("rough opening accepted")),
+                        new DaySheet.Place(ODD_SITE, List.of(), "Site Ž, at 50.08000, 14.45000", List.of())),
                 List.of("%d windows, 600 fasteners, 40 cartridges of sealant, 20 pan corners".formatted(visits)),
                 IntStream.range(0, visits).mapToObj(DaySheets::stop).toList(),
                 Variant.all().stream().limit(3).map(DaySheets::kind).toList());

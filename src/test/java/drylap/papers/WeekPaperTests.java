@@ -26,6 +26,7 @@ class WeekPaperTests {
                 "Crews, Mon 13 Apr to Sun 19 Apr",
                 "By the plan published Sun 12 Apr 18:00; printed Mon 13 Apr 06:10.",
                 List.of("Open to rain now, close or cover first: QW1-01"),
+                List.of("Quay Nine, 1 Invented Quay, Sample Harbour", "Mill Row, 2 Made-up Lane"),
                 LINK,
                 6 * 60,
                 20 * 60,
@@ -92,6 +93,7 @@ class WeekPaperTests {
                     for (int one = 0; one < 5; one++)
                         assertThat(text).containsPattern("\\b%s\\b".formatted(name(crew, day, stay, one)));
         assertThat(text).contains("rain is told for these hours", "Rain at Quay Nine: 13:00–17:00", "not forecast yet");
+        assertThat(text).contains("Quay Nine, 1 Invented Quay, Sample Harbour", "Mill Row, 2 Made-up Lane");
         assertThat(text).contains("A dry hour is never a statement that work at height is safe.");
     }
 

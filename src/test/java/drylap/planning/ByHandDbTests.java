@@ -18,6 +18,7 @@ import drylap.security.Person;
 import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.sites.Facade;
+import drylap.sites.Site;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -65,7 +66,7 @@ class ByHandDbTests {
     }
 
     private static SiteDraft draft(String name) {
-        return new SiteDraft(name, PLACE, LISBON);
+        return new SiteDraft(name, "", PLACE, LISBON);
     }
 
     private static FolderId saved(HandResult result) {
@@ -90,7 +91,7 @@ class ByHandDbTests {
     }
 
     private static CrewDraft crew(String name) {
-        return new CrewDraft(name, Trade.WINDOW, PLACE, LISBON, days(LocalTime.NOON));
+        return new CrewDraft(name, Trade.WINDOW, PLACE, LISBON, 3, days(LocalTime.NOON));
     }
 
     @Test
@@ -139,7 +140,7 @@ class ByHandDbTests {
                 .contains("is called \"N\" already", "another name");
         assertThat(why(sites.add(who, null, draft("A"), List.of(new WallDraft("n", 400)))))
                 .contains("400", "0 to 360");
-        var swapped = new SiteDraft("A", new GeoPoint(41.15, 122.3), LISBON);
+        var swapped = new SiteDraft("A", "", new GeoPoint(41.15, 122.3), LISBON);
         assertThat(why(sites.add(who, null, swapped, List.of()))).contains("Europe/Lisbon", "122.3", "accepted");
         assertThat(folders.list()).hasSize(before);
 
@@ -162,8 +163,18 @@ class ByHandDbTests {
                         new Facade(new FacadeId(site, "South"), 180, null),
                         new Facade(new FacadeId(site, "Court"), 247.5, null));
         assertThat(why(sites.remove(who, id, site))).contains("only site");
-        saved(sites.change(who, id, site, new SiteDraft("Wells", new GeoPoint(40, -8), LISBON)));
-        assertThat(folders.load(id).sites().getFirst().name()).isEqualTo("Wells");
+        saved(sites.change(
+                who,
+                id,
+                site,
+                new SiteDraft("Wells", " 1 Invented Row \n\nSampleton;ZZ 00001", new GeoPoint(40, -8), LISBON)));
+        Site wells = folders.load(id).sites().getFirst();
+        assertThat(wells.name()).isEqualTo("Wells");
+        assertThat(wells.address().lines()).containsExactly("1 Invented Row", "Sampleton", "ZZ 00001");
+        var long81 = new SiteDraft("Wells", "x".repeat(81), PLACE, LISBON);
+        assertThat(why(sites.change(who, id, site, long81)))
+                .contains("81 characters in line 1", "accepted: an address");
+        assertThat(folders.load(id).sites().getFirst()).isEqualTo(wells);
     }
 
     @Test
@@ -212,13 +223,31 @@ class ByHandDbTests {
     }
 
     @Test
+    void how_many_a_crew_are_is_told_changed_and_taken_back_and_no_minute_changes_by_it() {
+        FolderId id = begun("People");
+        var name = new CrewId("window-1");
+        saved(crews.add(who, id, crew("window-1")));
+        assertThat(folders.load(id).crews().getFirst().people()).isEqualTo(3);
+        var labour = folders.load(id).labour();
+
+        saved(crews.setPeople(who, id, name, 4));
+        assertThat(folders.load(id).crews().getFirst().people()).isEqualTo(4);
+        assertThat(folders.load(id).labour()).isEqualTo(labour);
+        assertThat(why(crews.setPeople(who, id, name, 21))).contains("21 people", "accepted: 1 to 20");
+        assertThat(why(crews.setPeople(who, id, name, 0))).contains("0 people", "accepted: 1 to 20");
+        assertThat(why(crews.setPeople(who, id, new CrewId("none"), 2))).contains("no crew none");
+        saved(crews.setPeople(who, id, name, null));
+        assertThat(folders.load(id).crews().getFirst().people()).isNull();
+    }
+
+    @Test
     void a_crew_that_cannot_be_is_refused_with_what_would_be_accepted() {
         FolderId id = begun("Odd crews");
         saved(crews.add(who, id, crew("window-1")));
 
         assertThat(why(crews.add(who, id, crew("window-1")))).contains("is taken");
         assertThat(why(crews.add(who, id, crew(" ")))).contains("blank");
-        var late = new CrewDraft("w", Trade.WRAP, PLACE, LISBON, days(LocalTime.of(15, 15)));
+        var late = new CrewDraft("w", Trade.WRAP, PLACE, LISBON, null, days(LocalTime.of(15, 15)));
         assertThat(why(crews.add(who, id, late))).contains("the break is from 15:15", "accepted: within the day");
         var sunday = new CrewDays(
                 Set.of(DayOfWeek.SUNDAY), MONDAY, MONDAY.plusDays(2), LocalTime.of(7, 0), LocalTime.NOON, null, null);

@@ -121,7 +121,7 @@ class AttackBrowserTests {
         });
         SignInPage.at(port).session(page, who);
 
-        for (String screen : List.of("job-folders", "people", "history", "walls", "week-sheet")) {
+        for (String screen : List.of("job-folders", "people", "history", "sites", "walls", "week-sheet")) {
             page.navigate("http://localhost:%d/%s".formatted(port, screen));
             page.locator(".signed-in").waitFor();
             if (!screen.startsWith("w"))
@@ -242,7 +242,11 @@ class AttackBrowserTests {
     }
 
     private void publish() {
-        var quay = new QuayFolder().with("sites.csv", "Quay Nine", EVIL).folder();
+        var quay = new QuayFolder()
+                .told()
+                .with("sites.csv", "Quay Nine", EVIL)
+                .with("sites.csv", "Sample Harbour", EVIL)
+                .folder();
         var folder = folders.save(EVIL, quay);
         var plan = Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false);
         publications.publishSample(folder, plans.save(folder, plan));

@@ -70,6 +70,19 @@ public final class QuayFolder {
         return this;
     }
 
+    /** Of Quay Nine the address is told, and how many they are of W1. */
+    public QuayFolder told() {
+        return with("sites.csv", "terrain\n", "terrain,address\n")
+                .with("sites.csv", "II\n", "II,1 Invented Quay; Sample Harbour\n")
+                .with("sites.csv", "III,1 Invented Quay; Sample Harbour\n", "III,\n")
+                .with("crews.csv", "time_zone\n", "time_zone,people\n")
+                .with("crews.csv", "Los_Angeles\n", "Los_Angeles,\n")
+                .with(
+                        "crews.csv",
+                        "W1,window,,47.21,-124.2,America/Los_Angeles,",
+                        "W1,window,,47.21,-124.2,America/Los_Angeles,3");
+    }
+
     public JobFolder folder() {
         Map<String, byte[]> bytes = new LinkedHashMap<>();
         files.forEach((name, text) -> bytes.put(name, text.getBytes(StandardCharsets.UTF_8)));

@@ -26,6 +26,19 @@ class LengthsTests {
             36 1/2"        | 927.1
             36-1/2"        | 927.1
             36 1/2 in      | 927.1
+            36 1/2 pulg    | 927.1
+            36 1/2 pulg.   | 927.1
+            36 1/2 Pulgadas | 927.1
+            1 pulgada      | 25.4
+            3 pies 6 pulgadas | 1066.8
+            3 pies y 6 1/2 pulgadas | 1079.5
+            3 pies 6 pulg. | 1066.8
+            3 pies-6 pulg  | 1066.8
+            1 pie          | 304.8
+            3.5 pies       | 1066.8
+            3,5 pies       | 1066.8
+            900 milímetros | 900
+            1,5 metros     | 1500
             42.5"          | 1079.5
             42.5 inches    | 1079.5
             42''           | 1066.8
@@ -70,6 +83,8 @@ class LengthsTests {
             36.5 1/2"  | has a fraction that is none of halves to 64ths below one
             90 1/2 cm  | has a fraction of a metric unit
             36 furlong | has an unknown unit
+            36 pulgares | has an unknown unit
+            3 pies 14 pulgadas | has 12 inches or more beside its feet
             wide       | is not a length
             -36"       | is not a length
             3-0        | is not a length

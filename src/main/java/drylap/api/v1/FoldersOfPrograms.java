@@ -41,7 +41,15 @@ final class FoldersOfPrograms {
     /** @param inWork whether crews work by its published plan */
     record FolderAnswer(long folder, String name, Instant importedAt, boolean inWork) {}
 
-    record SiteAnswer(String site, String name, double latitude, double longitude, String timeZone, String terrain) {
+    /** @param address its lines, the first one uppermost; none: not told */
+    record SiteAnswer(
+            String site,
+            String name,
+            double latitude,
+            double longitude,
+            String timeZone,
+            String terrain,
+            List<String> address) {
         static SiteAnswer of(Site site) {
             return new SiteAnswer(
                     site.id().value(),
@@ -49,7 +57,8 @@ final class FoldersOfPrograms {
                     site.place().latitude(),
                     site.place().longitude(),
                     site.zone().getId(),
-                    site.terrain().code());
+                    site.terrain().code(),
+                    site.address().lines());
         }
     }
 
@@ -66,14 +75,24 @@ final class FoldersOfPrograms {
         }
     }
 
-    /** @param methods those that it is trained for; none named: all */
-    record CrewAnswer(String crew, String trade, List<String> methods, String timeZone) {
+    /**
+     * @param methods those that it is trained for; none named: all
+     * @param people how many they are, where that is told
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record CrewAnswer(
+            String crew,
+            String trade,
+            List<String> methods,
+            String timeZone,
+            @Nullable Integer people) {
         static CrewAnswer of(Crew crew) {
             return new CrewAnswer(
                     crew.id().value(),
                     crew.trade().code(),
                     crew.methods().stream().map(Method::code).sorted().toList(),
-                    crew.zone().getId());
+                    crew.zone().getId(),
+                    crew.people());
         }
     }
 

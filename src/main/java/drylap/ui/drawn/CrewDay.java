@@ -12,12 +12,14 @@ public record CrewDay(String title, List<Stop> stops, String nothing) {
     /**
      * One opening of the day.
      *
+     * @param address of the site, in one line, where the stop before was at another; else empty
      * @param way what lies between the stop before and this one, in words; empty where nothing does
      * @param whyNot what speaks against beginning there; empty: it is ready
      */
     public record Stop(
             String opening,
             String site,
+            String address,
             String place,
             String from,
             String until,

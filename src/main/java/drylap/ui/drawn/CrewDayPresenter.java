@@ -81,6 +81,9 @@ public final class CrewDayPresenter {
         return new Stop(
                 opening.id().value(),
                 shown.site(visit.facade().site()).name(),
+                moves(before, visit)
+                        ? shown.site(visit.facade().site()).address().inOneLine()
+                        : "",
                 say.it("{0}, level {1}", visit.facade().facade(), visit.level()),
                 say.clock(visit.start(), zone),
                 say.clock(visit.end(), zone),
@@ -95,12 +98,15 @@ public final class CrewDayPresenter {
 
     private String way(Visit before, Visit visit) {
         long minutes = Duration.between(before.end(), visit.start()).toMinutes();
-        boolean moves = !before.facade().site().equals(visit.facade().site());
-        if (moves)
+        if (moves(before, visit))
             return say.it(
                     "{0} min to go to {1}",
                     minutes, shown.site(visit.facade().site()).name());
         return minutes < LONG_GAP_MINUTES ? "" : say.it("{0} min between, for setting up, rest or waiting", minutes);
+    }
+
+    private static boolean moves(@Nullable Visit before, Visit visit) {
+        return before == null || !before.facade().site().equals(visit.facade().site());
     }
 
     private List<String> whyNot(Opening opening, Visit visit, ZoneId zone) {

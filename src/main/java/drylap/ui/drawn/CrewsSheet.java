@@ -43,7 +43,7 @@ public record CrewsSheet(List<OneCrew> crews) {
                         .toList());
         return new OneCrew(
                 crew.id(),
-                say.it(Words.crewOf(crew.trade())),
+                CrewWords.of(say, crew),
                 dates.stream().map(date -> day(say, date, shifts, own)).toList());
     }
 

@@ -7,6 +7,7 @@ import static java.util.stream.Collectors.toList;
 import drylap.assembly.AsBuilt;
 import drylap.assembly.LapSection;
 import drylap.assembly.Variant;
+import drylap.crews.Crew;
 import drylap.handoff.HoldPoint;
 import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
@@ -61,7 +62,7 @@ public final class DayPaperPresenter {
         var presenter = new DayPaperPresenter(say, shown, address, crew, date);
         return new DaySheet(
                 say,
-                day.title(),
+                CrewWords.counted(say, day.title(), presenter.crew(crew)),
                 presenter.origin(crew, now),
                 presenter.places(holds),
                 load,
@@ -69,12 +70,15 @@ public final class DayPaperPresenter {
                 presenter.kinds());
     }
 
-    private String origin(CrewId crew, Instant now) {
-        ZoneId zone = shown.folder().crews().stream()
+    private Crew crew(CrewId crew) {
+        return shown.folder().crews().stream()
                 .filter(one -> one.id().equals(crew))
                 .findFirst()
-                .orElseThrow()
-                .zone();
+                .orElseThrow();
+    }
+
+    private String origin(CrewId crew, Instant now) {
+        ZoneId zone = crew(crew).zone();
         return say.it(
                 "By the plan published {0}; printed {1}. Newer plans and marks are not on this paper: the codes open what is current.",
                 say.moment(shown.stored().importedAt(), zone), say.moment(now, zone));
@@ -91,6 +95,7 @@ public final class DayPaperPresenter {
     private DaySheet.Place place(Site site, Set<HoldPoint> holds) {
         return new DaySheet.Place(
                 site.name(),
+                site.address().lines(),
                 say.it(
                         "Site {0}, at {1}, {2} (latitude, longitude)",
                         site.id(),

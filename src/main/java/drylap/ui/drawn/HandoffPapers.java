@@ -124,6 +124,9 @@ public final class HandoffPapers {
     private List<Fact> facts(HandoffAct act) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(say.it("Where"), places(act)));
+        var site = sites.get(act.site());
+        if (site != null && site.address().known())
+            facts.add(new Fact(say.it("Address"), site.address().inOneLine()));
         facts.add(new Fact(say.it(act.kind() == ActKind.RELEASED ? "Released by" : "By"), who(act)));
         facts.add(new Fact(say.it("When"), when(act)));
         if (act.holdPoint() != null)

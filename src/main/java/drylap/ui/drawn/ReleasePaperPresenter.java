@@ -5,6 +5,7 @@ import drylap.papers.ReleaseSheet;
 import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
 import drylap.security.Person;
+import drylap.sites.StreetAddress;
 import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -35,18 +36,22 @@ public final class ReleasePaperPresenter {
                         say.it(
                                 "Printed {0}. What was done since is not on this paper.",
                                 say.moment(now, facts.site(first).zone())),
-                        about(say, sheet),
+                        about(say, sheet, facts.site(first).address()),
                         states.stream().map(state -> row(say, facts, state)).toList()));
     }
 
-    private static List<String> about(Speech say, Aprons.CourseSheet sheet) {
+    private static List<String> about(Speech say, Aprons.CourseSheet sheet, StreetAddress address) {
+        var where = address.known() ? Stream.of(say.it("Address: {0}", address.inOneLine())) : Stream.<String>of();
+        return Stream.concat(where, about(say, sheet)).toList();
+    }
+
+    private static Stream<String> about(Speech say, Aprons.CourseSheet sheet) {
         return Stream.of(
                         Stream.of(sheet.ready()),
                         sheet.laps().stream(),
                         sheet.coming().stream().map(words -> say.it("Coming: {0}", words)))
                 .flatMap(lines -> lines)
-                .map(words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".")
-                .toList();
+                .map(words -> words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
     }
 
     private static ReleaseSheet.Row row(Speech say, ApronFacts facts, OpeningState state) {

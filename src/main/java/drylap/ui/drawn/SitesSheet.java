@@ -17,8 +17,11 @@ import java.util.stream.Collectors;
 
 /** How each site and each of its facades stands, for whoever plans. */
 public record SitesSheet(List<OneSite> sites) {
-    /** @param rain when it is next to rain there, as far as the forecast goes */
-    public record OneSite(SiteId id, String name, String rain, String counts, List<Face> faces) {}
+    /**
+     * @param address in one line; empty where it is not told
+     * @param rain when it is next to rain there, as far as the forecast goes
+     */
+    public record OneSite(SiteId id, String name, String address, String rain, String counts, List<Face> faces) {}
 
     /**
      * A facade.
@@ -63,6 +66,7 @@ public record SitesSheet(List<OneSite> sites) {
         return new OneSite(
                 site.id(),
                 site.name(),
+                site.address().inOneLine(),
                 rain(shown, site, now),
                 counts(all),
                 walls.stream()

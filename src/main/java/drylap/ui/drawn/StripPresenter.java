@@ -52,6 +52,12 @@ public final class StripPresenter {
         return new StripPresenter(shown, facade).strip();
     }
 
+    /** The same hour by hour, as the strip's table has it. */
+    public static List<StripHour> hours(FolderShown shown, FacadeId facade) {
+        var presenter = new StripPresenter(shown, facade);
+        return StripHour.of(presenter.strip(), presenter.span.from().atZone(presenter.site.zone()));
+    }
+
     private Strip strip() {
         return new Strip(
                 shown.title(facade.id()),

@@ -8,6 +8,7 @@ import drylap.papers.WeekPlan;
 import drylap.papers.WeekPlan.Band;
 import drylap.papers.WeekPlan.Band.Kind;
 import drylap.papers.WeekPlan.Stay;
+import drylap.sites.Site;
 import drylap.ui.drawn.Week.Block;
 import drylap.ui.drawn.Week.CrewDay;
 import drylap.ui.drawn.Week.CrewRow;
@@ -42,6 +43,7 @@ public final class WeekPaperPresenter {
                 title(shown, choice, week),
                 origin(shown, now),
                 presenter.notes(shown),
+                where(shown, choice),
                 link,
                 week.fromHour() * HOUR,
                 week.untilHour() * HOUR,
@@ -88,6 +90,14 @@ public final class WeekPaperPresenter {
             notes.add("Open to rain now, close or cover first: "
                     + cover.rows().stream().map(CoverNowList.Row::opening).collect(joining(", ")));
         return notes;
+    }
+
+    /** Of the sites that are on the paper. */
+    private static List<String> where(FolderShown shown, WeekChoice choice) {
+        return shown.folder().sites().stream()
+                .filter(site -> choice.admits(site) && site.address().known())
+                .map(Site::nameAndAddress)
+                .toList();
     }
 
     /** Sites that have the same rain share a line. */

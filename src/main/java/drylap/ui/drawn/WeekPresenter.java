@@ -7,6 +7,7 @@ import drylap.kernel.Task;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Week.CrewDay;
 import drylap.ui.drawn.Week.CrewRow;
 import drylap.ui.drawn.Week.Day;
@@ -91,7 +92,7 @@ public final class WeekPresenter {
         return new CrewRow(
                 crew.id().value(),
                 Task.of(crew.trade()).code(),
-                Words.crewOf(crew.trade()),
+                CrewWords.of(Speech.ENGLISH, crew),
                 dates.stream().map(date -> crewDay(crew, date)).toList());
     }
 

@@ -70,6 +70,10 @@ final class HandDesk {
         return crews.setDays(signedIn.person(), folder, crew, days);
     }
 
+    HandResult setPeople(FolderId folder, CrewId crew, @Nullable Integer people) {
+        return crews.setPeople(signedIn.person(), folder, crew, people);
+    }
+
     HandResult remove(FolderId folder, CrewId crew) {
         return crews.remove(signedIn.person(), folder, crew);
     }

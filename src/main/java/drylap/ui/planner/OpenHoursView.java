@@ -16,6 +16,7 @@ import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Site;
 import drylap.ui.components.ForecastStrip;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.SiteForecast;
 import drylap.ui.drawn.StripPresenter;
@@ -60,7 +61,7 @@ class OpenHoursView extends Div implements FolderView {
         panel.add(new ExposurePanel(site.name(), forecasts.exposure(who, shown, site.id())));
         shown.folder().facades().stream()
                 .filter(facade -> facade.id().site().equals(site.id()))
-                .forEach(facade -> panel.add(heading(facade), strip(shown, facade)));
+                .forEach(facade -> panel.add(heading(facade), strip(shown, facade), spreadsheet(shown, facade)));
         return panel;
     }
 
@@ -68,6 +69,11 @@ class OpenHoursView extends Div implements FolderView {
         var heading = new H3(facade.id().facade());
         heading.add(new Span(" " + Words.heading(facade)));
         return heading;
+    }
+
+    private static SpreadsheetLink spreadsheet(FolderShown shown, Facade facade) {
+        String wall = shown.title(facade.id());
+        return new SpreadsheetLink(wall, HoursTable.called(wall), () -> HoursTable.of(shown, facade.id()));
     }
 
     private static ForecastStrip strip(FolderShown shown, Facade facade) {

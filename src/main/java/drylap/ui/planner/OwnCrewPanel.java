@@ -8,6 +8,8 @@ import com.vaadin.flow.component.html.Section;
 import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.kernel.FolderId;
+import drylap.speech.Speech;
+import drylap.ui.drawn.CrewWords;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.TroubleLine;
@@ -28,7 +30,11 @@ final class OwnCrewPanel extends Div {
         this.crew = crew;
         this.after = after;
         Section panel = Panels.panel("own-crew", crew.id().value());
-        panel.add(new Paragraph("%s; %s".formatted(Words.crewOf(crew.trade()), days(shown))), trouble, others());
+        panel.add(
+                new Paragraph("%s; %s".formatted(CrewWords.of(Speech.ENGLISH, crew), days(shown))),
+                trouble,
+                people(),
+                others());
         add(panel);
     }
 
@@ -46,6 +52,14 @@ final class OwnCrewPanel extends Div {
                         Words.date(last.date()),
                         last.start(),
                         last.end());
+    }
+
+    private Details people() {
+        var many = new PeopleField();
+        many.show(crew.people());
+        var save = new Button("Save the number", _ -> send(() -> hand.setPeople(folder, crew.id(), many.read())));
+        save.setAriaLabel("Save how many people crew %s has".formatted(crew.id()));
+        return new Details("How many they are", many, save);
     }
 
     private Details others() {

@@ -42,6 +42,7 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
     private final Select<Trade> trade = ChangeFields.select("What it does");
     private final TextField name = new TextField("Name of the crew");
     private final TextField base = new TextField("Where it starts from: latitude, longitude");
+    private final PeopleField people = new PeopleField();
     private final TroubleLine trouble = new TroubleLine();
     private final Div said = new Div();
     private final Div there = new Div();
@@ -101,7 +102,7 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
         base.setValue(PlaceText.of(first.place()));
         var fields = new DaysFields(hand.today(first.zone()));
         days = fields;
-        var who = new Div(trade, name, base);
+        var who = new Div(trade, name, people, base);
         who.addClassName("asked");
         var save = new Button("Save the crew", _ -> save(shown));
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
@@ -135,11 +136,13 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
                     ChangeFields.chosen(trade),
                     PlaceFields.place(base),
                     first.folder().sites().getFirst().zone(),
+                    people.read(),
                     fields.read());
             switch (hand.add(first.stored().id(), draft)) {
                 case HandResult.Refused(var why) -> trouble.say(why + ".");
                 case HandResult.Saved(var folder) -> {
                     name.clear();
+                    people.clear();
                     name.focus();
                     desk.open(folder);
                     saved(draft.name());

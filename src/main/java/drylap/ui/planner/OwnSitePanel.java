@@ -32,6 +32,7 @@ final class OwnSitePanel extends Div {
         this.site = site;
         this.after = after;
         Section panel = Panels.panel("own-site", OwnSitesView.title(site));
+        if (site.address().known()) panel.add(new Paragraph(site.address().inOneLine()));
         panel.add(new Paragraph("%s, %s".formatted(PlaceText.of(site.place()), site.zone())), trouble);
         var walls = new UnorderedList();
         walls.addClassName("own-walls");

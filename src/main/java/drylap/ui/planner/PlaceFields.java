@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.GeoPoint;
 import drylap.planning.SiteDraft;
@@ -12,15 +13,17 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.TreeSet;
 
-/** What a site is called, where it lies and by which clock it works. */
+/** What a site is called, how it is found, where it lies and by which clock it works. */
 final class PlaceFields extends Div {
     private final TextField name = new TextField("Name of the site");
+    private final TextArea address = new TextArea("Street address, not needed");
     private final TextField place = new TextField("Place: latitude, longitude");
     private final ComboBox<String> zone = new ComboBox<>("Time zone");
 
     PlaceFields() {
         addClassName("asked");
         name.setHelperText("as you call it, such as Mill Lane 4");
+        address.setHelperText("as a driver needs it, line below line; it stands on sheets and in calendars");
         place.setHelperText("Most maps show two numbers where you press long or right-click on the place, such as "
                 + "47.6062, -122.3321. Copy both; south and west are negative.");
         place.setPlaceholder("47.6062, -122.3321");
@@ -30,7 +33,7 @@ final class PlaceFields extends Div {
         zone.addCustomValueSetListener(event -> zone.setValue(event.getDetail().strip()));
         zone.setHelperText("suggested: that of the machine you sit at");
         zone.setValue(here());
-        add(name, place, zone);
+        add(name, address, place, zone);
     }
 
     /** The browser's, or else the server's. */
@@ -45,6 +48,7 @@ final class PlaceFields extends Div {
 
     void show(Site site) {
         name.setValue(site.name());
+        address.setValue(site.address().below());
         place.setValue(PlaceText.of(site.place()));
         zone.setValue(site.zone().getId());
     }
@@ -54,7 +58,7 @@ final class PlaceFields extends Div {
     }
 
     SiteDraft read() throws WrongField {
-        return new SiteDraft(name.getValue(), place(place), zone());
+        return new SiteDraft(name.getValue(), address.getValue(), place(place), zone());
     }
 
     static GeoPoint place(TextField field) throws WrongField {

@@ -77,6 +77,7 @@ class SitesView extends Div implements FolderView {
 
     private Section site(FolderShown shown, OneSite site, @Nullable SiteForecast forecast, boolean open) {
         Section panel = Panels.panel("site", site.name());
+        if (!site.address().isEmpty()) panel.add(new Paragraph(site.address()));
         panel.add(new Paragraph("%s; %s.".formatted(site.counts(), site.rain())));
         if (forecast != null) panel.add(new ForecastPanel(forecasts, who, shown, site.id(), forecast, table::refresh));
         var walls = new Div();

@@ -26,6 +26,7 @@ import drylap.speech.Speech;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.components.LapDrawing;
+import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.OpeningPresenter;
 import drylap.ui.drawn.OpeningSheet;
@@ -53,6 +54,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final Select<Facade> facades = new Select<>();
     private final FacadeDrawing drawing = new FacadeDrawing();
     private final ForecastStrip strip = new ForecastStrip();
+    private final Div hours = new Div();
     private final LapDrawing section = new LapDrawing();
     private final Div laps = new Div();
     private final HandoverPanel handover;
@@ -70,6 +72,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         Live.follow(this, news, HandoverPanel.TOPICS, handover::refresh);
         addClassName("walls-view");
         laps.addClassName("laps");
+        hours.addClassName("hours");
         facades.setLabel("Facade");
         facades.addValueChangeListener(event -> {
             if (event.isFromClient() && event.getValue() != null) showFacade(event.getValue());
@@ -127,7 +130,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         var wall = new Div(facades, drawing);
         wall.addClassName("wall");
         strip.hint(ForecastStrip.HINT);
-        add(wall, section, laps, strip);
+        add(wall, section, laps, hours);
     }
 
     /** One that stands open, where there is one: that is what people come to see. */
@@ -152,6 +155,13 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         if (shown == null) return;
         drawing.show(WallPresenter.wall(shown, facade.id()));
         strip.show(StripPresenter.strip(shown, facade.id()));
+        hours.removeAll();
+        hours.add(strip, spreadsheet(shown, facade));
+    }
+
+    private static SpreadsheetLink spreadsheet(FolderShown now, Facade facade) {
+        String wall = now.title(facade.id());
+        return new SpreadsheetLink(wall, HoursTable.called(wall), () -> HoursTable.of(now, facade.id()));
     }
 
     private static Section note(String words) {

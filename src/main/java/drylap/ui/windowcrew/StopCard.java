@@ -28,10 +28,9 @@ final class StopCard extends ListItem {
         standing.addClassNames("standing", stop.done() ? "done" : stop.ready() ? "ready" : "not-ready");
         var head = new H2(say.it("{0} to {1}", stop.from(), stop.until()) + " · %s ".formatted(stop.opening()));
         head.add(standing);
-        var text = new Div(
-                head,
-                words("place", "%s, %s".formatted(stop.site(), stop.place())),
-                words("work", "%s: %s".formatted(stop.task(), stop.work())));
+        var text = new Div(head, words("place", "%s, %s".formatted(stop.site(), stop.place())));
+        if (!stop.address().isEmpty()) text.add(words("address", stop.address()));
+        text.add(words("work", "%s: %s".formatted(stop.task(), stop.work())));
         stop.whyNot().forEach(why -> text.add(words("why", say.it("Not ready: {0}", why))));
         steps.add(new OpeningGlyph(stop.glyph()), text);
         add(steps);

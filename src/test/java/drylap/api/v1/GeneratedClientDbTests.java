@@ -110,7 +110,10 @@ class GeneratedClientDbTests {
         assertThat(office.listSites(folder, 1, office.listSites(folder, 1, null).getNext())
                         .getItems())
                 .singleElement()
-                .satisfies(site -> assertThat(site.getName()).isEqualTo("Quay Nine"));
+                .satisfies(site -> {
+                    assertThat(site.getName()).isEqualTo("Quay Nine");
+                    assertThat(site.getAddress()).containsExactly("1 Invented Quay", "Sample Harbour");
+                });
         assertThat(siding.listFacades(folder, null, null).getItems())
                 .singleElement()
                 .satisfies(wall -> {
@@ -118,8 +121,10 @@ class GeneratedClientDbTests {
                     assertThat(wall.getHandoverDue()).isEqualTo(LocalDate.of(2026, 4, 17));
                 });
         assertThat(office.listCrews(folder, null, null).getItems())
-                .anyMatch(
-                        crew -> crew.getTrade() == Trade.WRAP && crew.getCrew().equals("P1"));
+                .anyMatch(crew ->
+                        crew.getTrade() == Trade.WRAP && crew.getCrew().equals("P1") && crew.getPeople() == null)
+                .anyMatch(crew ->
+                        crew.getCrew().equals("W1") && Integer.valueOf(3).equals(crew.getPeople()));
         assertThat(office.listOpenings(folder, "Q", null, null).getItems()).hasSize(3);
         assertThat(office.readPublication(folder).getBy()).isEqualTo("the sample");
         assertThat(office.listVisits(folder, null, null, null, null).getItems())

@@ -49,7 +49,7 @@ class Programs {
 
     /** The folder becomes the one in work. */
     FolderId published() {
-        var quay = new QuayFolder().folder();
+        var quay = new QuayFolder().told().folder();
         FolderId folder = folders.save("quay", quay);
         var plan = Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false);
         publications.publishSample(folder, plans.save(folder, plan));

@@ -28,11 +28,19 @@ final class QuayPlan {
     static final LocalDate MONDAY = LocalDate.of(2026, 4, 13);
     static final LocalDate TUESDAY = MONDAY.plusDays(1);
 
-    private final JobFolder folder = new QuayFolder().folder();
+    private final JobFolder folder;
     private final List<Visit> visits = new ArrayList<>();
     private final List<UnplannedTask> unplanned = new ArrayList<>();
     private final List<CoverNow> cover = new ArrayList<>();
     private Instant start = at(MONDAY, "07:00");
+
+    QuayPlan() {
+        this(new QuayFolder());
+    }
+
+    QuayPlan(QuayFolder quay) {
+        folder = quay.folder();
+    }
 
     /** A proposal made in the middle of the week. */
     QuayPlan from(LocalDate date, String clock) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
+import drylap.kernel.Task;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Strip.Stretch;
 import drylap.ui.drawn.Strip.TaskHours;
@@ -67,6 +68,23 @@ class StripPresenterTests {
     void says_the_same_windows_in_words() {
         TaskHours wrap = strip.tasks().get(2);
         assertThat(wrap.words().getFirst()).matches("Mon 13 Apr 06:[23]\\d to 12:00, 14:00 to 19:\\d\\d");
+    }
+
+    /** The values are those of the quay folder's forecast; the install is open until half an hour before the rain of noon. */
+    @Test
+    void the_hours_one_by_one_say_what_the_strip_says() {
+        var hours = StripPresenter.hours(QuayPlan.unplannedFolder(), QuayPlan.west());
+
+        assertThat(hours).hasSize(48);
+        assertThat(hours.get(12).at()).isEqualTo("2026-04-13T12:00");
+        assertThat(hours.get(12).told()).contains(new StripHour.Told(1.0, 80, true, 0, false, 4, 12));
+        assertThat(hours.get(12).open()).doesNotContain(Task.INSTALL, Task.WRAP);
+        assertThat(hours.get(11).open()).contains(Task.INSTALL, Task.WRAP);
+        assertThat(hours.get(35).told()).isPresent();
+        assertThat(hours.get(36).told()).isEmpty();
+        assertThat(hours.get(36).untold()).isEqualTo("beyond the forecast: climate only");
+        assertThat(hours.get(3).dark()).isTrue();
+        assertThat(hours.get(9).dark()).isFalse();
     }
 
     @Test

@@ -101,7 +101,7 @@ class FollowOnViewTests extends SpringBrowserlessTest {
 
     @BeforeEach
     void a_plan_is_published() {
-        var quay = new QuayFolder().folder();
+        var quay = new QuayFolder().told().folder();
         folder = folders.save("quay", quay);
         var plan = Planner.standard().plan(quay, new PlanRequest(null, null, 200L, 1), _ -> {}, () -> false);
         publications.publishSample(folder, plans.save(folder, plan));
@@ -163,6 +163,7 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         release();
         wrapper("Q");
         assertThat(text(paper("Q")))
+                .contains("Address: 1 Invented Quay, Sample Harbour")
                 .contains(
                         "Release: Quay Nine, ", "apron ready", "drains to: ", "name, signature", "accepted", "returned")
                 .contains("A dry hour is never a statement that work at height is safe.");
@@ -197,6 +198,7 @@ class FollowOnViewTests extends SpringBrowserlessTest {
                         "Hand-over record " + id,
                         "QW1-02",
                         "Released by",
+                        "Address 1 Invented Quay, Sample Harbour",
                         "rough opening accepted",
                         "How the laps go",
                         "(this record)")
@@ -217,8 +219,15 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         release();
         wrapper("Q");
         String paper = text(paper("Q", "es"));
-        assertThat(paper).contains("Liberación: Quay Nine", "babero listo", "nombre, firma", "trabajo en altura");
-        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew")).strange(paper))
+        assertThat(paper)
+                .contains(
+                        "Liberación: Quay Nine",
+                        "Dirección: 1 Invented Quay, Sample Harbour",
+                        "babero listo",
+                        "nombre, firma",
+                        "trabajo en altura");
+        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew Invented Sample Harbour"))
+                        .strange(paper))
                 .isEmpty();
     }
 
@@ -239,7 +248,8 @@ class FollowOnViewTests extends SpringBrowserlessTest {
         assertThat(paper)
                 .contains("Acta de entrega " + id, "De mano en mano", "Cómo van los traslapes", "Fotos")
                 .contains("trabajo en altura");
-        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew scheduler")).strange(paper))
+        assertThat(new SpanishWords(List.of("Quay Nine west QW Test window-crew scheduler Invented Sample Harbour"))
+                        .strange(paper))
                 .isEmpty();
     }
 

@@ -109,6 +109,25 @@ class SpreadsheetViewTests extends SpringBrowserlessTest {
                 .isEqualTo(new QuayFolder().folder().openings().size());
     }
 
+    /** At Quay Nine it rains on Monday from noon to two, and the forecast ends on Tuesday at noon: 48 hours, 36 of them told. */
+    @Test
+    void the_hours_that_a_script_draws_are_a_workbook_of_numbers_and_times() throws IOException {
+        navigate(OpenHoursView.class);
+
+        var sheet = sheet(link("Hour by hour, Quay Nine, west").table());
+
+        assertThat(sheet.getLastRowNum()).isEqualTo(48);
+        assertThat(sheet.getRow(0).getCell(1).getStringCellValue()).isEqualTo("Rain (mm)");
+        assertThat(sheet.getRow(1).getCell(0).getLocalDateTimeCellValue()).isEqualTo("2026-04-13T00:00");
+        assertThat(sheet.getRow(13).getCell(0).getLocalDateTimeCellValue()).isEqualTo("2026-04-13T12:00");
+        assertThat(sheet.getRow(13).getCell(1).getNumericCellValue()).isEqualTo(1.0);
+        assertThat(sheet.getRow(13).getCell(2).getNumericCellValue()).isEqualTo(80);
+        assertThat(sheet.getRow(13).getCell(3).getStringCellValue()).isEqualTo("yes");
+        assertThat(sheet.getRow(36).getCell(1).getNumericCellValue()).isZero();
+        assertThat(sheet.getRow(37).getCell(1).getStringCellValue()).isEqualTo("beyond the forecast: climate only");
+        assertThat(sheet.getRow(37).getCell(2)).isNull();
+    }
+
     /** Whatever lies on a screen now: the check of the classes cannot see which panel a view shows. */
     @Test
     void what_a_spreadsheet_holds_is_what_its_table_shows() {

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.FolderId;
 import drylap.kernel.GeoPoint;
@@ -47,7 +48,7 @@ class StartViewTests extends SpringBrowserlessTest {
     @BeforeEach
     void a_contractor_has_put_in_a_site() {
         Person who = people.signIn(people.add(Role.CONTRACTOR, Reach.EVERYWHERE, null));
-        var draft = new SiteDraft("Rua Nova", new GeoPoint(41.15, -8.61), LISBON);
+        var draft = new SiteDraft("Rua Nova", "", new GeoPoint(41.15, -8.61), LISBON);
         folder = ((HandResult.Saved) sites.add(who, null, draft, List.of())).folder();
     }
 
@@ -116,6 +117,7 @@ class StartViewTests extends SpringBrowserlessTest {
         assertThat(stored().sites()).hasSize(1);
 
         test(field("Place: latitude, longitude")).setValue("41.16, -8.62");
+        test(find(TextArea.class).all().getFirst()).setValue("4 Invented Lane\nSampleton");
         ((ComboBox<String>) find(ComboBox.class).all().getFirst()).setValue(LISBON.getId());
         ((CheckboxGroup<Compass>) find(CheckboxGroup.class).all().getFirst())
                 .setValue(Set.of(Compass.WEST, Compass.NORTHEAST));
@@ -123,6 +125,8 @@ class StartViewTests extends SpringBrowserlessTest {
 
         assertThat(text(view)).contains("Mill Lane 4 is saved");
         assertThat(stored().sites()).extracting(site -> site.name()).containsExactly("Rua Nova", "Mill Lane 4");
+        assertThat(stored().sites().getLast().address().lines()).containsExactly("4 Invented Lane", "Sampleton");
+        assertThat(text(view)).contains("4 Invented Lane, Sampleton");
         assertThat(stored().facades()).extracting(wall -> wall.id().facade()).containsExactly("Northeast", "West");
     }
 
@@ -136,15 +140,20 @@ class StartViewTests extends SpringBrowserlessTest {
         assertThat(stored().crews()).isEmpty();
 
         test(field("To")).setValue("15.30");
+        test(field("How many people, not needed")).setValue("two");
+        test(button("Save the crew")).click();
+        assertThat(text(view)).contains("'two' is no whole number", "from 1 to 20 is accepted");
+        test(field("How many people, not needed")).setValue("3");
         test(button("Save the crew")).click();
         test(field("Name of the crew")).setValue("wrap-1");
         test(button("Save the crew")).click();
 
         assertThat(stored().crews()).extracting(crew -> crew.trade()).containsExactly(Trade.WINDOW, Trade.WRAP);
+        assertThat(stored().crews()).extracting(crew -> crew.people()).containsExactly(3, null);
         assertThat(stored().shifts())
                 .isNotEmpty()
                 .allMatch(shift -> shift.zone().equals(LISBON));
-        assertThat(text(view)).contains("Crew wrap-1 is saved", "window-1", "days, ");
+        assertThat(text(view)).contains("Crew wrap-1 is saved", "window-1", "window crew, 3 people; ", "days, ");
     }
 
     @Test

@@ -63,7 +63,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
     @Autowired
     private CrewDayPaperController papers;
 
-    private final JobFolder job = new QuayFolder().folder();
+    private final JobFolder job = new QuayFolder().told().folder();
     private FolderId folder = new FolderId(0);
 
     @BeforeEach
@@ -116,6 +116,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
 
         assertThat(open())
                 .contains("QW2-01", "MS1-01", "#%d/QW2-01".formatted(folder.value()))
+                .contains("1 Invented Quay, Sample Harbour")
                 .doesNotContain("QW1-02");
         assertThat($(Select.class).all()).noneMatch(select -> select.isVisible() && "Crew".equals(select.getLabel()));
     }
@@ -124,7 +125,7 @@ class MyDayViewTests extends SpringBrowserlessTest {
     void a_crew_that_works_at_one_site_sees_nothing_of_the_other() {
         people.signIn(people.add(Role.WINDOW_CREW, Reach.of(List.of(new SiteId("M"))), "W1"));
 
-        assertThat(open()).contains("MS1-01").doesNotContain("QW2-01");
+        assertThat(open()).contains("MS1-01").doesNotContain("QW2-01", "Invented Quay");
     }
 
     /**
@@ -147,14 +148,16 @@ class MyDayViewTests extends SpringBrowserlessTest {
         people.signIn(people.add(Role.WINDOW_CREW, Reach.of(List.of(new SiteId("M"))), "W1"));
         assertThat(open()).contains("/papers/crew-day.pdf?crew=W1&amp;date=");
 
-        assertThat(text(paper("W1"))).contains("MS1-01", "Hold points").doesNotContain("QW2-01");
+        assertThat(text(paper("W1"))).contains("MS1-01", "Hold points").doesNotContain("QW2-01", "Invented Quay");
         assertThat(paper("C1").getStatusCode().value()).isEqualTo(404);
     }
 
     @Test
     void a_scheduler_prints_any_crew_and_who_has_no_such_day_prints_none() throws IOException {
         people.signIn(people.scheduler());
-        assertThat(text(paper("W1"))).contains("QW2-01", "MS1-01", "Load for this day", "2 windows, 32 fasteners");
+        assertThat(text(paper("W1")))
+                .contains("QW2-01", "MS1-01", "Load for this day", "2 windows, 32 fasteners")
+                .contains("crew W1, 3 people", "1 Invented Quay\nSample Harbour\nSite Q");
         assertThat(text(paper("C1"))).contains("QW1-02").doesNotContain("QW2-01");
         assertThat(paper("nobody").getStatusCode().value()).isEqualTo(404);
 
@@ -172,7 +175,9 @@ class MyDayViewTests extends SpringBrowserlessTest {
         people.signIn(people.scheduler());
         String paper = text(paper("W1", "es")) + text(paper("C1", "es"));
         assertThat(paper).contains("cuadrilla W1", "Carga para este día", "trabajo en altura", "persona competente");
-        assertThat(new SpanishWords(List.of("Quay Nine Mill Row west south Los Angeles America QW MS")).strange(paper))
+        assertThat(new SpanishWords(List.of(
+                                "Quay Nine Mill Row west south Los Angeles America QW MS Invented Sample Harbour"))
+                        .strange(paper))
                 .isEmpty();
         assertThat(text(paper("W1", "xx"))).contains("Load for this day");
     }
