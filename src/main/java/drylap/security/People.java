@@ -5,6 +5,7 @@ import drylap.kernel.Coded;
 import drylap.kernel.Language;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reading;
+import drylap.persistence.jooq.tables.records.PersonRecord;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import java.time.Clock;
@@ -37,7 +38,7 @@ public final class People {
     public List<Listed> all(Person who) {
         who.demand(Operation.SEE_PEOPLE);
         return rows.all().stream()
-                .map(row -> new Listed(rows.person(row), row.getActive(), row.getVersion()))
+                .map(row -> new Listed(rows.person(row), row.getActive(), row.getTakenAway(), row.getVersion()))
                 .toList();
     }
 
@@ -62,6 +63,7 @@ public final class People {
         checked(person);
         transaction.executeWithoutResult(_ -> {
             int administrators = rows.activeAdministrators();
+            stillThere(id);
             boolean wasOne = rows.byId(id)
                     .filter(row -> row.getActive()
                             && Coded.of(Role.class, row.getRole()).managesPeople())
@@ -80,6 +82,7 @@ public final class People {
         if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
         String hash = Passwords.hash(password);
         transaction.executeWithoutResult(_ -> {
+            stillThere(id);
             rows.setPassword(id, hash);
             rows.signOut(id, clock.instant());
             say(who, "set the password of " + nameOf(id));
@@ -191,6 +194,11 @@ public final class People {
         person.problem().ifPresent(words -> {
             throw new IllegalArgumentException(words);
         });
+    }
+
+    private void stillThere(PersonId id) {
+        if (rows.byId(id).filter(PersonRecord::getTakenAway).isPresent())
+            throw new IllegalArgumentException(nameOf(id) + " was taken away for good; add the person anew");
     }
 
     private String nameOf(PersonId id) {
