@@ -37,7 +37,9 @@ class TableOwnershipTests {
             Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),
             Map.entry("weather", Set.of("FORECAST", "FORECAST_HOUR")),
             Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE", "FILE_FOLDER")),
-            Map.entry("security", Set.of(
+            Map.entry(
+                    "security",
+                    Set.of(
                             "PERSON",
                             "PERSON_SITE",
                             "PERSON_TAKEN_AWAY",

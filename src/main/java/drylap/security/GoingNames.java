@@ -33,7 +33,8 @@ final class GoingNames {
         this.names = new ArrayList<>(List.of(name));
         ofPeople = TextPlaces.ofPeople(db);
         for (String table : ofPeople)
-            for (String other : db.fetch("select distinct person from %s where person_id = ?".formatted(table), id.value())
+            for (String other : db.fetch(
+                            "select distinct person from %s where person_id = ?".formatted(table), id.value())
                     .getValues(0, String.class)) if (!names.contains(other) && !isPlaceholder(other)) names.add(other);
     }
 
@@ -55,7 +56,9 @@ final class GoingNames {
                         .sorted(Comparator.comparingInt(String::length).reversed())
                         .map(GoingNames::pattern)
                         .toList());
-        db.fetch("select set_config('drylap.names_going', ?, true)", JsonMapper.shared().writeValueAsString(going));
+        db.fetch(
+                "select set_config('drylap.names_going', ?, true)",
+                JsonMapper.shared().writeValueAsString(going));
     }
 
     /**

@@ -35,16 +35,11 @@ final class HistoryWords {
      */
     static HistoryWords holding(DSLContext db, long person) {
         db.execute("lock table history_seal, change_log in access exclusive mode");
-        return new HistoryWords(
-                db,
-                db.fetch(
-                                """
+        return new HistoryWords(db, db.fetch("""
                                 select c.id from change_log c join history_seal s on s.change_id = c.id
                                 where name_taken_out(c.what) <> c.what
                                     or (c.person_id is null or c.person_id = ?) and name_taken_out(c.person) <> c.person
-                                order by c.id""",
-                                person)
-                        .getValues(0, Long.class));
+                                order by c.id""", person).getValues(0, Long.class));
     }
 
     int size() {

@@ -61,7 +61,8 @@ public final class KeptOfPerson {
             var found = db.fetch("select to_jsonb(one)::text from %s one where %s%s"
                             .formatted(TextPlaces.quoted(table), mine, named))
                     .getValues(0, String.class);
-            if (!found.isEmpty()) tables.put(table, found.stream().map(KeptOfPerson::open).toList());
+            if (!found.isEmpty())
+                tables.put(table, found.stream().map(KeptOfPerson::open).toList());
         });
         return tables;
     }
@@ -71,13 +72,13 @@ public final class KeptOfPerson {
         Map<String, String> numbered = new LinkedHashMap<>(Map.of("person", "id"));
         db.fetch("""
                 select table_name from information_schema.columns
-                where table_schema = 'public' and column_name = 'person_id'""")
-                .forEach(row -> numbered.put(row.get(0, String.class), "person_id"));
+                where table_schema = 'public' and column_name = 'person_id'""").forEach(row -> numbered.put(row.get(0, String.class), "person_id"));
         return numbered;
     }
 
     private static Object open(String row) {
-        Map<String, Object> values = new LinkedHashMap<>(JsonMapper.shared().readerForMapOf(Object.class).<Map<String, Object>>readValue(row));
+        Map<String, Object> values = new LinkedHashMap<>(
+                JsonMapper.shared().readerForMapOf(Object.class).<Map<String, Object>>readValue(row));
         values.keySet().removeAll(SECRET);
         return values;
     }

@@ -45,6 +45,8 @@ public final class People {
     /** @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted */
     public PersonId add(Person who, NewPerson person, String password) {
         who.demand(Operation.CHANGE_PEOPLE);
+        checked(person);
+        checked(password, person.signInName(), person.name());
         return transaction.execute(_ -> {
             var id = insert(person, password, false);
             say(who, "added %s as %s".formatted(person.name(), person.role().words()));
@@ -80,6 +82,7 @@ public final class People {
     /** Sets someone's password, and ends their sessions. */
     public void setPassword(Person who, PersonId id, String password) {
         if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
+        rows.byId(id).ifPresent(row -> checked(password, row.getSignInName(), row.getName()));
         String hash = Passwords.hash(password);
         transaction.executeWithoutResult(_ -> {
             stillThere(id);
@@ -193,6 +196,12 @@ public final class People {
     private static void checked(NewPerson person) {
         person.problem().ifPresent(words -> {
             throw new IllegalArgumentException(words);
+        });
+    }
+
+    private static void checked(String password, String... names) {
+        Passwords.against(password, names).ifPresent(words -> {
+            throw new IllegalArgumentException(words.words());
         });
     }
 

@@ -78,7 +78,8 @@ public final class PeopleTakenAway {
         var person = rows.byId(id).orElseThrow(() -> new IllegalArgumentException("there is no such person"));
         if (person.getTakenAway())
             throw new IllegalArgumentException("%s was taken away before".formatted(person.getName()));
-        boolean one = person.getActive() && Coded.of(Role.class, person.getRole()).managesPeople();
+        boolean one =
+                person.getActive() && Coded.of(Role.class, person.getRole()).managesPeople();
         if (one && administrators == 1)
             throw new IllegalArgumentException(
                     "%s is the last administrator: name another one first".formatted(person.getName()));

@@ -131,7 +131,8 @@ final class PersonRows {
     }
 
     int namesakes(PersonId id, String name) {
-        return db.fetchCount(PERSON, DSL.lower(PERSON.NAME).eq(name.toLowerCase(Locale.ROOT)), PERSON.ID.ne(id.value()));
+        return db.fetchCount(
+                PERSON, DSL.lower(PERSON.NAME).eq(name.toLowerCase(Locale.ROOT)), PERSON.ID.ne(id.value()));
     }
 
     void signOut(PersonId id, Instant at) {

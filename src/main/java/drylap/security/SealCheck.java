@@ -35,8 +35,8 @@ public final class SealCheck {
     /** How the act of taking someone away reads in the history: what stands for them, lines whose words changed, and a digest over those. */
     static final String TAKEN_AWAY = "took %s away; %d lines of the history read otherwise since, sha256 %s";
 
-    private static final Pattern ACT =
-            Pattern.compile("took person [0-9]+ away; [0-9]+ lines of the history read otherwise since, sha256 ([0-9a-f]{64})");
+    private static final Pattern ACT = Pattern.compile(
+            "took person [0-9]+ away; [0-9]+ lines of the history read otherwise since, sha256 ([0-9a-f]{64})");
     private static final int AT_A_TIME = 1_000;
 
     private final DSLContext db;
@@ -61,8 +61,8 @@ public final class SealCheck {
         rows.intoGroups(HISTORY_WORDS_GONE.ACT_ID)
                 .forEach((act, of) -> acts.put(
                         act,
-                        HistoryWords.digest(of.map(
-                                row -> new HistoryWords.Gone(row.getChangeId(), row.getWordsSha256())))));
+                        HistoryWords.digest(
+                                of.map(row -> new HistoryWords.Gone(row.getChangeId(), row.getWordsSha256())))));
     }
 
     /**
@@ -132,8 +132,9 @@ public final class SealCheck {
                 .forEach(row -> hear(row.getWhat()));
         acts.forEach((act, digest) -> {
             if (!told.contains(digest))
-                faults.add("a name was taken out of lines of the history by act %d, of which the history does not tell so"
-                        .formatted(act));
+                faults.add(
+                        "a name was taken out of lines of the history by act %d, of which the history does not tell so"
+                                .formatted(act));
         });
     }
 

@@ -37,7 +37,8 @@ final class TextPlaces {
             "run_waypoint");
 
     /** Not words: the migrations, and the claims on background work. */
-    private static final Set<String> PASSED_BY = Set.of("flyway_schema_history", "scheduled_tasks", "person_taken_away");
+    private static final Set<String> PASSED_BY =
+            Set.of("flyway_schema_history", "scheduled_tasks", "person_taken_away");
 
     /** @param changes whether names are taken out of it; else it is a key or as it was brought in */
     record Place(String table, String column, boolean list, boolean json, boolean changes) {
@@ -47,7 +48,9 @@ final class TextPlaces {
             if (list)
                 return "case when %1$s is null then null else array(select name_taken_out(one) from unnest(%1$s) one) end"
                         .formatted(quoted);
-            return json ? "name_taken_out(%1$s::text)::jsonb".formatted(quoted) : "name_taken_out(%s)".formatted(quoted);
+            return json
+                    ? "name_taken_out(%1$s::text)::jsonb".formatted(quoted)
+                    : "name_taken_out(%s)".formatted(quoted);
         }
 
         String holdsAName() {

@@ -78,8 +78,7 @@ class PeopleTakenAwayDbTests {
         signInName = "zq-" + surname.toLowerCase(java.util.Locale.ROOT);
         var person = new NewPerson(signInName, name(), Role.SCHEDULER, Reach.EVERYWHERE, null);
         id = people.add(administrator, person, TestPeople.PASSWORD);
-        try (var sql = Objects.requireNonNull(
-                getClass().getResourceAsStream("/security/what-a-person-left.sql"))) {
+        try (var sql = Objects.requireNonNull(getClass().getResourceAsStream("/security/what-a-person-left.sql"))) {
             db.connection(connection -> {
                 try (var statement = connection.createStatement()) {
                     statement.execute(new String(sql.readAllBytes(), StandardCharsets.UTF_8)
@@ -123,7 +122,8 @@ class PeopleTakenAwayDbTests {
                 .containsAll(TextPlaces.ofPeople(db).stream()
                         .filter(table -> !table.equals("photo"))
                         .toList())
-                .contains("person", "api_token", "hook", "hook_delivery", "kept_answer", "job", "sign_in_failure", "pin");
+                .contains(
+                        "person", "api_token", "hook", "hook_delivery", "kept_answer", "job", "sign_in_failure", "pin");
     }
 
     @Test
@@ -184,7 +184,9 @@ class PeopleTakenAwayDbTests {
         assertThat(checked.withoutName()).isPositive();
         assertThat(history()).contains("added person %d as scheduler".formatted(id.value()));
 
-        long line = db.select(DSL.max(HISTORY_WORDS_GONE.CHANGE_ID)).from(HISTORY_WORDS_GONE).fetchSingle(0, Long.class);
+        long line = db.select(DSL.max(HISTORY_WORDS_GONE.CHANGE_ID))
+                .from(HISTORY_WORDS_GONE)
+                .fetchSingle(0, Long.class);
         assertThat(db.fetchSingle(HISTORY_SEAL, HISTORY_SEAL.CHANGE_ID.eq(line)).getNonce())
                 .containsOnly(0);
         assertThat(faultsAfter("update change_log set what = 'nothing' where id = %d".formatted(line)))

@@ -39,8 +39,7 @@ class PeopleView extends Div {
     private final transient List<SiteId> sites;
     private final UnorderedList list = new UnorderedList();
 
-    PeopleView(
-            People people, SignedIn signedIn, JobFolders folders, PeopleTakenAway away, KeptOfPerson kept) {
+    PeopleView(People people, SignedIn signedIn, JobFolders folders, PeopleTakenAway away, KeptOfPerson kept) {
         this.people = people;
         this.away = away;
         this.kept = kept;
@@ -107,8 +106,8 @@ class PeopleView extends Div {
         out.setAriaLabel("Sign out everywhere: " + one.name());
         var ways = new Div(change, password, out);
         if (!one.id().equals(signedIn.person().id())) {
-            var gone = new Button(
-                    "Take away", _ -> new TakeAwayDialog(away, kept, signedIn, listed, this::show).open());
+            var gone =
+                    new Button("Take away", _ -> new TakeAwayDialog(away, kept, signedIn, listed, this::show).open());
             gone.setAriaLabel("Take away " + one.name());
             ways.add(gone);
         }

@@ -61,8 +61,9 @@ final class TakeAwayDialog extends Dialog {
                 new Paragraph(say.it(
                         "“{0}” will stand in place of the name in all that Drylap keeps. What the person did stays, with its time and place, and the history can still be checked. Nobody can take this back.",
                         what.placeholder())),
-                new Paragraph(say.it(
-                        "Sessions, tokens and hooks of the person end, and so do the calendar links that the person made: make new ones for the crews.")),
+                new Paragraph(
+                        say.it(
+                                "Sessions, tokens and hooks of the person end, and so do the calendar links that the person made: make new ones for the crews.")),
                 changed(what),
                 new Paragraph(
                         say.it(
@@ -76,8 +77,8 @@ final class TakeAwayDialog extends Dialog {
     private UnorderedList changed(TakingAway what) {
         Map<String, Long> counted = new TreeMap<>();
         what.changed()
-                .forEach(rows -> counted.merge(
-                        say.it(WORDS.getOrDefault(rows.table(), OTHERS)), rows.rows(), Long::sum));
+                .forEach(rows ->
+                        counted.merge(say.it(WORDS.getOrDefault(rows.table(), OTHERS)), rows.rows(), Long::sum));
         var list = new UnorderedList();
         counted.forEach((words, rows) -> list.add(new ListItem("%s: %d".formatted(words, rows))));
         return list;
@@ -94,11 +95,9 @@ final class TakeAwayDialog extends Dialog {
                                     "Somebody else has the same name: it stays in what they did, and goes from texts that do not say which of them is meant.")));
         long stays = what.stays().stream().mapToLong(TakingAway.Rows::rows).sum();
         if (stays > 0)
-            add(
-                    new Paragraph(
-                            say.it(
-                                    "The same words stay in {0} rows that are keys or were brought in, such as names of sites and crews.",
-                                    stays)));
+            add(new Paragraph(say.it(
+                    "The same words stay in {0} rows that are keys or were brought in, such as names of sites and crews.",
+                    stays)));
     }
 
     private void takeAway() {

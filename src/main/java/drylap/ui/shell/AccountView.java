@@ -72,8 +72,9 @@ class AccountView extends Div implements Spoken {
                 out,
                 // by its address: the screen is of another package, which knows this one
                 new Anchor("programs", say.it("Other programs: tokens and hooks")),
-                new Paragraph(say.it(
-                        "Whoever manages people can take you away from Drylap; a number then stands in place of your name.")),
+                new Paragraph(
+                        say.it(
+                                "Whoever manages people can take you away from Drylap; a number then stands in place of your name.")),
                 new KeptLink(say, kept, signedIn, who.id()));
         panel.addClassName("panel");
         add(new ReadingPanel(say, this::read), panel);
@@ -119,7 +120,7 @@ class AccountView extends Div implements Spoken {
 
     private void setPassword() {
         Person who = signedIn.person();
-        var against = Passwords.against(fresh.getValue());
+        var against = Passwords.against(fresh.getValue(), who.signInName(), who.name());
         fresh.setErrorMessage(against.map(say::it).orElse(""));
         fresh.setInvalid(against.isPresent());
         if (against.isPresent() || !isTheirs(who)) return;
