@@ -5,6 +5,7 @@ import static drylap.forecasts.ForecastSource.MET_NORWAY;
 import static drylap.forecasts.ForecastSource.OPEN_METEO;
 import static drylap.forecasts.ForecastSource.US_WEATHER_SERVICE;
 
+import drylap.api.RestBodies;
 import drylap.buildingmodel.BuildingModels;
 import drylap.buildingmodel.ModelReading;
 import drylap.forecasts.ForecastReader;
@@ -42,7 +43,8 @@ enum FuzzTarget {
     FORECAST_US_WEATHER_SERVICE("forecast-us-weather-service", bytes -> forecast(US_WEATHER_SERVICE, bytes)),
     FORECAST_OPEN_METEO("forecast-open-meteo", bytes -> forecast(OPEN_METEO, bytes)),
     FORECAST_MET_NORWAY("forecast-met-norway", bytes -> forecast(MET_NORWAY, bytes)),
-    PHOTO("photo", FuzzTarget::photo);
+    PHOTO("photo", FuzzTarget::photo),
+    REST_BODY("rest-body", RestBodies::read);
 
     private static final Path SEEDS = Path.of("src/test/resources/fuzz");
 

@@ -44,7 +44,7 @@ final class TakeAwayDialog extends Dialog {
         this.after = after;
         var who = signedIn.person();
         say = new Speech(who.reading());
-        addClassName("take-away");
+        setMaxWidth("36rem");
         setHeaderTitle(say.it("Take {0} away", listed.person().name()));
         add(trouble);
         getFooter().add(new Button(say.it("Cancel"), _ -> close()));
