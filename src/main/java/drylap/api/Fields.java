@@ -82,7 +82,8 @@ public final class Fields {
                     "has %d characters; accepted: up to %d"
                             .formatted(node.stringValue().length(), longest));
         else if (hasZero(node.stringValue())) reject(name, "has the character U+0000; accepted: a text without it");
-        else if (isCut(node.stringValue())) reject(name, "has half a character (\\ud800 to \\udfff alone); accepted: whole ones");
+        else if (isCut(node.stringValue()))
+            reject(name, "has half a character (\\ud800 to \\udfff alone); accepted: whole ones");
         else return node.stringValue().isBlank() ? null : node.stringValue();
         return null;
     }

@@ -34,8 +34,9 @@ final class OldForecasts implements RegularWork {
     OldForecasts(
             DSLContext db, BackgroundWork work, Clock clock, @Value("${drylap.keep.forecasts-days:400}") int days) {
         if (days < FEWEST_DAYS || days > MOST_DAYS)
-            throw new IllegalArgumentException("drylap.keep.forecasts-days (DRYLAP_KEEP_FORECASTS): %d; accepted: %d to %d days"
-                    .formatted(days, FEWEST_DAYS, MOST_DAYS));
+            throw new IllegalArgumentException(
+                    "drylap.keep.forecasts-days (DRYLAP_KEEP_FORECASTS): %d; accepted: %d to %d days"
+                            .formatted(days, FEWEST_DAYS, MOST_DAYS));
         this.db = db;
         this.work = work;
         this.clock = clock;

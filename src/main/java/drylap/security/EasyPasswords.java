@@ -16,12 +16,48 @@ final class EasyPasswords {
     private static final int SHORTEST_NAME = 3;
     /** From memory: words that stand near the top of every list of passwords that came to light. */
     private static final List<String> WORDS = List.of(
-            "drylap", "password", "passw0rd", "passwort", "contraseña", "contrasena", "welcome", "bienvenido", "letmein", "iloveyou",
-            "changeme", "secret", "secreto", "admin", "administrator", "login", "master", "summer", "winter", "spring", "autumn",
-            "verano", "invierno", "football", "baseball", "dragon", "monkey", "sunshine", "princess", "superman", "window", "ventana");
+            "drylap",
+            "password",
+            "passw0rd",
+            "passwort",
+            "contraseña",
+            "contrasena",
+            "welcome",
+            "bienvenido",
+            "letmein",
+            "iloveyou",
+            "changeme",
+            "secret",
+            "secreto",
+            "admin",
+            "administrator",
+            "login",
+            "master",
+            "summer",
+            "winter",
+            "spring",
+            "autumn",
+            "verano",
+            "invierno",
+            "football",
+            "baseball",
+            "dragon",
+            "monkey",
+            "sunshine",
+            "princess",
+            "superman",
+            "window",
+            "ventana");
 
     private static final List<String> ROWS = List.of(
-            "qwertyuiop", "qwertzuiop", "azertyuiop", "asdfghjkl", "zxcvbnm", "yxcvbnm", "1234567890", "abcdefghijklmnopqrstuvwxyz");
+            "qwertyuiop",
+            "qwertzuiop",
+            "azertyuiop",
+            "asdfghjkl",
+            "zxcvbnm",
+            "yxcvbnm",
+            "1234567890",
+            "abcdefghijklmnopqrstuvwxyz");
     private static final Pattern YEAR = Pattern.compile("(19|20)[0-9]{2}");
     private static final Pattern SAME = Pattern.compile("(.)\\1{2,}");
     private static final Pattern NO_LETTER = Pattern.compile("[^\\p{L}\\p{N}]+");
@@ -34,7 +70,8 @@ final class EasyPasswords {
         for (String row : ROWS)
             for (String way : List.of(row, new StringBuilder(row).reverse().toString()))
                 for (int length = way.length(); length >= RUN; length--)
-                    for (int from = 0; from + length <= way.length(); from++) runs.add(way.substring(from, from + length));
+                    for (int from = 0; from + length <= way.length(); from++)
+                        runs.add(way.substring(from, from + length));
         runs.sort(Comparator.comparingInt(String::length).reversed());
         return runs;
     }
@@ -50,8 +87,7 @@ final class EasyPasswords {
                 ? Optional.empty()
                 : Optional.of(Saying.of(
                         "the password is easy to guess: without names, usual words, years and rows of keys {0} characters are left; accepted: {1} or more",
-                        left.length(),
-                        LEFT));
+                        left.length(), LEFT));
     }
 
     private static List<String> words(String... names) {

@@ -33,16 +33,12 @@ class OldForecastsDbTests {
     private final String site = "OLD-" + UUID.randomUUID();
 
     private long kept(int daysAgo) {
-        return db.fetchSingle(
-                        """
+        return db.fetchSingle("""
                         insert into kept_forecast (site, source, latitude, longitude, fetched_at, remarks, first_hour, rain_mm, rain_probability,
                             chance_since_s, wind_m_s, gust_m_s, wind_from_deg, temperature_c, relative_humidity)
                         values (?, 'csv', 50, 5, now() - make_interval(days => ?), '{}'::text[], now(), array[0.0], array[0.0], array[0], array[1.0],
                             array[1.0], array[1.0], array[10.0], array[50.0])
-                        returning id""",
-                        site,
-                        daysAgo)
-                .get(0, Long.class);
+                        returning id""", site, daysAgo).get(0, Long.class);
     }
 
     private void siteOfAPlanBy(long forecast) {
@@ -52,12 +48,12 @@ class OldForecastsDbTests {
                         select id, '%1$s', 0, 'Old', 50, 5, 'UTC', 'II' from f),
                     p as (insert into plan (folder_id, made_at, starts_at, horizon_end, hard, medium, soft)
                         select id, now(), now(), now(), 0, 0, 0 from f returning id)
-                insert into plan_forecast (plan_id, site, kept_id, source, fetched_at) select id, '%1$s', %2$d, 'csv', now() from p"""
-                .formatted(site, forecast));
+                insert into plan_forecast (plan_id, site, kept_id, source, fetched_at) select id, '%1$s', %2$d, 'csv', now() from p""".formatted(site, forecast));
     }
 
     private List<Long> ids() {
-        return db.fetch("select id from kept_forecast where site = ? order by id", site).getValues(0, Long.class);
+        return db.fetch("select id from kept_forecast where site = ? order by id", site)
+                .getValues(0, Long.class);
     }
 
     @Test

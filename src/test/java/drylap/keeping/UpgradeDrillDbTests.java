@@ -51,7 +51,9 @@ class UpgradeDrillDbTests {
 
     static List<Path> databases() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {
-            return files.filter(file -> file.toString().endsWith(".zip")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".zip"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -134,12 +136,14 @@ class UpgradeDrillDbTests {
                     (select string_agg(format('child.%I is not null', c.attname), ' and ')
                         from unnest(conkey) k(child) join pg_attribute c on c.attrelid = conrelid and c.attnum = k.child)
                 from pg_constraint where contype = 'f' and connamespace = 'public'::regnamespace"""))
-            assertThat(db.fetchSingle("select count(*) from %s child where %s and not exists (select from %s parent where %s)"
-                                    .formatted(key.get(0), key.get(4), key.get(1), key.get(3)))
+            assertThat(db.fetchSingle(
+                                    "select count(*) from %s child where %s and not exists (select from %s parent where %s)"
+                                            .formatted(key.get(0), key.get(4), key.get(1), key.get(3)))
                             .get(0, Long.class))
                     .as("rows of %s without what %s names", key.get(0), key.get(2))
                     .isZero();
-        assertThat(db.fetch("select conname from pg_constraint where not convalidated")).isEmpty();
+        assertThat(db.fetch("select conname from pg_constraint where not convalidated"))
+                .isEmpty();
     }
 
     /** What the pages ask for: the folder, the plan that people work by, the state of each opening; and people come in. */
@@ -147,7 +151,9 @@ class UpgradeDrillDbTests {
         var folders = program.getBean(JobFolders.class);
         for (StoredFolder stored : folders.list()) {
             var folder = folders.load(stored.id());
-            assertThat(folder.openings()).hasSize(count(db, "opening where folder_id = " + stored.id().value()));
+            assertThat(folder.openings())
+                    .hasSize(
+                            count(db, "opening where folder_id = " + stored.id().value()));
             assertThat(program.getBean(OpeningStates.class).states(stored.id())).hasSameSizeAs(folder.openings());
             assertThat(program.getBean(OpeningStates.class).states(stored.id()).stream()
                             .filter(state -> !state.done().isEmpty()))
@@ -157,15 +163,17 @@ class UpgradeDrillDbTests {
                     .ifPresent(plan -> assertThat(plan.visits())
                             .hasSize(count(db, "visit where plan_id = (select max(id) from plan)")));
             program.getBean(Publications.class).latest(stored.id()).ifPresent(publication -> {
-                var visits = program.getBean(Plans.class).load(publication.plan()).visits();
+                var visits =
+                        program.getBean(Plans.class).load(publication.plan()).visits();
                 assertThat(visits)
                         .isNotEmpty()
-                        .hasSize(count(db, "visit where plan_id = " + publication.plan().value()));
+                        .hasSize(count(
+                                db,
+                                "visit where plan_id = " + publication.plan().value()));
             });
         }
         assertThat(folders.list()).isNotEmpty();
-        for (var person :
-                program.getBean(People.class).demo().stream().limit(2).toList())
+        for (var person : program.getBean(People.class).demo().stream().limit(2).toList())
             assertThat(program.getBean(SignIns.class)
                             .enter(person.signInName(), DemoPassword.of(person.signInName()), "here"))
                     .isInstanceOf(SignIns.Outcome.In.class);

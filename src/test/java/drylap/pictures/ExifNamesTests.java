@@ -18,7 +18,9 @@ class ExifNamesTests {
     private static byte[] tiff(ByteOrder order) {
         byte[] owner = OWNER.getBytes(StandardCharsets.US_ASCII);
         var tiff = ByteBuffer.allocate(200).order(order);
-        tiff.putShort((short) (order == ByteOrder.BIG_ENDIAN ? 0x4D4D : 0x4949)).putShort((short) 42).putInt(8);
+        tiff.putShort((short) (order == ByteOrder.BIG_ENDIAN ? 0x4D4D : 0x4949))
+                .putShort((short) 42)
+                .putInt(8);
         tiff.putShort((short) 3);
         entry(tiff, 0x0112, 3, 1, order == ByteOrder.BIG_ENDIAN ? 6 << 16 : 6);
         entry(tiff, 0x013B, 2, owner.length, 100);

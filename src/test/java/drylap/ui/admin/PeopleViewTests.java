@@ -32,7 +32,8 @@ class PeopleViewTests extends SpringBrowserlessTest {
 
     private void press(String aria) {
         test(find(Button.class).all().stream()
-                        .filter(button -> button.getAriaLabel().filter(aria::equals).isPresent())
+                        .filter(button ->
+                                button.getAriaLabel().filter(aria::equals).isPresent())
                         .findFirst()
                         .orElseThrow())
                 .click();
@@ -61,7 +62,8 @@ class PeopleViewTests extends SpringBrowserlessTest {
 
         assertThat(testPeople.person(gone.id()).name())
                 .isEqualTo("person " + gone.id().value());
-        assertThat(find(ListItem.class).all().stream().map(one -> one.getElement().getTextRecursively()))
+        assertThat(find(ListItem.class).all().stream()
+                        .map(one -> one.getElement().getTextRecursively()))
                 .noneMatch(line -> line.contains(gone.name()))
                 .anyMatch(line -> line.contains("taken away") && !line.contains("Password"));
     }
