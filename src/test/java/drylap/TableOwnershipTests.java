@@ -37,7 +37,16 @@ class TableOwnershipTests {
             Map.entry("crews", Set.of("CREW", "SHIFT", "TRAVEL_LEG", "ABSENCE")),
             Map.entry("weather", Set.of("FORECAST", "FORECAST_HOUR")),
             Map.entry("platform", Set.of("JOB", "SCHEDULED_TASKS", "STORED_FILE", "FILE_FOLDER")),
-            Map.entry("security", Set.of("PERSON", "PERSON_SITE", "CHANGE_LOG", "HISTORY_SEAL", "SIGN_IN_FAILURE")),
+            Map.entry(
+                    "security",
+                    Set.of(
+                            "PERSON",
+                            "PERSON_SITE",
+                            "PERSON_TAKEN_AWAY",
+                            "CHANGE_LOG",
+                            "HISTORY_SEAL",
+                            "HISTORY_WORDS_GONE",
+                            "SIGN_IN_FAILURE")),
             Map.entry("progress", Set.of("STEP_MARK", "PHOTO", "SITE_PHOTO_PLACE")),
             Map.entry("roughopening", Set.of("ROUGH_MEASUREMENT", "ROUGH_SIZE")),
             Map.entry("risk", Set.of("ODDS_RUN")),

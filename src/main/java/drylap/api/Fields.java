@@ -1,6 +1,7 @@
 package drylap.api;
 
 import drylap.kernel.Coded;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -55,7 +56,7 @@ public final class Fields {
     public String id(String name) {
         return read(name, "1 to %d characters".formatted(LONGEST_ID), "?", node -> {
             String text = node.isString() ? node.stringValue() : "";
-            return text.isBlank() || text.length() > LONGEST_ID || hasZero(text) ? null : text;
+            return text.isBlank() || text.length() > LONGEST_ID || hasZero(text) || isCut(text) ? null : text;
         });
     }
 
@@ -81,6 +82,8 @@ public final class Fields {
                     "has %d characters; accepted: up to %d"
                             .formatted(node.stringValue().length(), longest));
         else if (hasZero(node.stringValue())) reject(name, "has the character U+0000; accepted: a text without it");
+        else if (isCut(node.stringValue()))
+            reject(name, "has half a character (\\ud800 to \\udfff alone); accepted: whole ones");
         else return node.stringValue().isBlank() ? null : node.stringValue();
         return null;
     }
@@ -88,6 +91,11 @@ public final class Fields {
     /** JSON can write it, and PostgreSQL keeps no text with it. */
     private static boolean hasZero(String text) {
         return text.indexOf('\0') >= 0;
+    }
+
+    /** JSON can write half of a pair too, which would be kept as a question mark. */
+    private static boolean isCut(String text) {
+        return !StandardCharsets.UTF_8.newEncoder().canEncode(text);
     }
 
     List<UUID> keys(String name, int most) {

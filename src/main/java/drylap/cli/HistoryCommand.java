@@ -54,6 +54,9 @@ final class HistoryCommand implements Callable<Integer> {
         out.printf(
                 "%,d lines sealed, %,d not yet, %d faults.%n",
                 result.sealed(), result.unsealed(), result.faults().size());
+        if (result.withoutName() > 0)
+            out.printf(
+                    "Of %,d lines someone's name was taken out since, as the history tells.%n", result.withoutName());
         result.head().ifPresent(head -> out.printf("Head %s%n", head));
         return result.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.BREACHES;
     }

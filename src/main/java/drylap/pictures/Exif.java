@@ -48,9 +48,10 @@ final class Exif {
                 .array();
     }
 
-    /** What is written back: all, or which side is up; empty where that says nothing. */
+    /** What is written back: all but who took it, or which side is up; empty where that says nothing. */
     static byte[] kept(byte[] tiff, boolean all) {
-        if (all) return tiff;
+        byte[] nameless = all ? ExifNames.blanked(tiff) : new byte[0];
+        if (nameless.length > 0) return nameless;
         var orientation = orientation(tiff);
         return orientation.equals(Orientation.AS_STORED) ? new byte[0] : only(orientation);
     }

@@ -22,7 +22,7 @@ public final class Pictures {
     /**
      * Takes out what is not the picture, then decodes the rest as proof that it is one.
      *
-     * @param keepPlace leave in what the camera wrote as Exif, the place among it; else only which side is up stays
+     * @param keepPlace leave in what the camera wrote as Exif, the place among it, but for who took it; else only which side is up stays
      * @throws BadPicture where the bytes are of no known kind, cut off, too large once decoded, or moving
      */
     public static Picture lookAt(byte[] sent, boolean keepPlace) throws BadPicture {

@@ -68,8 +68,9 @@ public final class FirstUse {
                 alone ? Role.CONTRACTOR : Role.ADMINISTRATOR,
                 alone ? Reach.EVERYWHERE : Reach.NOWHERE,
                 null);
-        Optional<String> problem =
-                person.problem().or(() -> Passwords.against(password).map(Saying::words));
+        Optional<String> problem = person.problem()
+                .or(() -> Passwords.against(password, person.signInName(), person.name())
+                        .map(Saying::words));
         if (problem.isPresent()) return new Outcome.Refused(problem.get());
         boolean first = people.addFirst(person, password);
         code = null;

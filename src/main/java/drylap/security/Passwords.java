@@ -21,8 +21,16 @@ public final class Passwords {
 
     private Passwords() {}
 
-    /** What speaks against a new password, in words. */
-    public static Optional<Saying> against(String password) {
+    /**
+     * What speaks against a new password, in words.
+     *
+     * @param names of the person, which are tried first by whoever guesses
+     */
+    public static Optional<Saying> against(String password, String... names) {
+        return outOfLength(password).or(() -> EasyPasswords.against(password, names));
+    }
+
+    private static Optional<Saying> outOfLength(String password) {
         if (password.length() < SHORTEST)
             return Optional.of(
                     Saying.of("the password has {0} characters; accepted: {1} or more", password.length(), SHORTEST));
@@ -32,9 +40,9 @@ public final class Passwords {
                 : Optional.empty();
     }
 
-    /** @throws IllegalArgumentException where something speaks against it */
+    /** @throws IllegalArgumentException where it is too short or too long */
     static String hash(String password) {
-        against(password).ifPresent(words -> {
+        outOfLength(password).ifPresent(words -> {
             throw new IllegalArgumentException(words.words());
         });
         return Objects.requireNonNull(BCRYPT.encode(password));

@@ -5,6 +5,7 @@ import drylap.kernel.Coded;
 import drylap.kernel.Language;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reading;
+import drylap.persistence.jooq.tables.records.PersonRecord;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import java.time.Clock;
@@ -37,13 +38,15 @@ public final class People {
     public List<Listed> all(Person who) {
         who.demand(Operation.SEE_PEOPLE);
         return rows.all().stream()
-                .map(row -> new Listed(rows.person(row), row.getActive(), row.getVersion()))
+                .map(row -> new Listed(rows.person(row), row.getActive(), row.getTakenAway(), row.getVersion()))
                 .toList();
     }
 
     /** @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted */
     public PersonId add(Person who, NewPerson person, String password) {
         who.demand(Operation.CHANGE_PEOPLE);
+        checked(person);
+        checked(password, person.signInName(), person.name());
         return transaction.execute(_ -> {
             var id = insert(person, password, false);
             say(who, "added %s as %s".formatted(person.name(), person.role().words()));
@@ -62,6 +65,7 @@ public final class People {
         checked(person);
         transaction.executeWithoutResult(_ -> {
             int administrators = rows.activeAdministrators();
+            stillThere(id);
             boolean wasOne = rows.byId(id)
                     .filter(row -> row.getActive()
                             && Coded.of(Role.class, row.getRole()).managesPeople())
@@ -78,8 +82,10 @@ public final class People {
     /** Sets someone's password, and ends their sessions. */
     public void setPassword(Person who, PersonId id, String password) {
         if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
+        rows.byId(id).ifPresent(row -> checked(password, row.getSignInName(), row.getName()));
         String hash = Passwords.hash(password);
         transaction.executeWithoutResult(_ -> {
+            stillThere(id);
             rows.setPassword(id, hash);
             rows.signOut(id, clock.instant());
             say(who, "set the password of " + nameOf(id));
@@ -191,6 +197,17 @@ public final class People {
         person.problem().ifPresent(words -> {
             throw new IllegalArgumentException(words);
         });
+    }
+
+    private static void checked(String password, String... names) {
+        Passwords.against(password, names).ifPresent(words -> {
+            throw new IllegalArgumentException(words.words());
+        });
+    }
+
+    private void stillThere(PersonId id) {
+        if (rows.byId(id).filter(PersonRecord::getTakenAway).isPresent())
+            throw new IllegalArgumentException(nameOf(id) + " was taken away for good; add the person anew");
     }
 
     private String nameOf(PersonId id) {

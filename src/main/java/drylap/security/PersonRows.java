@@ -114,6 +114,27 @@ final class PersonRows {
                 .execute();
     }
 
+    /** What stands for the name; nothing lets them in any more. What they did, at which sites and in which crew, stays. */
+    void takeAway(PersonId id, String placeholder, Instant at) {
+        db.update(PERSON)
+                .set(PERSON.SIGN_IN_NAME, placeholder)
+                .set(PERSON.NAME, placeholder)
+                .set(PERSON.PASSWORD_HASH, Passwords.hash(Passwords.random()))
+                .set(PERSON.ACTIVE, false)
+                .set(PERSON.TAKEN_AWAY, true)
+                .set(PERSON.SIGNED_OUT_AT, at)
+                .setNull(PERSON.LANGUAGE)
+                .setNull(PERSON.RULER)
+                .set(PERSON.VERSION, PERSON.VERSION.plus(1))
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
+    int namesakes(PersonId id, String name) {
+        return db.fetchCount(
+                PERSON, DSL.lower(PERSON.NAME).eq(name.toLowerCase(Locale.ROOT)), PERSON.ID.ne(id.value()));
+    }
+
     void signOut(PersonId id, Instant at) {
         db.update(PERSON)
                 .set(PERSON.SIGNED_OUT_AT, at)

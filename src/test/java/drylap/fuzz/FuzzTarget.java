@@ -1,8 +1,20 @@
 package drylap.fuzz;
 
+import static drylap.forecasts.ForecastSource.CSV;
+import static drylap.forecasts.ForecastSource.MET_NORWAY;
+import static drylap.forecasts.ForecastSource.OPEN_METEO;
+import static drylap.forecasts.ForecastSource.US_WEATHER_SERVICE;
+
+import drylap.api.RestBodies;
 import drylap.buildingmodel.BuildingModels;
 import drylap.buildingmodel.ModelReading;
-import drylap.forecasts.formats.CsvForecast;
+import drylap.forecasts.ForecastReader;
+import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastSource;
+import drylap.pictures.BadPicture;
+import drylap.pictures.Picture;
+import drylap.pictures.Pictures;
+import drylap.weather.ForecastHour;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Header;
@@ -27,7 +39,12 @@ import java.util.stream.Stream;
 enum FuzzTarget {
     BUILDING_MODEL("building-model", FuzzTarget::model),
     WINDOW_SCHEDULE("window-schedule", FuzzTarget::schedule),
-    FORECAST_CSV("forecast-csv", FuzzTarget::forecast);
+    FORECAST_CSV("forecast-csv", bytes -> forecast(CSV, bytes)),
+    FORECAST_US_WEATHER_SERVICE("forecast-us-weather-service", bytes -> forecast(US_WEATHER_SERVICE, bytes)),
+    FORECAST_OPEN_METEO("forecast-open-meteo", bytes -> forecast(OPEN_METEO, bytes)),
+    FORECAST_MET_NORWAY("forecast-met-norway", bytes -> forecast(MET_NORWAY, bytes)),
+    PHOTO("photo", FuzzTarget::photo),
+    REST_BODY("rest-body", RestBodies::read);
 
     private static final Path SEEDS = Path.of("src/test/resources/fuzz");
 
@@ -87,8 +104,40 @@ enum FuzzTarget {
         Outcomes.of(draft, Folder.ONE, Set.of());
     }
 
-    private static void forecast(byte[] bytes) {
-        must(CsvForecast.read(bytes, Folder.ONE.sites().getFirst()) != null, "neither read nor refused");
+    private static void forecast(ForecastSource source, byte[] bytes) {
+        switch (ForecastReader.of(source).read(bytes, Folder.ONE.sites().getFirst())) {
+            case ForecastReading.Read read -> hours(read.forecast().forecast().hours());
+            case ForecastReading.Refused refused -> must(!refused.summary().isBlank(), "refused without a reason");
+        }
+    }
+
+    /** What is read is kept and planned by, so each number must be one. */
+    private static void hours(List<ForecastHour> hours) {
+        for (ForecastHour hour : hours)
+            must(
+                    hour.rainMm() >= 0
+                            && hour.rainProbability() >= 0
+                            && hour.rainProbability() <= 1
+                            && hour.gustMs() >= 0
+                            && Double.isFinite(hour.rainMm())
+                            && Double.isFinite(hour.gustMs()),
+                    "an hour that cannot be was read: " + hour);
+    }
+
+    /** By its content, whatever it is called; what is kept of it can be looked at again. */
+    private static void photo(byte[] bytes) {
+        Picture seen;
+        try {
+            seen = Pictures.lookAt(bytes, false);
+        } catch (BadPicture refused) {
+            must(!refused.saying().words().isBlank(), "refused without a reason");
+            return;
+        }
+        try {
+            Pictures.lookAt(seen.bytes(), false);
+        } catch (BadPicture unfit) {
+            throw new IllegalStateException("what is kept of a photo is none", unfit);
+        }
     }
 
     private static void must(boolean holds, String why) {

@@ -76,7 +76,7 @@ class HistorySealsDbTests {
     void an_empty_history_has_no_head() {
         behindItsBack("delete from history_seal; delete from change_log");
         seals.run();
-        assertThat(check()).isEqualTo(new SealCheck.Result(0, Optional.empty(), 0, List.of()));
+        assertThat(check()).isEqualTo(new SealCheck.Result(0, Optional.empty(), 0, 0, List.of()));
     }
 
     /** The same digests by PostgreSQL's own sha256. */

@@ -18,7 +18,8 @@ final class PasswordDialog extends Dialog {
         password.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
         add(new Paragraph("All sessions of this person end."), password);
         var save = new Button("Set the password", _ -> {
-            var against = Passwords.against(password.getValue()).map(drylap.speech.Saying::words);
+            var against = Passwords.against(password.getValue(), whose.signInName(), whose.name())
+                    .map(drylap.speech.Saying::words);
             password.setErrorMessage(against.orElse(""));
             password.setInvalid(against.isPresent());
             if (against.isPresent()) return;

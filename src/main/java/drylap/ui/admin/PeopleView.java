@@ -13,9 +13,11 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.SiteId;
 import drylap.planning.JobFolders;
+import drylap.security.KeptOfPerson;
 import drylap.security.Listed;
 import drylap.security.Operation;
 import drylap.security.People;
+import drylap.security.PeopleTakenAway;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.ui.components.SpreadsheetLink;
@@ -31,12 +33,16 @@ import java.util.stream.Collectors;
 @Needs(Operation.SEE_PEOPLE)
 class PeopleView extends Div {
     private final transient People people;
+    private final transient PeopleTakenAway away;
+    private final transient KeptOfPerson kept;
     private final transient SignedIn signedIn;
     private final transient List<SiteId> sites;
     private final UnorderedList list = new UnorderedList();
 
-    PeopleView(People people, SignedIn signedIn, JobFolders folders) {
+    PeopleView(People people, SignedIn signedIn, JobFolders folders, PeopleTakenAway away, KeptOfPerson kept) {
         this.people = people;
+        this.away = away;
+        this.kept = kept;
         this.signedIn = signedIn;
         this.sites = folders.knownSites();
         addClassName("people-view");
@@ -83,7 +89,12 @@ class PeopleView extends Div {
         var who = new Div(name, words, where);
         who.addClassName("who");
         if (one.demo()) who.add(note("sample"));
-        if (!listed.active()) who.add(note("signed off"));
+        if (!listed.active()) who.add(note(listed.takenAway() ? "taken away" : "signed off"));
+        return listed.takenAway() ? new ListItem(who) : new ListItem(who, ways(listed));
+    }
+
+    private Div ways(Listed listed) {
+        Person one = listed.person();
         var change = new Button(
                 "Change",
                 _ -> PersonDialog.forChange(people, signedIn, sites, listed, this::show)
@@ -94,8 +105,14 @@ class PeopleView extends Div {
         var out = new Button("Sign out everywhere", _ -> signOut(one));
         out.setAriaLabel("Sign out everywhere: " + one.name());
         var ways = new Div(change, password, out);
+        if (!one.id().equals(signedIn.person().id())) {
+            var gone =
+                    new Button("Take away", _ -> new TakeAwayDialog(away, kept, signedIn, listed, this::show).open());
+            gone.setAriaLabel("Take away " + one.name());
+            ways.add(gone);
+        }
         ways.addClassName("ways");
-        return new ListItem(who, ways);
+        return ways;
     }
 
     private void signOut(Person one) {

@@ -16,6 +16,7 @@ import drylap.calendars.CalendarLinks;
 import drylap.kernel.CrewId;
 import drylap.kernel.Reading;
 import drylap.kernel.SiteId;
+import drylap.security.KeptOfPerson;
 import drylap.security.Operation;
 import drylap.security.Passwords;
 import drylap.security.People;
@@ -42,7 +43,12 @@ class AccountView extends Div implements Spoken {
     private final PasswordField fresh = new PasswordField();
 
     AccountView(
-            People people, SignIns signIns, SignedIn signedIn, AuthenticationContext door, CalendarLinks calendars) {
+            People people,
+            SignIns signIns,
+            SignedIn signedIn,
+            AuthenticationContext door,
+            CalendarLinks calendars,
+            KeptOfPerson kept) {
         this.people = people;
         this.signIns = signIns;
         this.signedIn = signedIn;
@@ -65,7 +71,11 @@ class AccountView extends Div implements Spoken {
                         say.it("Setting it, or signing out everywhere, ends all sessions of yours, this one too.")),
                 out,
                 // by its address: the screen is of another package, which knows this one
-                new Anchor("programs", say.it("Other programs: tokens and hooks")));
+                new Anchor("programs", say.it("Other programs: tokens and hooks")),
+                new Paragraph(
+                        say.it(
+                                "Whoever manages people can take you away from Drylap; a number then stands in place of your name.")),
+                new KeptLink(say, kept, signedIn, who.id()));
         panel.addClassName("panel");
         add(new ReadingPanel(say, this::read), panel);
         var crew = who.crew();
@@ -110,7 +120,7 @@ class AccountView extends Div implements Spoken {
 
     private void setPassword() {
         Person who = signedIn.person();
-        var against = Passwords.against(fresh.getValue());
+        var against = Passwords.against(fresh.getValue(), who.signInName(), who.name());
         fresh.setErrorMessage(against.map(say::it).orElse(""));
         fresh.setInvalid(against.isPresent());
         if (against.isPresent() || !isTheirs(who)) return;
