@@ -1,0 +1,14 @@
+package drylap.load;
+
+import java.io.IOException;
+import java.util.Random;
+
+/** Somebody who comes in, and then does one thing after another. */
+interface Worker {
+    void comeIn() throws IOException, InterruptedException;
+
+    /** Between two pauses. */
+    void act(Random draw) throws IOException, InterruptedException;
+
+    void leave() throws IOException, InterruptedException;
+}
