@@ -18,7 +18,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** One person's cookies and what they ask; all of them share the connections, as behind a proxy. */
-final class Browser {
+public final class Browser {
     static final JsonMapper JSON = JsonMapper.builder().build();
     private static final Pattern FORM_TOKEN = Pattern.compile("<meta name=\"_csrf\" content=\"([^\"]+)\"");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
@@ -30,13 +30,13 @@ final class Browser {
     private String header = "X-XSRF-TOKEN";
     private String token = "";
 
-    Browser(HttpClient http, URI node) {
+    public Browser(HttpClient http, URI node) {
         this.http = http;
         this.node = node;
     }
 
     /** An answer, or {@link IOException} where there is none in time. */
-    record Answer(int status, String body, String etag) {
+    public record Answer(int status, String body, String etag) {
         JsonNode json() throws IOException {
             try {
                 return JSON.readTree(body);
@@ -52,7 +52,7 @@ final class Browser {
         }
     }
 
-    void signIn(String name, String password) throws IOException, InterruptedException {
+    public void signIn(String name, String password) throws IOException, InterruptedException {
         var page = FORM_TOKEN.matcher(get("/sign-in").good().body());
         if (!page.find()) throw new IOException("the sign-in page has no token");
         String form = "username=%s&password=%s&_csrf=%s".formatted(name, encoded(password), encoded(page.group(1)));
@@ -65,7 +65,7 @@ final class Browser {
         token = me.path("token").stringValue();
     }
 
-    Answer get(String path) throws IOException, InterruptedException {
+    public Answer get(String path) throws IOException, InterruptedException {
         return send(request(path).GET());
     }
 

@@ -4,9 +4,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
 
 /** Everybody at work, each on a thread of their own, with numbers drawn from a seed of their own. */
 final class Crowd {
+    private static final int AT_A_TIME = 4;
     private final List<Thread> threads = new ArrayList<>();
     private final List<Worker> workers;
     private volatile boolean over;
@@ -15,21 +19,29 @@ final class Crowd {
         this.workers = workers;
     }
 
-    /** One after another, as the door wants it. */
+    /** A few at a time: of many at once from one address the door makes some wait. */
     void comeIn() throws InterruptedException {
-        for (Worker one : workers) {
+        try (var door = Executors.newFixedThreadPool(AT_A_TIME)) {
+            door.invokeAll(workers.stream().map(Crowd::coming).toList());
+        }
+    }
+
+    private static Callable<Worker> coming(Worker one) {
+        return () -> {
             try {
                 one.comeIn();
             } catch (IOException counted) {
                 // it is in the table; whoever is not in finds no page either
             }
-        }
+            return one;
+        };
     }
 
     void begin() {
         for (int i = 0; i < workers.size(); i++) {
             Worker one = workers.get(i);
-            Random draw = new Random(i);
+            // small seeds of Random begin alike
+            Random draw = new Random(new SplittableRandom(i).nextLong());
             threads.add(Thread.ofVirtual().start(() -> live(one, draw)));
         }
     }
@@ -37,7 +49,7 @@ final class Crowd {
     private void live(Worker one, Random draw) {
         try {
             while (!over) {
-                Thread.sleep(Think.of(draw));
+                Thread.sleep(one.pause(draw));
                 if (over) return;
                 try {
                     one.act(draw);

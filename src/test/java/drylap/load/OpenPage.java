@@ -27,6 +27,7 @@ final class OpenPage {
     private int clientId;
     private @Nullable WebSocket socket;
     private volatile boolean lost;
+    private String shown = "";
 
     private OpenPage(Browser browser, JsonNode config) throws IOException {
         this.browser = browser;
@@ -43,16 +44,17 @@ final class OpenPage {
         browser.get("/" + route + (query.isEmpty() ? "" : "?" + query)).good();
         String init = "/?v-r=init&location=%s&query=%s%s".formatted(route, Browser.encoded(query), DETAILS);
         var page = new OpenPage(browser, browser.get(init).good().json().path("appConfig"));
-        page.go(route, query);
+        page.shown = page.go(route, query);
         return page;
     }
 
-    private void go(String route, String query) throws IOException, InterruptedException {
+    private String go(String route, String query) throws IOException, InterruptedException {
         String told = tell(
                 "{\"type\":\"event\",\"node\":1,\"event\":\"ui-navigate\",\"data\":{\"route\":\"%s\",\"query\":\"%s\",\"appShellTitle\":\"Drylap\",\"historyState\":{\"idx\":0},\"trigger\":\"\"}}"
                         .formatted(route, query),
                 "");
         if (!told.contains("serverConnected")) throw new IOException("the screen " + route + " was not shown");
+        return told;
     }
 
     private synchronized String tell(String rpc, String more) throws IOException, InterruptedException {
@@ -80,6 +82,11 @@ final class OpenPage {
                 + "&X-Atmosphere-TrackMessageSize=true&Content-Type=application/json%3B%20charset%3DUTF-8&X-atmo-protocol=true";
         socket = browser.socket(path, new Ear(listener));
         return this;
+    }
+
+    /** What the server told when the screen was first shown. */
+    String shown() {
+        return shown;
     }
 
     boolean lost() {

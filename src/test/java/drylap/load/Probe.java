@@ -1,22 +1,24 @@
 package drylap.load;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import tools.jackson.databind.JsonNode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One page on the wall of an opening that nobody else works at, and a phone that marks its lines: from the moment at which the phone has the answer
- * to that at which the page was told what speaks against the opening's release now, which is another thing after each mark.
+ * to that at which the page was told what is still to do there, which is less after each mark.
  */
 final class Probe implements Worker {
-    private static final long PATIENCE_S = 60;
-    private static final Pattern STATE = Pattern.compile(
-            "\"value\":\\s*\"((?:[^\"\\\\]|\\\\.)*(?:not done|is missing|lap missing|waits for)[^\"]*)\"");
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    /** Than people do. */
+    private static final int MARKS_OFTENER = 12;
+
+    private static final Pattern TO_DO = Pattern.compile("still to do: ([^\"]*)");
 
     private final Ground ground;
     private final String scheduler;
@@ -39,43 +41,62 @@ final class Probe implements Worker {
         phone.comeIn();
     }
 
+    /** Its pauses are between marks. */
+    @Override
+    public Duration pause(Random draw) {
+        return Duration.ofSeconds(1);
+    }
+
     /** One opening, line by line. */
     @Override
     public void act(Random draw) throws IOException, InterruptedException {
         String opening = ground.anyOpening(draw);
-        OpenPage wall = OpenPage.at(page, "walls", "opening=" + opening).follow(message -> state(message, opening));
+        OpenPage wall = OpenPage.at(page, "walls", "opening=" + opening);
         try {
-            JsonNode seen = phone.look(opening);
-            for (String line : CrewPhone.open(seen)) {
-                Thread.sleep(Think.of(draw).dividedBy(6));
-                heard.clear();
-                mark(opening, line);
-            }
+            wall.follow(message -> {
+                if (isAbout(message, opening)) heard.add(new Heard(System.nanoTime(), toDo(message)));
+            });
+            markAll(opening, toDo(wall.shown()), draw);
         } finally {
             wall.leave();
         }
     }
 
-    private void state(String message, String opening) {
-        if (!message.contains("Hand-over of " + opening)) return;
-        var found = STATE.matcher(message);
-        String state = found.results().map(one -> one.group(1)).sorted().collect(Collectors.joining("; "));
-        heard.add(new Heard(System.nanoTime(), state));
-    }
-
-    private void mark(String opening, String line) throws IOException, InterruptedException {
-        if (!phone.mark(opening, List.of(line))) return;
-        long confirmed = System.nanoTime();
-        await(confirmed, line);
-    }
-
-    private void await(long confirmed, String line) throws InterruptedException {
-        Heard one = heard.poll(PATIENCE_S, TimeUnit.SECONDS);
-        if (one == null) ground.ask().failed(Kind.PUSHED, "a page was not told within " + PATIENCE_S + " s");
-        else {
-            System.err.println("PROBE " + line + " " + (one.at() - confirmed) / 1_000_000 + " " + one.state());
-            ground.counts().answered(Kind.PUSHED, one.at() - confirmed);
+    private void markAll(String opening, String before, Random draw) throws IOException, InterruptedException {
+        String state = before;
+        for (String line : CrewPhone.open(phone.look(opening))) {
+            Thread.sleep(Think.of(draw).dividedBy(MARKS_OFTENER));
+            heard.clear();
+            if (!phone.mark(opening, List.of(line))) return;
+            Heard told = after(state);
+            if (told == null) {
+                ground.ask().failed(Kind.PUSHED, "a page was not told within " + PATIENCE.toSeconds() + " s");
+                return;
+            }
+            state = told.state();
         }
+    }
+
+    /** Counts how long that took; nothing where the page was never told. */
+    private @Nullable Heard after(String before) throws InterruptedException {
+        long confirmed = System.nanoTime();
+        while (System.nanoTime() - confirmed < PATIENCE.toNanos()) {
+            Heard one = heard.poll(1, TimeUnit.SECONDS);
+            if (one == null || one.state().equals(before)) continue;
+            ground.counts().answered(Kind.PUSHED, one.at() - confirmed);
+            return one;
+        }
+        return null;
+    }
+
+    private static boolean isAbout(String message, String opening) {
+        return message.contains("Hand-over of " + opening);
+    }
+
+    /** Empty where nothing is. */
+    private static String toDo(String message) {
+        var found = TO_DO.matcher(message);
+        return found.find() ? found.group(1) : "";
     }
 
     @Override

@@ -3,7 +3,7 @@ package drylap.load;
 import drylap.security.TestPeople;
 import java.io.IOException;
 
-/** At the door, one after another: of many at once from one address some would have to wait. */
+/** At the door, with name and password. */
 final class SignIn {
     private SignIn() {}
 
