@@ -71,6 +71,22 @@ class ApiSecurity {
                 .build();
     }
 
+    /** Numbers of the node: the address is open to a token that it looks at itself, or to a session that began elsewhere. */
+    @Bean
+    @Order(4)
+    SecurityFilterChain metrics(HttpSecurity http, EndedSessions sessions) throws Exception {
+        return http.securityMatcher("/metrics")
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.NEVER))
+                .authorizeHttpRequests(requests -> requests.requestMatchers(HttpMethod.GET, "/metrics")
+                        .permitAll()
+                        .anyRequest()
+                        .denyAll())
+                .requestCache(cache -> cache.disable())
+                .headers(DataHeaders::tell)
+                .addFilterBefore(new SignedOutMeanwhile(sessions), AuthorizationFilter.class)
+                .build();
+    }
+
     /** Of those who need not sign in, and who find nothing where they have no business. */
     private static HttpSecurity withoutSession(HttpSecurity http) throws Exception {
         return http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))

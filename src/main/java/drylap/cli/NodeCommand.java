@@ -1,13 +1,21 @@
 package drylap.cli;
 
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** Starts a node of the application, which lives on after the command. */
 abstract class NodeCommand implements Callable<Integer> {
     private final Application application;
     private final Application.Node node;
     private boolean started;
+
+    @Spec
+    @Nullable
+    CommandSpec command;
 
     @Mixin
     PortOption port = new PortOption();
@@ -19,6 +27,7 @@ abstract class NodeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        LogForm.demand(Objects.requireNonNull(command).commandLine(), System.getenv(LogForm.VARIABLE));
         String[] settings = port.settings();
         started = true;
         application.start(node, settings);

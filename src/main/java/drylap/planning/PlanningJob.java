@@ -20,13 +20,21 @@ final class PlanningJob implements JobHandler {
     private final PlanningRuns runs;
     private final RunWaypoints waypoints;
     private final Planner planner;
+    private final SolverMeters meters;
 
-    PlanningJob(CurrentFolders folders, Plans plans, PlanningRuns runs, RunWaypoints waypoints, Planner planner) {
+    PlanningJob(
+            CurrentFolders folders,
+            Plans plans,
+            PlanningRuns runs,
+            RunWaypoints waypoints,
+            Planner planner,
+            SolverMeters meters) {
         this.folders = folders;
         this.plans = plans;
         this.runs = runs;
         this.waypoints = waypoints;
         this.planner = planner;
+        this.meters = meters;
     }
 
     @Override
@@ -55,7 +63,9 @@ final class PlanningJob implements JobHandler {
             return;
         }
         places.close();
-        end(job, id, folder, best, notes.closing(best));
+        PlanProgress end = notes.closing(best);
+        end(job, id, folder, best, end);
+        meters.ended(end, end.moves() - (before == null ? 0 : before.moves()));
     }
 
     private void end(Job job, FolderId id, JobFolder folder, Plan best, PlanProgress end) {

@@ -14,22 +14,25 @@ import org.springframework.context.SmartLifecycle;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** A worker has no page; the two addresses that a service manager asks are all that it answers. */
+/** A worker has no page; the two addresses that a service manager asks, and its numbers, are all that it answers. */
 @Component
 @ConditionalOnProperty("drylap.work.alone")
 final class HealthPort implements SmartLifecycle {
     private final NodeHealth health;
+    private final MetricsText metrics;
     private final HttpServer server;
     private final ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor();
     private volatile boolean running;
 
     /** @throws java.net.BindException where somebody has the port */
-    HealthPort(NodeHealth health, @Value("${server.port}") int port) throws IOException {
+    HealthPort(NodeHealth health, MetricsText metrics, @Value("${server.port}") int port) throws IOException {
         this.health = health;
+        this.metrics = metrics;
         server = HttpServer.create(new InetSocketAddress(port), 0);
         server.createContext("/", exchange -> answer(exchange, 404, "there is nothing here"));
         server.createContext("/health/live", exchange -> answer(exchange, 200, "alive"));
         server.createContext("/health/ready", this::ready);
+        server.createContext("/metrics", this::metrics);
         server.setExecutor(threads);
     }
 
@@ -60,6 +63,13 @@ final class HealthPort implements SmartLifecycle {
     private void ready(HttpExchange exchange) throws IOException {
         var readiness = health.readiness();
         answer(exchange, readiness.ready() ? 200 : 503, readiness.words());
+    }
+
+    private void metrics(HttpExchange exchange) throws IOException {
+        String shown = exchange.getRequestHeaders().getFirst("Authorization");
+        if (!metrics.on()) answer(exchange, 404, "there is nothing here");
+        else if (!metrics.opens(shown == null ? "" : shown)) answer(exchange, 401, "show the token of the metrics");
+        else answer(exchange, 200, metrics.text());
     }
 
     private static void answer(HttpExchange exchange, int status, String words) throws IOException {

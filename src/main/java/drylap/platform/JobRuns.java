@@ -32,12 +32,14 @@ final class JobRuns {
     private final Clock clock;
     private final JobPulse pulse;
     private final Map<String, JobHandler> handlers;
+    private final JobMeters meters;
 
-    JobRuns(DSLContext db, TransactionTemplate transaction, Clock clock, JobPulse pulse, List<JobHandler> handlers) {
+    JobRuns(DSLContext db, TransactionTemplate transaction, Clock clock, JobPulse pulse, List<JobHandler> handlers, JobMeters meters) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.pulse = pulse;
+        this.meters = meters;
         this.handlers = handlers.stream().collect(Collectors.toMap(JobHandler::kind, Function.identity()));
     }
 
@@ -54,6 +56,7 @@ final class JobRuns {
             work(handler(row), attempt);
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             end(attempt);
+            meters.ended(row.getKind(), JobStatus.DONE.code());
         } catch (Exception failure) {
             if (DatabaseAway.causes(failure))
                 throw new IllegalStateException(
@@ -61,6 +64,7 @@ final class JobRuns {
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             LOG.error("Job {} ({}) failed", id.value(), row.getKind(), failure);
             fail(attempt, reason(failure));
+            meters.ended(row.getKind(), JobStatus.FAILED.code());
         }
         return true;
     }

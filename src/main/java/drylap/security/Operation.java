@@ -44,7 +44,8 @@ public enum Operation {
     SEE_HANDOFF_RECORD,
     SEE_HISTORY,
     SEE_PEOPLE,
-    CHANGE_PEOPLE;
+    CHANGE_PEOPLE,
+    SEE_MACHINE;
 
     /** In words, as a refusal names it. */
     public String words() {

@@ -49,7 +49,7 @@ public final class Rights {
                         RECORD_WATER_TEST,
                         UNDO_MARK,
                         SEE_HANDOFF_RECORD);
-            case ADMINISTRATOR -> EnumSet.of(SEE_START, CHANGE_SAMPLE, SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY);
+            case ADMINISTRATOR -> EnumSet.of(SEE_START, CHANGE_SAMPLE, SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY, SEE_MACHINE);
             case CONTRACTOR -> contractor();
         };
     }
@@ -64,6 +64,6 @@ public final class Rights {
     /** All but what another trade answers for itself, and the keys to the house. */
     private static Set<Operation> scheduler() {
         return EnumSet.complementOf(
-                EnumSet.of(MARK_FOLLOW_ON, ACCEPT, RETURN, BOOK_CREW_DAY, SEE_PEOPLE, CHANGE_PEOPLE));
+                EnumSet.of(MARK_FOLLOW_ON, ACCEPT, RETURN, BOOK_CREW_DAY, SEE_PEOPLE, CHANGE_PEOPLE, SEE_MACHINE));
     }
 }

@@ -91,7 +91,7 @@ public final class NodesTrial {
         System.err.println("Consoles are in " + home);
         var stop = new Thread(() -> Cluster.endAll(home));
         Runtime.getRuntime().addShutdownHook(stop);
-        try (Cluster cluster = Cluster.start(home, new Cluster.Layout(nodes, nodes, List.of(), List.of()))) {
+        try (Cluster cluster = Cluster.start(home, new Cluster.Layout(nodes, nodes, TrialNode.LASTING, List.of()))) {
             Program program = new Program();
             Setting.begin(program, cluster.webs.getFirst());
             List<Long> folders = bringIn(program, cluster);

@@ -17,32 +17,51 @@ import java.util.stream.Collectors;
 import org.awaitility.Awaitility;
 
 /** A node of the application in a process of its own, started again on the same ports as a service manager does. */
-final class TrialNode {
+public final class TrialNode {
     private static final Duration PATIENCE = Duration.ofSeconds(240);
     private static final HttpClient HTTP =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(2)).build();
 
     /** It is killed soon: most of its life would go into compiling it well. */
-    static final List<String> BRIEF = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+    static final List<String> BRIEF = List.of("-Xmx512m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
-    private final boolean web;
+    static final List<String> LASTING = List.of("-Xmx512m");
+
+
+    private final Kind kind;
     private final int port = Ports.free();
     private final int door = Ports.free();
     private final Path console;
     private final Path home;
     private final String database;
-    private final List<String> java;
     private Process process;
 
     /**
-     * @param database its address for Java
-     * @param java what its virtual machine is told
+     * What runs in it.
+     *
+     * @param words of the command line, the main class first
+     * @param jvm options of the JVM
+     * @param threads for jobs; 0: it only answers
+     * @param ours whether the trial's own classes are there too
      */
-    TrialNode(boolean web, String name, Path home, String database, List<String> java) throws IOException {
-        this.web = web;
+    public record Kind(List<String> words, List<String> jvm, int threads, boolean ours) {}
+
+    /** One that only answers or only works. */
+    TrialNode(boolean web, String name, Path home, String database, List<String> jvm) throws IOException {
+        this(
+                web
+                        ? new Kind(List.of(TrialWebNode.class.getName()), jvm, 0, true)
+                        : new Kind(List.of(Drylap.class.getName(), "worker"), jvm, 2, false),
+                name,
+                home,
+                database);
+    }
+
+    /** @param database its address for Java */
+    public TrialNode(Kind kind, String name, Path home, String database) throws IOException {
+        this.kind = kind;
         this.home = home;
         this.database = database;
-        this.java = java;
         console = home.resolve(name + ".txt");
         process = launch();
     }
@@ -50,14 +69,13 @@ final class TrialNode {
     private Process launch() throws IOException {
         List<String> words = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx512m",
                 "--enable-native-access=ALL-UNNAMED",
                 "-Dvaadin.productionMode=true",
                 "-Dtrial.port=" + door,
                 "-cp",
-                classPath(web)));
-        words.addAll(1, java);
-        words.addAll(web ? List.of(TrialWebNode.class.getName()) : List.of(Drylap.class.getName(), "worker"));
+                classPath(kind.ours())));
+        words.addAll(1, kind.jvm());
+        words.addAll(kind.words());
         var builder = new ProcessBuilder(words)
                 .directory(home.toFile())
                 .redirectErrorStream(true)
@@ -77,7 +95,7 @@ final class TrialNode {
                         "DRYLAP_PORT",
                         Integer.toString(port),
                         "DRYLAP_WORK_THREADS",
-                        web ? "0" : "2"));
+                        Integer.toString(kind.threads())));
         return builder.start();
     }
 
@@ -90,27 +108,27 @@ final class TrialNode {
                 .collect(Collectors.joining(File.pathSeparator));
     }
 
-    URI at(String path) {
+    public URI at(String path) {
         return URI.create("http://127.0.0.1:%d%s".formatted(port, path));
     }
 
-    URI door(String path) {
+    public URI door(String path) {
         return URI.create("http://127.0.0.1:%d%s".formatted(door, path));
     }
 
-    long pid() {
+    public long pid() {
         return process.pid();
     }
 
-    boolean isRunning() {
+    public boolean isRunning() {
         return process.isAlive();
     }
 
-    Path console() {
+    public Path console() {
         return console;
     }
 
-    void awaitReady() {
+    public void awaitReady() {
         Awaitility.await()
                 .atMost(PATIENCE)
                 .pollInterval(Duration.ofMillis(200))

@@ -15,7 +15,7 @@ import org.awaitility.Awaitility;
 import org.jspecify.annotations.Nullable;
 
 /** A PostgreSQL as a service manager runs one: its process and all of its children, to be killed, stopped and started again. */
-final class TrialPostgres {
+public final class TrialPostgres {
     private static final Duration PATIENCE = Duration.ofSeconds(120);
     /** The library unpacks its binaries once in a process, wherever it is told to. */
     private static @Nullable Path unpacked;
@@ -37,7 +37,7 @@ final class TrialPostgres {
     }
 
     /** @param data where the data are to be, which is empty yet */
-    static TrialPostgres in(Path home, Path data, List<String> settings) throws IOException {
+    public static TrialPostgres in(Path home, Path data, List<String> settings) throws IOException {
         EmbeddedPostgres.builder()
                 .setOverrideWorkingDirectory(home.resolve("postgres").toFile())
                 .setDataDirectory(data)
@@ -82,12 +82,12 @@ final class TrialPostgres {
                 .start();
     }
 
-    int port() {
+    public int port() {
         return port;
     }
 
     /** Not by the wire that nodes use. */
-    Connection connection() throws SQLException {
+    public Connection connection() throws SQLException {
         return DriverManager.getConnection("jdbc:postgresql://127.0.0.1:%d/postgres".formatted(port), "postgres", "");
     }
 
@@ -99,7 +99,7 @@ final class TrialPostgres {
         process = launch();
     }
 
-    void awaitReady() {
+    public void awaitReady() {
         Awaitility.await().atMost(PATIENCE).pollInterval(Duration.ofMillis(100)).until(() -> {
             try (Connection connection = connection()) {
                 return connection.isValid(5);

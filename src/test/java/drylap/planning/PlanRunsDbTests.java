@@ -12,6 +12,7 @@ import drylap.DbTest;
 import drylap.intake.GeneratedFolder;
 import drylap.kernel.FolderId;
 import drylap.planning.RunState.Status;
+import drylap.platform.MetricsText;
 import drylap.platform.Subscription;
 import java.time.Duration;
 import java.time.Instant;
@@ -44,6 +45,9 @@ class PlanRunsDbTests {
     @Autowired
     DSLContext db;
 
+    @Autowired
+    MetricsText metrics;
+
     JobFolder folder = GeneratedFolder.of(24, 2, 1);
     FolderId id = new FolderId(0);
 
@@ -64,6 +68,30 @@ class PlanRunsDbTests {
         assertThat(plans.latest(id)).contains(expected);
         assertThat(end.progress().soft()).isEqualTo(expected.ledger().soft());
         assertThat(end.progress().planned()).isEqualTo(expected.visits().size());
+    }
+
+    @Test
+    void a_run_that_ended_changes_what_the_node_counts() {
+        double runsBefore = counted("drylap_solver_runs_total");
+        double movesBefore = counted("drylap_solver_moves_total");
+
+        runs.request(id, new PlanRequest(null, null, 300L, 5));
+        RunState end = await(state -> state.status().ended());
+        // it is counted once its end is written
+        Awaitility.await().atMost(PATIENCE).until(() -> counted("drylap_solver_runs_total") > runsBefore);
+
+        assertThat(counted("drylap_solver_moves_total") - movesBefore)
+                .isGreaterThanOrEqualTo(end.progress().moves());
+        assertThat(metrics.text()).contains("drylap_jobs_ended_total{how=\"done\",kind=\"plan\"}");
+    }
+
+    /** Of a line of the text without labels; 0 where there is none yet. */
+    private double counted(String name) {
+        return metrics.text()
+                .lines()
+                .filter(line -> line.startsWith(name + " "))
+                .mapToDouble(line -> Double.parseDouble(line.substring(name.length() + 1)))
+                .sum();
     }
 
     @Test

@@ -62,6 +62,7 @@ class RightsMatrixTests {
             SEE_HISTORY           x . . . x x
             SEE_PEOPLE            . . . . x x
             CHANGE_PEOPLE         . . . . x x
+            SEE_MACHINE           . . . . x x
             """;
 
     @TestFactory

@@ -15,6 +15,13 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(
         classes = Drylap.class,
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = {"vaadin.productionMode=true", "drylap.demo=", "drylap.work.regular=false"})
+        properties = {
+            "vaadin.productionMode=true",
+            "drylap.demo=",
+            "drylap.work.regular=false",
+            "drylap.metrics.token=" + PageTest.METRICS_TOKEN
+        })
 @ContextConfiguration(initializers = DbTest.FreshDatabase.class)
-public @interface PageTest {}
+public @interface PageTest {
+    String METRICS_TOKEN = "shown-by-whoever-scrapes";
+}

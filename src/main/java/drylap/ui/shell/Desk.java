@@ -21,6 +21,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The job folder that lies on the table of one page: the newest, until a person chooses another. */
@@ -34,6 +35,7 @@ public class Desk {
 
     private final JobFolders folders;
     private final ShownFolders shownFolders;
+    private final SharedFolders shared;
     private final Publications publications;
     private final PlanRuns runs;
     private final SignedIn signedIn;
@@ -42,9 +44,16 @@ public class Desk {
     private @Nullable Person shownTo;
     private Runnable turned = () -> {};
 
-    Desk(JobFolders folders, ShownFolders shownFolders, Publications publications, PlanRuns runs, SignedIn signedIn) {
+    Desk(
+            JobFolders folders,
+            ShownFolders shownFolders,
+            SharedFolders shared,
+            Publications publications,
+            PlanRuns runs,
+            SignedIn signedIn) {
         this.folders = folders;
         this.shownFolders = shownFolders;
+        this.shared = shared;
         this.publications = publications;
         this.runs = runs;
         this.signedIn = signedIn;
@@ -121,6 +130,15 @@ public class Desk {
 
     /** Fetches the folder on the table as it stands by now, and its plans. */
     void reload() {
+        reload(this::load);
+    }
+
+    /** The same after news, once for all pages that are told of them. */
+    void reloadTold() {
+        reload(stored -> shared.load(signedIn.person(), stored, lookAtPublished));
+    }
+
+    private void reload(Function<StoredFolder, FolderShown> load) {
         shownTo = signedIn.person();
         List<StoredFolder> all = folders();
         Object chosen = VaadinSession.getCurrent().getAttribute(CHOSEN);
@@ -128,7 +146,7 @@ public class Desk {
                 .filter(stored -> stored.id().equals(chosen))
                 .findFirst()
                 .or(() -> all.stream().findFirst())
-                .map(this::load)
+                .map(load)
                 .orElse(null);
     }
 

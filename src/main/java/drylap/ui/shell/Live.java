@@ -68,17 +68,10 @@ public final class Live {
         return topics.stream().anyMatch(item::isAbout);
     }
 
-    /** On a thread of its own, since reading takes time and news are told on one thread for all. */
     private static void hurry(UI ui, AtomicBoolean waiting, Runnable refresh) {
-        Thread.startVirtualThread(() -> {
-            try {
-                ui.access(() -> {
-                    waiting.set(false);
-                    refresh(ui, refresh);
-                });
-            } catch (UIDetachedException gone) {
-                // whoever left does not need it any more
-            }
+        Turns.take(ui, () -> {
+            waiting.set(false);
+            refresh(ui, refresh);
         });
     }
 }

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.component.UIDetachedException;
 import com.vaadin.flow.component.dependency.CssImport;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
@@ -115,17 +114,13 @@ public class Shell extends Div implements RouterLayout {
     /** On the news thread: many items at once make one look. */
     private void heard(NewsItem item, UI ui) {
         if (item.topic().equals(People.TOPIC) || !looking.compareAndSet(false, true)) return;
-        try {
-            ui.access(this::lookAnew);
-        } catch (UIDetachedException gone) {
-            // whoever left does not need it any more
-        }
+        Turns.take(ui, this::lookAnew);
     }
 
     private void lookAnew() {
         looking.set(false);
         if (view == null || !desk.isTheirs()) return;
-        desk.reload();
+        desk.reloadTold();
         showFolder();
     }
 
