@@ -1,7 +1,10 @@
 package drylap.speech;
 
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
+
 /** What stands in the place of a sentence and is said anew to each who reads it. */
-public sealed interface Part permits Saying, Part.Length, Part.CutLength, Part.Size, Part.Stretch {
+public sealed interface Part permits Saying, Part.Length, Part.CutLength, Part.Size, Part.Stretch, Part.When {
     String in(Speech speech);
 
     /** As long as it is, by the reader's own ruler. */
@@ -33,6 +36,14 @@ public sealed interface Part permits Saying, Part.Length, Part.CutLength, Part.S
         @Override
         public String in(Speech speech) {
             return speech.size(widthMm, heightMm);
+        }
+    }
+
+    /** A day, or a day and its hour and minute: as much of it as is known, by the clock of whoever it is about. */
+    record When(TemporalAccessor at) implements Part {
+        @Override
+        public String in(Speech speech) {
+            return at.isSupported(ChronoField.HOUR_OF_DAY) ? speech.moment(at) : speech.day(at);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 
 /**
@@ -56,13 +57,18 @@ public record Speech(Reading reading) {
     }
 
     /** Such as "Tue 14 Apr". */
-    public String day(LocalDate date) {
+    public String day(TemporalAccessor date) {
         return formatted("EEE d MMM").format(date);
     }
 
     /** Such as "Tue 14 Apr 09:30". */
     public String moment(Instant instant, ZoneId zone) {
-        return formatted("EEE d MMM HH:mm").format(instant.atZone(zone));
+        return moment(instant.atZone(zone));
+    }
+
+    /** By the clock that it was read from. */
+    public String moment(TemporalAccessor at) {
+        return formatted("EEE d MMM HH:mm").format(at);
     }
 
     /** With as many decimals as asked for. */

@@ -62,13 +62,20 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("StartSheet.Standing", 0),
             Map.entry("Doubt", 0),
             Map.entry("SizeClass", 0),
+            Map.entry("LeftOut", 0),
             Map.entry("Lengths.LengthReading.Wrong", 0));
 
     private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");
 
     /** What they answer is said by whoever calls them. */
-    private static final Set<String> SPOKEN_METHODS =
-            Set.of("Words.task", "Words.crewOf", "Words.approach", "CrewDay.standing", "WallPresenter.progress");
+    private static final Set<String> SPOKEN_METHODS = Set.of(
+            "Words.task",
+            "Words.crewOf",
+            "Words.approach",
+            "CrewDay.standing",
+            "WallPresenter.progress",
+            "NotPlanned.reason",
+            "OpeningPresenter.start");
 
     private final Map<String, String> constants = new HashMap<>();
     private final Set<String> said = new TreeSet<>();

@@ -11,6 +11,7 @@ import drylap.planning.Visit;
 import drylap.planning.WhyShut;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.SiteWeather;
 import java.time.Instant;
@@ -115,8 +116,8 @@ public record ForecastChange(
             rows.add(new WallRow(
                     facade.id(),
                     task,
-                    DayWords.days(opened, site.zone()),
-                    DayWords.days(shut, site.zone()),
+                    DayWords.days(Speech.ENGLISH, opened, site.zone()),
+                    DayWords.days(Speech.ENGLISH, shut, site.zone()),
                     hours(opened, shut)));
         }
 

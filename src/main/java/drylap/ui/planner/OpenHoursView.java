@@ -15,6 +15,7 @@ import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.components.ForecastStrip;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.SiteForecast;
@@ -72,7 +73,7 @@ class OpenHoursView extends Div implements FolderView {
 
     private static ForecastStrip strip(FolderShown shown, Facade facade) {
         var strip = new ForecastStrip();
-        strip.show(StripPresenter.strip(shown, facade.id()));
+        strip.show(StripPresenter.strip(Speech.ENGLISH, shown, facade.id()));
         return strip;
     }
 }

@@ -83,7 +83,7 @@ class TakeOffView extends Div implements FolderView, BeforeEnterObserver {
         removeAll();
         List<TakeOffChoice> all = TakeOffChoice.all(now);
         if (now.folder().openings().isEmpty()) {
-            add(Panels.noOpening());
+            add(Panels.noOpening(Speech.ENGLISH));
             return;
         }
         // a list that stays as it is also stays open

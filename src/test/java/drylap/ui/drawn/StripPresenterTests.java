@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
+import drylap.speech.Speech;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Strip.Stretch;
 import drylap.ui.drawn.Strip.TaskHours;
 import org.junit.jupiter.api.Test;
 
 class StripPresenterTests {
-    private final Strip strip = StripPresenter.strip(QuayPlan.unplannedFolder(), QuayPlan.west());
+    private final Strip strip = StripPresenter.strip(Speech.ENGLISH, QuayPlan.unplannedFolder(), QuayPlan.west());
 
     @Test
     void runs_over_the_days_that_have_shifts() {
@@ -41,6 +42,7 @@ class StripPresenterTests {
         assertThat(strip.sky().wetting()).containsOnly(false);
 
         var turned = StripPresenter.strip(
+                Speech.ENGLISH,
                 QuayPlan.unplannedFolder(new QuayFolder().with("forecast.csv", ",2,4,80,", ",2,4,262,")),
                 QuayPlan.west());
         assertThat(turned.sky().wall().get(12)).isEqualTo(0.44);
