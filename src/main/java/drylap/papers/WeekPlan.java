@@ -1,16 +1,19 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import java.util.List;
 
 /**
  * Crews by days as they are printed for a wall. Times are minutes of the crew's own day.
  *
+ * @param say in whose words it is
  * @param origin by which plan, and when it was printed
  * @param notes what is to be heeded before anything else, a paragraph each
  * @param link what opens it as it is by then
  * @param from minute at which the strip of a day begins, and {@code until} at which it ends
  */
 public record WeekPlan(
+        Speech say,
         String title,
         String origin,
         List<String> notes,

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 
@@ -69,6 +70,12 @@ public record Speech(Reading reading) {
     /** By the clock that it was read from. */
     public String moment(TemporalAccessor at) {
         return formatted("EEE d MMM HH:mm").format(at);
+    }
+
+    /** Such as "Tue 14 Apr 2026", and its hour and minute where there is one. */
+    String dated(TemporalAccessor at) {
+        String clock = at.isSupported(ChronoField.HOUR_OF_DAY) ? " HH:mm" : "";
+        return formatted("EEE d MMM uuuu" + clock).format(at);
     }
 
     /** With as many decimals as asked for. */
