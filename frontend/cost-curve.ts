@@ -1,5 +1,6 @@
 import { css, html, svg, type TemplateResult } from 'lit';
 import { grouped, lasting } from './run-words';
+import { english, type Say } from './speech';
 import type { RunPoint } from './view-records';
 
 const BOX = { width: 300, height: 96, left: 52, right: 8, top: 8, foot: 22 };
@@ -47,29 +48,30 @@ interface Step {
 }
 
 /** The cost of a run's best plan over time: steps, since it stays until a better plan is found. */
-export function costCurve(points: RunPoint[]): TemplateResult {
+export function costCurve(points: RunPoint[], say: Say): TemplateResult {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return html``;
   const scale = scaleOf(points);
   const some = points.some((point) => point.unplanned > last.unplanned);
   return html`<figure>
-    <svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${inWords(points)}>
-      ${axes(scale)}
+    <svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${inWords(points, say)}>
+      ${axes(scale, say)}
       ${steps(points).map((step) => svg`<path class="curve ${step.short ? 'short' : ''}" d=${step.path} />`)}
       <circle cx=${scale.x(last.seconds)} cy=${scale.y(last.cost)} r="3" />
     </svg>
-    ${some ? html`<figcaption>Dashed: more tasks were left out than are now.</figcaption>` : ''}
+    ${some ? html`<figcaption>${say('Dashed: more tasks were left out than are now.')}</figcaption>` : ''}
   </figure>`;
 }
 
 /** What the drawing shows, for those who hear the page: its ends, and a few moments between. */
-export function inWords(points: RunPoint[]): string {
+export function inWords(points: RunPoint[], say: Say = english): string {
   const few = points.filter((_, i) => i % Math.ceil(points.length / 5) === 0 || i === points.length - 1);
   const told = few.map((p) => {
-    const left = p.unplanned > 0 ? ` with ${p.unplanned} not planned` : '';
-    return `${grouped(p.cost)}${left} at ${lasting(p.seconds)}`;
+    return p.unplanned > 0
+      ? say('{0} with {1} not planned at {2}', grouped(p.cost), p.unplanned, lasting(p.seconds))
+      : say('{0} at {1}', grouped(p.cost), lasting(p.seconds));
   });
-  return `Cost of the best plan over time: ${told.join(', ')}`;
+  return say('Cost of the best plan over time: {0}', told.join(', '));
 }
 
 /** A level line to the next point, then down; drawn in pieces, so that what does not compare can be told apart. */
@@ -106,7 +108,7 @@ function scaleOf(points: RunPoint[]): Scale {
   };
 }
 
-function axes(scale: Scale): TemplateResult {
+function axes(scale: Scale, say: Say): TemplateResult {
   const floor = BOX.height - BOX.foot;
   const right = BOX.width - BOX.right;
   const ticks = scale.most === scale.least ? [scale.most] : [scale.most, scale.least];
@@ -115,6 +117,6 @@ function axes(scale: Scale): TemplateResult {
       (cost) => svg`<text x=${BOX.left - 4} y=${scale.y(cost) + 4} text-anchor="end">${grouped(cost)}</text>`,
     )}
     <text x=${BOX.left} y=${BOX.height - 4}>0 s</text>
-    <text x=${(BOX.left + right) / 2} y=${BOX.height - 4} text-anchor="middle">cost over time</text>
+    <text x=${(BOX.left + right) / 2} y=${BOX.height - 4} text-anchor="middle">${say('cost over time')}</text>
     <text x=${right} y=${BOX.height - 4} text-anchor="end">${lasting(scale.end)}</text>` as TemplateResult;
 }

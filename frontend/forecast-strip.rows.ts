@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { clockAt, darkAt, hourAt, names, openAt } from './forecast-strip.words';
+import { clockAt, darkAt, hourAt, names, openAt, untold } from './forecast-strip.words';
+import type { Say } from './speech';
 import type { Strip } from './view-records';
 
 const HOUR = 60;
@@ -42,7 +43,7 @@ function limit(strip: Strip, share: number): TemplateResult {
 const warmth = (celsius: number) => Math.min(1, Math.max(0, (celsius - COLDEST) / (WARMEST - COLDEST)));
 
 /** The rows of the sky over the tasks: their name, their scale, and their bars. */
-export function skyRows(strip: Strip): { kind: string; name: string; scale: string; bars: TemplateResult }[] {
+export function skyRows(strip: Strip, say: Say): { kind: string; name: string; scale: string; bars: TemplateResult }[] {
   const { sky, limits } = strip;
   const told = (values: number[], i: number) => values[i] ?? 0;
   const line = sky.temperature
@@ -51,8 +52,8 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
   return [
     {
       kind: 'rain',
-      name: 'Rain',
-      scale: `mm, to ${TALLEST.rain}`,
+      name: say('Rain'),
+      scale: say('mm, to {0}', TALLEST.rain),
       bars: drawn(
         strip,
         columns(
@@ -64,8 +65,8 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
     },
     {
       kind: 'chance',
-      name: 'Chance',
-      scale: `counts from ${limits.chance} %`,
+      name: say('Chance'),
+      scale: say('counts from {0} %', limits.chance),
       bars: drawn(strip, [
         ...columns(
           strip,
@@ -77,8 +78,8 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
     },
     {
       kind: 'wall',
-      name: 'On the wall',
-      scale: `l/m², to ${TALLEST.wall}`,
+      name: say('On the wall'),
+      scale: say('l/m², to {0}', TALLEST.wall),
       bars: drawn(
         strip,
         columns(
@@ -90,8 +91,8 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
     },
     {
       kind: 'gust',
-      name: 'Gust',
-      scale: `stops over ${limits.gust} m/s`,
+      name: say('Gust'),
+      scale: say('stops over {0} m/s', limits.gust),
       bars: drawn(strip, [
         ...columns(
           strip,
@@ -103,8 +104,8 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
     },
     {
       kind: 'cold',
-      name: 'Temperature',
-      scale: `stops under ${limits.cold} °C`,
+      name: say('Temperature'),
+      scale: say('stops under {0} °C', limits.cold),
       bars: drawn(strip, [
         svg`<path class="full" d=${bars(
           strip,
@@ -119,45 +120,45 @@ export function skyRows(strip: Strip): { kind: string; name: string; scale: stri
 }
 
 /** Hour by hour, for reading. */
-export function hoursTable(strip: Strip): TemplateResult {
+export function hoursTable(strip: Strip, say: Say): TemplateResult {
   const starts = Array.from({ length: Math.floor(strip.length / HOUR) }, (_, i) => i * HOUR);
   return html`<table>
     <thead>
       <tr>
         ${[
-          'Hour',
-          'Rain, mm',
-          'Chance, %',
-          'On the wall, l/m²',
-          'Gust, m/s',
+          say('Hour'),
+          say('Rain, mm'),
+          say('Chance, %'),
+          say('On the wall, l/m²'),
+          say('Gust, m/s'),
           '°C',
-          'Light',
-          'Open at its start for',
+          say('Light'),
+          say('Open at its start for'),
         ].map((head) => html`<th scope="col">${head}</th>`)}
       </tr>
     </thead>
     <tbody>
-      ${starts.map((at) => hourRow(strip, at))}
+      ${starts.map((at) => hourRow(strip, at, say))}
     </tbody>
   </table>`;
 }
 
-function hourRow(strip: Strip, at: number): TemplateResult {
+function hourRow(strip: Strip, at: number, say: Say): TemplateResult {
   const told = hourAt(strip, at);
   const open = openAt(strip, at);
   const cells = told
     ? [
-        `${told.rain.toFixed(1)}${told.raining ? ' counts' : ''}`,
+        told.raining ? say('{0} counts', told.rain.toFixed(1)) : told.rain.toFixed(1),
         told.chance.toFixed(0),
-        `${told.wall.toFixed(2)}${told.wetting ? ' wets it' : ''}`,
+        told.wetting ? say('{0} wets it', told.wall.toFixed(2)) : told.wall.toFixed(2),
         told.gust.toFixed(1),
         told.temperature.toFixed(1),
       ]
-    : [at < strip.sky.from ? 'not told' : 'beyond the forecast: climate only', '', '', '', ''];
+    : [untold(strip, at, say), '', '', '', ''];
   return html`<tr>
     <th scope="row">${clockAt(strip, at)}</th>
     ${cells.map((cell) => html`<td>${cell || nothing}</td>`)}
-    <td>${darkAt(strip, at) ? 'dark' : 'light'}</td>
-    <td>${open.length ? names(open) : 'nothing'}</td>
+    <td>${darkAt(strip, at) ? say('dark') : say('light')}</td>
+    <td>${open.length ? names(open, say) : say('nothing')}</td>
   </tr>`;
 }

@@ -4,6 +4,7 @@ import { hoursTable, skyRows } from './forecast-strip.rows';
 import { stripStyles } from './forecast-strip.styles';
 import { readingAt } from './forecast-strip.words';
 import { place, shared, taskMark, TASKS } from './shared';
+import { speechOf } from './speech';
 import type { Span, Strip } from './view-records';
 
 const HOUR = 60;
@@ -21,7 +22,8 @@ export class ForecastStrip extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const strip = this.strip;
     if (!strip) return nothing;
-    const sky = skyRows(strip);
+    const say = speechOf(this);
+    const sky = skyRows(strip, say);
     return html`<div class="strip">
         <div class="names" aria-hidden="true">
           <div class="top"></div>
@@ -31,29 +33,33 @@ export class ForecastStrip extends LitElement {
                 <div>${row.name} <small>${row.scale}</small></div>
               </div>`,
           )}
-          ${strip.tasks.map((t) => html`<div>${taskMark(t.task)} ${TASKS[t.task].name}</div>`)}
+          ${strip.tasks.map((t) => html`<div>${taskMark(t.task)} ${say(TASKS[t.task].name)}</div>`)}
         </div>
         ${this.renderTrack(strip, sky)}
       </div>
       <p class="reading">${this.renderReading(strip)}</p>
       <details @toggle=${(e: Event) => (this.read = (e.currentTarget as HTMLDetailsElement).open)}>
-        <summary>Hour by hour: ${strip.title}</summary>
+        <summary>${say('Hour by hour: {0}', strip.title)}</summary>
         ${
           this.read
-            ? html`<div class="table" tabindex="0" role="group" aria-label="Hours of ${strip.title}">
-                ${hoursTable(strip)}
+            ? html`<div class="table" tabindex="0" role="group" aria-label=${say('Hours of {0}', strip.title)}>
+                ${hoursTable(strip, say)}
               </div>`
             : nothing
         }
       </details>
       <div class="unseen">
         ${strip.tasks.map(
-          (t) => html`<p>${TASKS[t.task].name} is open: ${t.words.length ? t.words.join('; ') : 'at no hour'}</p>`,
+          (t) =>
+            html`<p>
+              ${say('{0} is open: {1}', say(TASKS[t.task].name), t.words.length ? t.words.join('; ') : say('at no hour'))}
+            </p>`,
         )}
       </div>`;
   }
 
   private renderTrack(strip: Strip, sky: ReturnType<typeof skyRows>): TemplateResult {
+    const say = speechOf(this);
     const all = { from: 0, until: strip.length };
     const under = (span: Span, kind: string) =>
       html`<span class="sky ${kind}" style=${place(span, all) ?? 'display:none'}></span>`;
@@ -61,11 +67,11 @@ export class ForecastStrip extends LitElement {
       class="track"
       role="slider"
       tabindex="0"
-      aria-label="Hour read on the strip of ${strip.title}"
+      aria-label=${say('Hour read on the strip of {0}', strip.title)}
       aria-valuemin="0"
       aria-valuemax=${Math.floor(strip.length / HOUR) - 1}
       aria-valuenow=${Math.floor((this.at ?? 0) / HOUR)}
-      aria-valuetext=${readingAt(strip, this.at ?? 0)}
+      aria-valuetext=${readingAt(strip, this.at ?? 0, say)}
       @pointermove=${(e: PointerEvent) => this.readAt(e, strip)}
       @pointerleave=${() => (this.at = undefined)}
       @keydown=${(e: KeyboardEvent) => this.onKey(e, strip)}
@@ -90,7 +96,7 @@ export class ForecastStrip extends LitElement {
 
   private renderReading(strip: Strip): TemplateResult {
     if (this.at === undefined) return html`${this.hint}`;
-    const [when, ...rest] = readingAt(strip, this.at).split(': ');
+    const [when, ...rest] = readingAt(strip, this.at, speechOf(this)).split(': ');
     return html`<b>${when}</b> ${rest.join(': ')}`;
   }
 

@@ -1,6 +1,7 @@
 import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { shared } from './shared';
+import { speechOf } from './speech';
 
 /** Below this the three cuts beside one another cannot be read. */
 const NARROWEST_WIDE_PX = 700;
@@ -99,12 +100,13 @@ export class LapSection extends LitElement {
   }
 
   override render(): TemplateResult {
+    const say = speechOf(this);
     return html`<figure>
       <div class="drawing ${this.running ? 'running' : ''}"></div>
       <figcaption>
         <span>${this.caption}</span>
         <button @click=${() => (this.running = !this.running)}>
-          ${this.running ? 'Hold the water' : 'Let it run'}
+          ${this.running ? say('Hold the water') : say('Let it run')}
         </button>
       </figcaption>
     </figure>`;

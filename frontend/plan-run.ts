@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { costCurve, curveStyles } from './cost-curve';
 import { grouped, lasting } from './run-words';
 import { shared } from './shared';
+import { english, speechOf, type Say } from './speech';
 import type { Run, RunPoint } from './view-records';
 
 /** A planning run as it goes: time, moves, and the cost on its way down. */
@@ -74,6 +75,7 @@ export class PlanRun extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const run = this.run;
     if (!run) return nothing;
+    const say = speechOf(this);
     const share = shareOf(run);
     const points = pointsOf(run);
     return html`<div class="run">
@@ -82,20 +84,20 @@ export class PlanRun extends LitElement {
         <div
           class="track"
           role="progressbar"
-          aria-label="Planning"
+          aria-label=${say('Planning')}
           aria-valuemin="0"
           aria-valuemax="100"
           aria-valuenow=${Math.round(share * 100)}
         >
           <div class="done" style="width:${share * 100}%"></div>
         </div>
-        <div class="time"><span>${lasting(run.seconds)}</span><span>${timeLeft(run)}</span></div>
+        <div class="time"><span>${lasting(run.seconds)}</span><span>${timeLeft(run, say)}</span></div>
       </div>
       <dl>
-        ${figure('moves tried', run.moves)} ${figure('cost', run.cost)} ${figure('planned', run.planned)}
-        ${figure('not planned', run.unplanned)}
+        ${figure(say('moves tried'), run.moves)} ${figure(say('cost'), run.cost)} ${figure(say('planned'), run.planned)}
+        ${figure(say('not planned'), run.unplanned)}
       </dl>
-      ${points.length > 1 ? costCurve(points) : nothing}
+      ${points.length > 1 ? costCurve(points, say) : nothing}
     </div>`;
   }
 }
@@ -113,9 +115,10 @@ function shareOf(run: Run): number {
   return run.ofSeconds > 0 ? Math.min(1, run.seconds / run.ofSeconds) : 0;
 }
 
-export function timeLeft(run: Run): string {
+export function timeLeft(run: Run, say: Say = english): string {
   if (ended(run) || run.ofSeconds <= 0) return '';
-  return `${lasting(Math.max(0, Math.ceil(run.ofSeconds - run.seconds)))} left of ${lasting(run.ofSeconds)}`;
+  const left = lasting(Math.max(0, Math.ceil(run.ofSeconds - run.seconds)));
+  return say('{0} left of {1}', left, lasting(run.ofSeconds));
 }
 
 function ended(run: Run): boolean {

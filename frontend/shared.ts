@@ -1,19 +1,20 @@
 import { css, html, svg, type TemplateResult } from 'lit';
+import { words } from './speech';
 import type { SkySpan, Span, TaskCode } from './view-records';
 
 export const TASKS: Record<TaskCode, { letter: string; name: string }> = {
-  install: { letter: 'I', name: 'Install' },
-  test: { letter: 'T', name: 'Water test' },
-  wrap: { letter: 'W', name: 'Wrap' },
-  clad: { letter: 'C', name: 'Clad' },
+  install: { letter: 'I', name: words('Install') },
+  test: { letter: 'T', name: words('Water test') },
+  wrap: { letter: 'W', name: words('Wrap') },
+  clad: { letter: 'C', name: words('Clad') },
 };
 
 export const TASK_CODES = Object.keys(TASKS) as TaskCode[];
 
 export const SKY_WORDS: Record<SkySpan['kind'], string> = {
-  rain: 'rain forecast',
-  dark: 'dark',
-  beyond: 'beyond the forecast: climate only',
+  rain: words('rain forecast'),
+  dark: words('dark'),
+  beyond: words('beyond the forecast: climate only'),
 };
 
 /** The square that stands for a task: its letter on its colour, under its own pattern. */

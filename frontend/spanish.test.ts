@@ -2,15 +2,20 @@ import { render } from 'lit';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import spanish from '../src/main/resources/speech/page.es.json';
 import './facade-drawing';
+import './forecast-strip';
+import './lap-section';
 import './opening-key';
+import './plan-run';
 import './release-offer';
 import { roughLine } from './rough-line';
-import { shown, wall } from './sample';
+import { block, shown, strip, wall, week } from './sample';
 import { sayIn, words } from './speech';
 import './step-marker';
 import { markAt, opening, photoAt } from './step-sample';
 import { StepsPage } from './steps-page';
 import './theme-switch';
+import './visit-slip';
+import './week-sheet';
 
 /* Whatever these screens say in Spanish is to be Spanish of ours or data, so that text which never came to the catalogue shows. */
 
@@ -115,6 +120,56 @@ it('says how to read a wall, and the theme', async () => {
     const { element, root } = await drawnWith(name, over);
     expect(strange(root, [...spoken, drawn.title, drawn.heading])).toEqual([]);
     element.remove();
+  }
+});
+
+it('says the hours of a wall, read at every one', async () => {
+  const said = ['Mon Tue Apr to', strip().title, strip().heading];
+  const { element, root } = await drawnWith('forecast-strip', { strip: strip(), hint: 'servidor' });
+  root.querySelector('details')?.dispatchEvent(new Event('toggle'));
+  for (let at = 0; at < strip().length; at += 60) {
+    Object.assign(element, { at, read: true });
+    await element.updateComplete;
+    expect(strange(root, said)).toEqual([]);
+    expect(strange(wrapped(root.querySelector('.track')?.getAttribute('aria-valuetext') ?? ''), said)).toEqual([]);
+  }
+});
+
+function wrapped(text: string): ParentNode {
+  const root = document.createElement('div');
+  root.innerHTML = '<p></p>';
+  (root.firstElementChild as HTMLElement).textContent = text;
+  return root;
+}
+
+it('says how water runs, and how planning goes', async () => {
+  const points = [
+    { seconds: 1, cost: 900, unplanned: 3 },
+    { seconds: 8, cost: 700, unplanned: 0 },
+  ];
+  const run = { id: '1', status: 'running', words: 'servidor', seconds: 10, ofSeconds: 30, moves: 4, cost: 600 };
+  for (const [name, over] of [
+    ['lap-section', { wide: '<svg></svg>', tall: '<svg></svg>', caption: 'servidor' }],
+    ['lap-section', { wide: '<svg></svg>', tall: '<svg></svg>', caption: 'servidor', running: false }],
+    ['plan-run', { run: { ...run, planned: 1, unplanned: 0, ended: false, points } }],
+  ] as const) {
+    const { element, root } = await drawnWith(name, over);
+    expect(strange(root, ['min'])).toEqual([]);
+    element.remove();
+  }
+});
+
+it('says the week, its visits and what is left out of it', async () => {
+  const said = ['Mon Tue Wed Thu Fri Sat Sun Apr', 'window crew', 'siding crew', 'method A', 'free', 'PN', 'PH'];
+  const drawn = week(9);
+  for (const row of drawn.crews) for (const day of row.days) day.hidden = day.blocks.length ? 0 : 2;
+  const { element, root } = await drawnWith('week-sheet', { week: drawn });
+  expect(strange(root, said)).toEqual([]);
+  element.remove();
+  for (const one of [block(), block({ beyond: true, pinned: true })]) {
+    const slip = await drawnWith('visit-slip', { block: one, crew: 'W1', day: 'Mon 13 Apr' });
+    expect(strange(slip.root, said)).toEqual([]);
+    slip.element.remove();
   }
 });
 

@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { shared, taskMark, TASKS } from './shared';
+import { speechOf } from './speech';
 import type { Block } from './view-records';
 
 /** What a crew does at one course in one go: opening by opening, with times. */
@@ -95,15 +96,21 @@ export class VisitSlip extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const block = this.block;
     if (!block) return nothing;
-    return html`<section class=${block.task} aria-label="Visit" aria-live="polite">
+    const say = speechOf(this);
+    return html`<section class=${block.task} aria-label=${say('Visit')} aria-live="polite">
       <header>
         ${taskMark(block.task)}
-        <h3>${TASKS[block.task].name}: ${block.site}, ${block.facade}, level ${block.level}</h3>
-        <button class="shut" aria-label="Close the visit" @click=${() => this.tell('slip-shut', {})}>×</button>
+        <h3>${say(TASKS[block.task].name)}: ${say('{0}, {1}, level {2}', block.site, block.facade, block.level)}</h3>
+        <button class="shut" aria-label=${say('Close the visit')} @click=${() => this.tell('slip-shut', {})}>×</button>
       </header>
       <p>
-        Crew ${this.crew}, ${this.day}, ${block.fromText} to ${block.untilText}${block.pinned ? ', pinned' : ''}
-        ${block.beyond ? html`<b>· beyond the forecast: climate only, no rain is known for it yet</b>` : nothing}
+        ${say('Crew {0}', this.crew)}, ${this.day},
+        ${say('{0} to {1}', block.fromText, block.untilText)}${block.pinned ? `, ${say('pinned')}` : ''}
+        ${
+          block.beyond
+            ? html`<b>· ${say('beyond the forecast: climate only, no rain is known for it yet')}</b>`
+            : nothing
+        }
       </p>
       <ul>
         ${block.items.map(
@@ -114,14 +121,16 @@ export class VisitSlip extends LitElement {
               </button>
               <time>${item.from}–${item.until}</time>
               <span
-                >${item.words}${item.beyond && !block.items.every((i) => i.beyond) ? ' · beyond the forecast' : ''}</span
+                >${item.words}${
+                  item.beyond && !block.items.every((i) => i.beyond) ? ` · ${say('beyond the forecast')}` : ''
+                }</span
               >
               <button
                 class="move"
-                aria-label="Move or pin the ${TASKS[block.task].name.toLowerCase()} of ${item.opening}"
+                aria-label=${say('Move or pin: {0} of {1}', say(TASKS[block.task].name), item.opening)}
                 @click=${() => this.tell('visit-chosen', { opening: item.opening, task: block.task })}
               >
-                Move or pin
+                ${say('Move or pin')}
               </button>
             </li>`,
         )}

@@ -59,7 +59,7 @@ describe('the keyboard', () => {
     const { root, told } = await entered(2);
     expect(told).toEqual([]);
     const slip = root.querySelector('visit-slip')?.shadowRoot;
-    expect(slip?.activeElement?.getAttribute('aria-label')).toBe('Move or pin the install of PN2-01');
+    expect(slip?.activeElement?.getAttribute('aria-label')).toBe('Move or pin: Install of PN2-01');
   });
 });
 

@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { nail, place, shared, taskMark, TASKS } from './shared';
+import { speechOf } from './speech';
 import './visit-slip';
 import { weekBlockStyles } from './week-block.styles';
 import { carriedMark, hiddenMark } from './week-marks';
@@ -59,12 +60,13 @@ export class WeekSheet extends LitElement {
   }
 
   override render(): TemplateResult {
+    const say = speechOf(this);
     return html`${this.renderKey()} ${this.renderDayPicker()}
-      <table aria-label="Week sheet, crews by days" @keydown=${this.onKey}>
+      <table aria-label=${say('Week sheet, crews by days')} @keydown=${this.onKey}>
         <thead>
           <tr>
             <th class="corner" scope="col">
-              <div class="title">Crew</div>
+              <div class="title">${say('Crew')}</div>
               ${this.days[0]?.sites.map((s) => html`<div class="place" title=${s.site}><b>${s.code}</b> ${s.site}</div>`)}
               <div class="hours"></div>
             </th>
@@ -80,22 +82,23 @@ export class WeekSheet extends LitElement {
 
   private renderKey(): TemplateResult {
     const pages = this.week.days.length > DAYS_SHOWN;
-    return html`<div class="bar">${weekKey()} ${pages ? this.renderTurn() : nothing}</div>`;
+    return html`<div class="bar">${weekKey(speechOf(this))} ${pages ? this.renderTurn() : nothing}</div>`;
   }
 
   private renderTurn(): TemplateResult {
     const last = Math.min(this.first + DAYS_SHOWN, this.week.days.length) - 1;
+    const say = speechOf(this);
     return html`<span class="turn">
       <button
-        aria-label="Earlier days"
+        aria-label=${say('Earlier days')}
         ?disabled=${this.first === 0}
         @click=${() => this.turnTo(this.first - DAYS_SHOWN)}
       >
         ‹
       </button>
-      ${this.week.days[this.first]?.label} to ${this.week.days[last]?.label}
+      ${say('{0} to {1}', this.week.days[this.first]?.label ?? '', this.week.days[last]?.label ?? '')}
       <button
-        aria-label="Later days"
+        aria-label=${say('Later days')}
         ?disabled=${last === this.week.days.length - 1}
         @click=${() => this.turnTo(this.first + DAYS_SHOWN)}
       >
@@ -124,7 +127,7 @@ export class WeekSheet extends LitElement {
   }
 
   private renderDayPicker(): TemplateResult {
-    return html`<div class="days" role="group" aria-label="Day shown">
+    return html`<div class="days" role="group" aria-label=${speechOf(this)('Day shown')}>
       ${this.days.map(
         (day, i) =>
           html`<button aria-pressed=${this.first + i === this.today} @click=${() => (this.today = this.first + i)}>
@@ -144,7 +147,9 @@ export class WeekSheet extends LitElement {
       ${day.sites.map(
         (s) =>
           html`<div class="place" data-site=${s.site}>
-            ${s.sky.map((sky) => this.renderSky(sky))}<span class="unseen">${skyInWords(s.site, s.sky)}</span>
+            ${s.sky.map((sky) => this.renderSky(sky))}<span class="unseen"
+              >${skyInWords(s.site, s.sky, speechOf(this))}</span
+            >
           </div>`,
       )}
       <div class="hours" aria-hidden="true">
@@ -184,18 +189,19 @@ export class WeekSheet extends LitElement {
   }
 
   private renderLane(row: CrewRow, day: CrewDay | undefined): TemplateResult {
+    const say = speechOf(this);
     if (!day?.shift)
       return html`<div class="lane" data-crew=${row.crew} data-date=${day?.date ?? ''}>
-        <span class="free">off</span>${this.renderCarried(row, day)}
+        <span class="free">${say('off')}</span>${this.renderCarried(row, day)}
       </div>`;
     const rest = day.rest && place(day.rest, this.shown);
     return html`<div class="lane" data-crew=${row.crew} data-date=${day.date}>
       <span class="shift" style=${place(day.shift, this.shown) ?? ''}></span>
       ${day.sky.map((sky) => this.renderSky(sky))}
-      ${rest ? html`<span class="rest" style=${rest} title="break"></span>` : nothing}
+      ${rest ? html`<span class="rest" style=${rest} title=${say('break')}></span>` : nothing}
       ${day.blocks.length || day.hidden ? nothing : html`<span class="free">${day.idle}</span>`}
-      ${day.blocks.map((block, i) => this.renderBlock(row, day, block, i))} ${day.hidden ? hiddenMark(day) : nothing}
-      ${this.renderCarried(row, day)}
+      ${day.blocks.map((block, i) => this.renderBlock(row, day, block, i))}
+      ${day.hidden ? hiddenMark(day, say) : nothing} ${this.renderCarried(row, day)}
     </div>`;
   }
 
@@ -229,7 +235,7 @@ export class WeekSheet extends LitElement {
           ${block.beyond ? '?' : ''} ${block.siteCode}</span
         ></span
       >
-      <span class="unseen">${blockInWords(row, block, this.dayName(day.date))}</span>
+      <span class="unseen">${blockInWords(row, block, this.dayName(day.date), speechOf(this))}</span>
     </button>`;
   }
 

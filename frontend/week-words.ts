@@ -1,20 +1,26 @@
 import { TASKS } from './shared';
+import type { Say } from './speech';
 import type { Block, CrewRow, SkySpan } from './view-records';
 
 /** A block as it is read aloud. */
-export function blockInWords(row: CrewRow, block: Block, day: string): string {
-  const count = block.items.length === 1 ? block.items[0]?.opening : `${block.items.length} openings`;
-  return (
-    `${TASKS[block.task].name}, ${block.site}, ${block.facade}, level ${block.level}, ${count}, crew ${row.crew}, ` +
-    `${day}, ${block.fromText} to ${block.untilText}${block.pinned ? ', pinned' : ''}` +
-    `${block.beyond ? ', beyond the forecast' : ''}`
-  );
+export function blockInWords(row: CrewRow, block: Block, day: string, say: Say): string {
+  const [one] = block.items;
+  return [
+    say(TASKS[block.task].name),
+    say('{0}, {1}, level {2}', block.site, block.facade, block.level),
+    block.items.length === 1 && one ? one.opening : say('{0} openings', block.items.length),
+    say('crew {0}', row.crew),
+    day,
+    say('{0} to {1}', block.fromText, block.untilText),
+    ...(block.pinned ? [say('pinned')] : []),
+    ...(block.beyond ? [say('beyond the forecast')] : []),
+  ].join(', ');
 }
 
 /** A site's rain of one day as it is read aloud. */
-export function skyInWords(site: string, sky: SkySpan[]): string {
-  const rain = sky.filter((s) => s.kind === 'rain').map((s) => `${clock(s.from)} to ${clock(s.until)}`);
-  return rain.length ? `${site}: rain ${rain.join(', ')}` : `${site}: no rain forecast`;
+export function skyInWords(site: string, sky: SkySpan[], say: Say): string {
+  const rain = sky.filter((s) => s.kind === 'rain').map((s) => say('{0} to {1}', clock(s.from), clock(s.until)));
+  return rain.length ? say('{0}: rain {1}', site, rain.join(', ')) : say('{0}: no rain forecast', site);
 }
 
 export function clock(minutes: number): string {

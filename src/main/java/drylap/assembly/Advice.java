@@ -1,5 +1,6 @@
 package drylap.assembly;
 
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -8,29 +9,31 @@ public final class Advice {
     private Advice() {}
 
     /** Pan advice is common practice, no source; the code's own rule is IRC R703.4.1. */
-    public static List<String> of(Frame frame, Approach approach) {
-        var advice = new ArrayList<String>();
-        advice.add(
+    public static List<Saying> of(Frame frame, Approach approach) {
+        boolean drained = approach == Approach.DRAINAGE;
+        var advice = new ArrayList<Saying>();
+        advice.add(Saying.of(
                 switch (frame) {
-                    case ALUMINUM, WOOD -> panWanted(frame, approach);
+                    case ALUMINUM ->
+                        drained
+                                ? "aluminum frame: the pan is right (common practice, no source)"
+                                : "aluminum frame: wants a sill pan, choose drainage (common practice, no source)";
+                    case WOOD ->
+                        drained
+                                ? "wood frame: the pan is right (common practice, no source)"
+                                : "wood frame: wants a sill pan, choose drainage (common practice, no source)";
                     case VINYL ->
-                        approach == Approach.DRAINAGE
+                        drained
                                 ? "vinyl frame with a pan: more than common practice asks for (no source)"
                                 : "vinyl frame: may do without a pan (common practice, no source)";
                     case FIBERGLASS -> "fiberglass frame: no common practice known; the maker decides on the pan";
-                });
-        if (approach == Approach.BARRIER)
-            advice.add("no pan: only where the maker's instructions cover the sill (IRC R703.4.1)");
-        advice.add(
-                approach == Approach.DRAINAGE
+                }));
+        if (!drained)
+            advice.add(Saying.of("no pan: only where the maker's instructions cover the sill (IRC R703.4.1)"));
+        advice.add(Saying.of(
+                drained
                         ? "leave the sill flange unsealed, or interrupt the bed, so that the pan drains"
-                        : "bed the sill flange in a continuous bead");
+                        : "bed the sill flange in a continuous bead"));
         return List.copyOf(advice);
-    }
-
-    private static String panWanted(Frame frame, Approach approach) {
-        return approach == Approach.DRAINAGE
-                ? "%s frame: the pan is right (common practice, no source)".formatted(frame.code())
-                : "%s frame: wants a sill pan, choose drainage (common practice, no source)".formatted(frame.code());
     }
 }

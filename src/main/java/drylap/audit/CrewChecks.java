@@ -2,8 +2,10 @@ package drylap.audit;
 
 import drylap.crews.Crew;
 import drylap.kernel.Trade;
+import drylap.planning.TaskWords;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.util.List;
 
@@ -26,18 +28,18 @@ record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings fin
             findings.add(
                     ContractRule.TRADE,
                     visit,
-                    "crew %s is a %s crew; %s needs %s",
+                    "crew {0} is a {1} crew; {2} needs {3}",
                     crew.id(),
-                    crew.trade().code(),
-                    visit.task().code(),
-                    visit.task().trade().code());
+                    Saying.of(crew.trade().code()),
+                    TaskWords.noun(visit.task()),
+                    Saying.of(visit.task().trade().code()));
         else if (crew.trade() == Trade.WINDOW
                 && !crew.methods().isEmpty()
                 && !crew.methods().contains(opening.method()))
             findings.add(
                     ContractRule.TRAINED,
                     visit,
-                    "crew %s is not trained for method %s",
+                    "crew {0} is not trained for method {1}",
                     crew.id(),
                     opening.method().code());
     }
@@ -48,7 +50,7 @@ record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings fin
             findings.add(
                     ContractRule.MINUTES,
                     visit,
-                    "lasts %d min in the plan; its labour is %d min",
+                    "lasts {0} min in the plan; its labour is {1} min",
                     planned.toMinutes(),
                     minutes);
     }
@@ -58,7 +60,10 @@ record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings fin
         var zone = book.site(opening.facade().site()).zone();
         if (visit.start().isBefore(opening.deliveredOn().atStartOfDay(zone).toInstant()))
             findings.add(
-                    ContractRule.DELIVERY, visit, "the window is delivered on %s", Findings.day(opening.deliveredOn()));
+                    ContractRule.DELIVERY,
+                    visit,
+                    "the window is delivered on {0}",
+                    Findings.day(opening.deliveredOn()));
     }
 
     private void start(Visit visit) {
@@ -66,7 +71,7 @@ record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings fin
             findings.add(
                     ContractRule.START,
                     visit,
-                    "starts before the plan does, at %s",
+                    "starts before the plan does, at {0}",
                     findings.time(book.start(), visit));
     }
 
@@ -77,9 +82,8 @@ record CrewChecks(JobBook book, Timetable timetable, Pinned pinned, Findings fin
                 findings.add(
                         ContractRule.ONE_AT_A_TIME,
                         visit,
-                        "the crew is at %s of %s until %s",
-                        running.task().code(),
-                        running.opening(),
+                        "the crew is at {0} until {1}",
+                        TaskWords.at(running.task(), running.opening()),
                         findings.time(running.end(), visit));
             if (visit.end().isAfter(running.end())) running = visit;
         }

@@ -17,7 +17,7 @@ record DayChecks(JobBook book, Findings findings) {
                     .forEach(leg -> findings.add(
                             ContractRule.SHIFT,
                             leg.visit(),
-                            "crew %s has no shift on %s",
+                            "crew {0} has no shift on {1}",
                             route.crew().id(),
                             Findings.day(route.date())));
             return;
@@ -39,12 +39,12 @@ record DayChecks(JobBook book, Findings findings) {
             Visit visit = legs.get(i).visit();
             if (visit.sequence() != i + 1)
                 findings.add(
-                        ContractRule.SEQUENCE, visit, "is number %d on the sheet, not %d", i + 1, visit.sequence());
+                        ContractRule.SEQUENCE, visit, "is number {0} on the sheet, not {1}", i + 1, visit.sequence());
             if (!visit.date().equals(route.date()))
                 findings.add(
                         ContractRule.DATE,
                         visit,
-                        "says %s, but lies on %s",
+                        "says {0}, but lies on {1}",
                         Findings.day(visit.date()),
                         Findings.day(route.date()));
         }
@@ -55,14 +55,14 @@ record DayChecks(JobBook book, Findings findings) {
             findings.add(
                     ContractRule.SHIFT,
                     visit,
-                    "starts before the shift, which begins at %s",
+                    "starts before the shift, which begins at {0}",
                     findings.time(shift.startsAt(), visit));
         if (!visit.end().isAfter(shift.limit())) return;
         boolean runsOn = visit.task() == Task.INSTALL && reachesLaterShift(visit, shift);
         findings.add(
                 runsOn ? ContractRule.UNBROKEN : ContractRule.SHIFT,
                 visit,
-                "ends at %s; the crew's day is over at %s",
+                "ends at {0}; the crew's day is over at {1}",
                 findings.time(visit.end(), visit),
                 findings.time(shift.limit(), visit));
     }
@@ -84,7 +84,7 @@ record DayChecks(JobBook book, Findings findings) {
         findings.add(
                 across ? ContractRule.UNBROKEN : ContractRule.BREAK,
                 visit,
-                "runs into the break from %s to %s",
+                "runs into the break from {0} to {1}",
                 findings.time(from, visit),
                 findings.time(until, visit));
     }
@@ -100,7 +100,7 @@ record DayChecks(JobBook book, Findings findings) {
         findings.add(
                 visit.start().isBefore(there) ? ContractRule.TRAVEL : ContractRule.SETUP,
                 visit,
-                "the crew is free at %s, travels %d min and sets up for %d min: ready at %s",
+                "the crew is free at {0}, travels {1} min and sets up for {2} min: ready at {3}",
                 findings.time(free, visit),
                 leg.travelMin(),
                 leg.setupMin(),
@@ -113,7 +113,7 @@ record DayChecks(JobBook book, Findings findings) {
         findings.add(
                 ContractRule.HOME,
                 last,
-                "with %d min of travel the crew is back at %s; its day is over at %s",
+                "with {0} min of travel the crew is back at {1}; its day is over at {2}",
                 route.homeMin(),
                 findings.time(route.back(), last),
                 findings.time(shift.limit(), last));

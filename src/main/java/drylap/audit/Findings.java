@@ -1,19 +1,18 @@
 package drylap.audit;
 
+import drylap.kernel.Course;
+import drylap.planning.TaskWords;
 import drylap.planning.Visit;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Collects breaches and words them: times in the zone of the site, so that a foreman knows them from the sheet. */
 final class Findings {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMM uuuu HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
-
     private final JobBook book;
     private final List<Breach> breaches = new ArrayList<>();
 
@@ -21,8 +20,13 @@ final class Findings {
         this.book = book;
     }
 
-    void add(ContractRule rule, String where, String what, Object... values) {
-        breaches.add(new Breach(rule, where, what.formatted(values)));
+    void add(ContractRule rule, Saying where, String what, Object... values) {
+        breaches.add(new Breach(rule, where, Saying.of(what, values)));
+    }
+
+    /** Of the lists beside a plan, which only commands check: in English. */
+    void plain(ContractRule rule, String where, String what) {
+        breaches.add(new Breach(rule, Saying.asItIs(where), Saying.asItIs(what)));
     }
 
     void add(ContractRule rule, Visit visit, String what, Object... values) {
@@ -37,11 +41,11 @@ final class Findings {
         return breaches.stream().filter(breach -> breach.rule().hard()).count();
     }
 
-    String where(Visit visit) {
-        return "crew %s, %s of %s, %s".formatted(visit.crew(), visit.task().code(), visit.opening(), time(visit));
+    Saying where(Visit visit) {
+        return Saying.of("crew {0}, {1}, {2}", visit.crew(), TaskWords.at(visit.task(), visit.opening()), time(visit));
     }
 
-    private String time(Visit visit) {
+    private Part time(Visit visit) {
         return time(visit.start(), zoneOf(visit));
     }
 
@@ -52,15 +56,19 @@ final class Findings {
                 .orElse(ZoneId.of("UTC"));
     }
 
-    static String time(Instant instant, ZoneId zone) {
-        return instant.atZone(zone).format(TIME);
+    static Part time(Instant instant, ZoneId zone) {
+        return new Part.Dated(instant.atZone(zone));
     }
 
-    String time(Instant instant, Visit visit) {
+    static Saying course(Course course) {
+        return Saying.of("{0} level {1}", course.facade(), course.level());
+    }
+
+    Part time(Instant instant, Visit visit) {
         return time(instant, zoneOf(visit));
     }
 
-    static String day(LocalDate date) {
-        return date.format(DAY);
+    static Part day(LocalDate date) {
+        return new Part.Dated(date);
     }
 }

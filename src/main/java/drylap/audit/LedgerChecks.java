@@ -4,6 +4,7 @@ import drylap.kernel.OpeningId;
 import drylap.planning.CoverNow;
 import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -23,7 +24,7 @@ record LedgerChecks(JobBook book, Recount recount, Findings findings) {
             Optional<Ledger.Line> theirs = claimed.lines().stream()
                     .filter(other -> other.term() == line.term())
                     .findFirst();
-            if (theirs.isEmpty()) findings.add(ContractRule.LEDGER_TERM, where(line.term()), "the line is missing");
+            if (theirs.isEmpty()) findings.plain(ContractRule.LEDGER_TERM, where(line.term()), "the line is missing");
             else if (!roundedTheOtherWay(theirs.get(), line)) term(theirs.get(), line);
         }
         differ(ContractRule.HARD, "ledger, hard", claimed.hard(), counted.hard());
@@ -42,7 +43,8 @@ record LedgerChecks(JobBook book, Recount recount, Findings findings) {
     }
 
     private void differ(ContractRule rule, String where, long claimed, long counted) {
-        if (claimed != counted) findings.add(rule, where, "the plan says %d, the audit counts %d", claimed, counted);
+        if (claimed != counted)
+            findings.plain(rule, where, "the plan says %d, the audit counts %d".formatted(claimed, counted));
     }
 
     private boolean roundedTheOtherWay(Ledger.Line theirs, Ledger.Line line) {
@@ -97,10 +99,10 @@ record LedgerChecks(JobBook book, Recount recount, Findings findings) {
 
     private String time(CoverNow entry, Instant instant) {
         ZoneId zone = book.site(book.opened(entry.opening()).facade().site()).zone();
-        return Findings.time(instant, zone);
+        return Findings.time(instant, zone).in(Speech.ENGLISH);
     }
 
     private void cover(OpeningId opening, String what) {
-        findings.add(ContractRule.COVER_NOW, "cover now, " + opening, what);
+        findings.plain(ContractRule.COVER_NOW, "cover now, " + opening, what);
     }
 }

@@ -6,6 +6,7 @@ import drylap.kernel.CrewId;
 import drylap.planning.JobFolder;
 import drylap.planning.Ledger;
 import drylap.planning.Visit;
+import drylap.speech.Saying;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -58,7 +59,7 @@ record MovedPlan(JobFolder folder, List<Visit> visits) {
 
     Judged judged(@Nullable Instant now) {
         Findings words = new Findings(new JobBook(folder, now));
-        Map<String, Visit> byPlace = new HashMap<>();
+        Map<Saying, Visit> byPlace = new HashMap<>();
         visits.forEach(visit -> byPlace.put(words.where(visit), visit));
         AuditReport report = Audit.of(folder, new ClaimedPlan(visits, null, null, null, null), now);
         return new Judged(

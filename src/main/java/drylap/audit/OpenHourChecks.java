@@ -4,6 +4,7 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.Task;
 import drylap.planning.OpenWindow;
 import drylap.sites.Facade;
+import drylap.speech.Speech;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -35,7 +36,7 @@ record OpenHourChecks(JobBook book, Skies skies, Findings findings) {
         }
         claimed.stream()
                 .filter(window -> !known.contains(window.facade()))
-                .forEach(window -> findings.add(
+                .forEach(window -> findings.plain(
                         ContractRule.KNOWN, "open hours, " + window.facade(), "the job folder has no such facade"));
     }
 
@@ -75,9 +76,11 @@ record OpenHourChecks(JobBook book, Skies skies, Findings findings) {
 
     private void report(FacadeId facade, Task task, Instant minute, String what) {
         ZoneId zone = book.site(facade.site()).zone();
-        findings.add(
+        findings.plain(
                 ContractRule.OPEN_HOURS,
-                "open hours, %s of %s, %s".formatted(task.code(), facade, Findings.time(minute, zone)),
+                "open hours, %s of %s, %s"
+                        .formatted(
+                                task.code(), facade, Findings.time(minute, zone).in(Speech.ENGLISH)),
                 what);
     }
 }

@@ -3,11 +3,14 @@ package drylap.audit;
 import drylap.kernel.Course;
 import drylap.kernel.Rule;
 import drylap.kernel.Task;
+import drylap.planning.TaskWords;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -39,7 +42,7 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
             findings.add(
                     ContractRule.CURE,
                     visit,
-                    "the sealant needs %s h and has not cured before %s",
+                    "the sealant needs {0} h and has not cured before {1}",
                     hours,
                     findings.time(cured.get(), visit));
     }
@@ -60,26 +63,26 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
     }
 
     private void follows(ContractRule rule, Visit visit, Course course, Set<Task> tasks) {
-        List<String> early = new ArrayList<>();
+        List<Saying> early = new ArrayList<>();
         for (Opening other : book.course(course))
             for (Task task : tasks) {
                 boolean concerned = task == Task.INSTALL || JobBook.needs(other).contains(task);
                 Optional<Instant> end = timetable.endOf(other, task);
                 if (concerned && end.map(visit.start()::isBefore).orElse(true))
-                    early.add("%s of %s (%s)"
-                            .formatted(
-                                    task.code(),
-                                    other.id(),
-                                    end.map(at -> "ends " + findings.time(at, visit))
-                                            .orElse("not planned")));
+                    early.add(Saying.of(
+                            "{0} ({1})",
+                            TaskWords.at(task, other.id()),
+                            end.map(at -> Saying.of("ends {0}", findings.time(at, visit)))
+                                    .orElseGet(() -> Saying.of("not planned"))));
             }
-        early.sort(null);
-        if (!early.isEmpty()) findings.add(rule, visit, "starts before the end of %s in %s", some(early), course);
+        early.sort(Comparator.comparing(Saying::words));
+        if (!early.isEmpty())
+            findings.add(rule, visit, "starts before the end of {0} in {1}", some(early), Findings.course(course));
     }
 
-    private static String some(List<String> early) {
-        String named = String.join(", ", early.subList(0, Math.min(NAMED, early.size())));
-        return early.size() > NAMED ? named + " and %d more".formatted(early.size() - NAMED) : named;
+    private static Saying some(List<Saying> early) {
+        Saying named = Saying.list(", ", early.subList(0, Math.min(NAMED, early.size())));
+        return early.size() > NAMED ? Saying.of("{0} and {1} more", named, early.size() - NAMED) : named;
     }
 
     private void apron(Visit visit, Opening opening) {
@@ -92,7 +95,7 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
             findings.add(
                     ContractRule.APRON,
                     visit,
-                    "the apron of %s may stay free for %s days, until %s",
+                    "the apron of {0} may stay free for {1} days, until {2}",
                     other.id(),
                     days,
                     findings.time(last.get(), visit));
@@ -110,7 +113,7 @@ record OrderChecks(JobBook book, Timetable timetable, Findings findings) {
                 .ifPresent(last -> findings.add(
                         ContractRule.BARE,
                         visit,
-                        "may stay without its barrier for %s days, until %s",
+                        "may stay without its barrier for {0} days, until {1}",
                         days,
                         findings.time(last, visit)));
     }

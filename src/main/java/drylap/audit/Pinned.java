@@ -44,7 +44,7 @@ final class Pinned {
                 findings.add(
                         ContractRule.PINNED,
                         is.get(),
-                        "is pinned to crew %s, %s to %s",
+                        "is pinned to crew {0}, {1} to {2}",
                         was.crew(),
                         findings.time(was.start(), was),
                         findings.time(was.end(), was));

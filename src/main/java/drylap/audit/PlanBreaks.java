@@ -4,6 +4,7 @@ import drylap.kernel.OpeningId;
 import drylap.planning.JobFolder;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ public record PlanBreaks(List<Broken> broken, List<Visit> slipped) {
     private static List<Broken> broken(
             JobFolder folder, List<Visit> ahead, Instant now, Map<OpeningId, Opening> openings) {
         Findings words = new Findings(new JobBook(folder, now));
-        Map<String, Visit> byPlace = new HashMap<>();
+        Map<Saying, Visit> byPlace = new HashMap<>();
         for (Visit visit : ahead) byPlace.put(words.where(visit), visit);
         WorkMinutes minutes = new WorkMinutes(folder.labour().rows());
         return Audit.of(folder, new ClaimedPlan(ahead, null, null, null, null), now).breaches().stream()

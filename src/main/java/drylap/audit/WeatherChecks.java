@@ -23,7 +23,7 @@ record WeatherChecks(Timetable timetable, Skies skies, JobBook book, Findings fi
                 findings.add(
                         ContractRule.SKIN,
                         visit,
-                        "ends at %s, and it rains before the sealant has skinned",
+                        "ends at {0}, and it rains before the sealant has skinned",
                         findings.time(visit.end(), visit));
         }
     }
@@ -39,7 +39,7 @@ record WeatherChecks(Timetable timetable, Skies skies, JobBook book, Findings fi
         shut.forEach((why, when) -> findings.add(
                 why,
                 visit,
-                "%d of its minutes are shut, from %s on",
+                "{0} of its minutes are shut, from {1} on",
                 when.minutes(),
                 findings.time(when.first(), visit)));
     }

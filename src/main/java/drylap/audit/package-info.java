@@ -1,6 +1,6 @@
 /** Judges any plan against the planning contract, with code of its own. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "sites", "weather", "crews", "planning"})
+@ApplicationModule(allowedDependencies = {"kernel", "speech", "assembly", "sites", "weather", "crews", "planning"})
 package drylap.audit;
 
 import org.jspecify.annotations.NullMarked;

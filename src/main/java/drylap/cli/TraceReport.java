@@ -14,6 +14,7 @@ import drylap.assembly.Step;
 import drylap.assembly.StepOrder;
 import drylap.assembly.WaterPath;
 import drylap.assembly.WaterTrace;
+import drylap.speech.Saying;
 import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -96,7 +97,11 @@ record TraceReport(
                         .map(TraceReport::reverse)
                         .toList(),
                 LapGraph.closesRing(built.recordedLaps()),
-                frame == null ? List.of() : Advice.of(frame, variant.approach()),
+                frame == null
+                        ? List.of()
+                        : Advice.of(frame, variant.approach()).stream()
+                                .map(Saying::words)
+                                .toList(),
                 Commands.NOT_A_SAFETY_STATEMENT);
     }
 

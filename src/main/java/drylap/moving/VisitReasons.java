@@ -14,6 +14,7 @@ import drylap.security.NotAllowed;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Openings;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -81,9 +82,10 @@ public final class VisitReasons {
     }
 
     private static Bound unnamed(Bound one) {
-        String words = one.kind() == BoundKind.PINNED_BEHIND
-                ? "a pinned visit of the crew stands behind it"
-                : "the crew's stop before, the road and setting up";
+        Saying words = Saying.of(
+                one.kind() == BoundKind.PINNED_BEHIND
+                        ? "a pinned visit of the crew stands behind it"
+                        : "the crew's stop before, the road and setting up");
         return new Bound(one.kind(), one.at(), one.binds(), words);
     }
 

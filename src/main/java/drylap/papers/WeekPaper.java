@@ -4,7 +4,6 @@ import drylap.papers.WeekPlan.Band.Kind;
 import drylap.papers.WeekPlan.Cell;
 import drylap.papers.WeekPlan.Crew;
 import drylap.papers.WeekPlan.Day;
-import drylap.speech.Speech;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +29,7 @@ public final class WeekPaper {
 
     /** @throws IllegalArgumentException where the link is too long for a code */
     public static byte[] pdf(WeekPlan plan, Paper paper) {
-        return Sheet.pdf(paper, Speech.ENGLISH, plan.title(), plan.origin(), sheet -> new WeekPaper(plan, sheet).lay());
+        return Sheet.pdf(paper, plan.say(), plan.title(), plan.origin(), sheet -> new WeekPaper(plan, sheet).lay());
     }
 
     private void lay() {
@@ -54,11 +53,11 @@ public final class WeekPaper {
 
     private float key(float y) {
         float x = sheet.x();
-        x = key(x, y, Kind.SHIFT, "shift");
-        x = key(x, y, Kind.WORK, "visits");
-        x = key(x, y, Kind.RAIN, "rain");
-        x = key(x, y, Kind.DARK, "dark");
-        key(x, y, Kind.NOT_FORECAST, "not forecast yet");
+        x = key(x, y, Kind.SHIFT, plan.say().it("shift"));
+        x = key(x, y, Kind.WORK, plan.say().it("visits"));
+        x = key(x, y, Kind.RAIN, plan.say().it("rain"));
+        x = key(x, y, Kind.DARK, plan.say().it("dark"));
+        key(x, y, Kind.NOT_FORECAST, plan.say().it("not forecast yet"));
         return y + 22;
     }
 
@@ -147,7 +146,7 @@ public final class WeekPaper {
             float bottom = top + sheet.room();
             float y = sheet.lines(Style.HEAD, crew.name(), sheet.x(), top + PAD, NAMES - PAD);
             y = sheet.lines(Style.TEXT, crew.trade(), sheet.x(), y, NAMES - PAD);
-            if (goesOn) y = sheet.lines(Style.TEXT, "goes on", sheet.x(), y, NAMES - PAD);
+            if (goesOn) y = sheet.lines(Style.TEXT, plan.say().it("goes on"), sheet.x(), y, NAMES - PAD);
             for (int i = 0; i < cells.size(); i++)
                 y = Math.max(y, cells.get(i).draw(x(first + i) + PAD, top + PAD, bottom));
             sheet.down(y + PAD - top);

@@ -1,10 +1,12 @@
 package drylap.papers;
 
+import drylap.speech.Speech;
 import java.util.List;
 
 /**
  * Crews by days as they are printed for a wall. Times are minutes of the crew's own day.
  *
+ * @param say in whose words it is
  * @param origin by which plan, and when it was printed
  * @param notes what is to be heeded before anything else, a paragraph each
  * @param where name and address of each site that has one, a line each
@@ -12,6 +14,7 @@ import java.util.List;
  * @param from minute at which the strip of a day begins, and {@code until} at which it ends
  */
 public record WeekPlan(
+        Speech say,
         String title,
         String origin,
         List<String> notes,

@@ -1,5 +1,6 @@
 package drylap.planning;
 
+import drylap.speech.Saying;
 import java.time.Instant;
 
 /**
@@ -8,4 +9,8 @@ import java.time.Instant;
  * @param at from when the rule lets it start
  * @param binds whether this is what the start waits for
  */
-public record Bound(BoundKind kind, Instant at, boolean binds, String words) {}
+public record Bound(BoundKind kind, Instant at, boolean binds, Saying saying) {
+    public String words() {
+        return saying.words();
+    }
+}

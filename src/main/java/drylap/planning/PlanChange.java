@@ -2,6 +2,7 @@ package drylap.planning;
 
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -47,8 +48,17 @@ public record PlanChange(@Nullable Visit before, @Nullable Visit after, List<Why
         }
     }
 
-    /** @param detail which, where and when, as far as it is known; a date for a delivery; may be empty */
-    public record Why(Reason reason, String detail) {}
+    /** @param detail which, where and when, as far as it is known */
+    public record Why(Reason reason, @Nullable Saying detail) {
+        public Why(Reason reason) {
+            this(reason, null);
+        }
+
+        /** In English. */
+        public String words() {
+            return detail == null ? "" : detail.words();
+        }
+    }
 
     public PlanChange {
         if (before == null && after == null) throw new IllegalArgumentException("a change of no visit");

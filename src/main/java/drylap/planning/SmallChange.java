@@ -7,6 +7,8 @@ import drylap.kernel.CrewId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Rule;
 import drylap.kernel.SiteId;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.HashSet;
@@ -19,8 +21,12 @@ public sealed interface SmallChange {
     /** The folder with the change. */
     JobFolder applyTo(JobFolder folder);
 
+    Saying saying();
+
     /** The change in words. */
-    String words();
+    default String words() {
+        return saying().words();
+    }
 
     /** Nothing but planning again. */
     record PlanAgain() implements SmallChange {
@@ -30,8 +36,8 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "planning again, with nothing changed";
+        public Saying saying() {
+            return Saying.of("planning again, with nothing changed");
         }
     }
 
@@ -49,8 +55,8 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "crew %s may stay until %s on %s".formatted(crew, until, date);
+        public Saying saying() {
+            return Saying.of("crew {0} may stay until {1} on {2}", crew, until, new Part.When(date));
         }
     }
 
@@ -66,8 +72,10 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "the window of %s is delivered %d %s earlier".formatted(opening, days, days == 1 ? "day" : "days");
+        public Saying saying() {
+            return Saying.of(
+                    "the window of {0} is delivered {1, plural, one {# day} other {# days}} earlier",
+                    opening.value(), days);
         }
     }
 
@@ -92,8 +100,10 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "crew %s comes on %s as well, from %s to %s".formatted(like.crew(), date, like.start(), like.end());
+        public Saying saying() {
+            return Saying.of(
+                    "crew {0} comes on {1} as well, from {2} to {3}",
+                    like.crew(), new Part.When(date), like.start(), like.end());
         }
     }
 
@@ -114,8 +124,8 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "crew %s is trained for method %s".formatted(crew, method.code());
+        public Saying saying() {
+            return Saying.of("crew {0} is trained for method {1}", crew, method.code());
         }
     }
 
@@ -128,10 +138,11 @@ public sealed interface SmallChange {
         }
 
         @Override
-        public String words() {
-            return "with %s a day longer it would fit; whether it may be is for the maker's data sheet to say, "
-                            .formatted(rule.code())
-                    + "and this is no recommendation";
+        public Saying saying() {
+            return Saying.of(
+                    "with {0} a day longer it would fit; whether it may be is for the maker's data sheet to say, "
+                            + "and this is no recommendation",
+                    Saying.of(rule == Rule.APRON_MAX_DAYS ? "the limit of the apron" : "the limit without a barrier"));
         }
     }
 }

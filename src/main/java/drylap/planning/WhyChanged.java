@@ -9,10 +9,10 @@ import drylap.planning.PlanChange.Kind;
 import drylap.planning.PlanChange.Reason;
 import drylap.planning.PlanChange.Why;
 import drylap.sites.Opening;
-import java.time.format.DateTimeFormatter;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,8 +22,6 @@ import java.util.stream.Stream;
 
 /** Finds what moved a visit of the published plan from its place, as far as facts tell; the planner's taste is no why. */
 final class WhyChanged {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-
     private final Plan proposal;
     private final Map<OpeningId, Opening> openings;
     private final Set<Visit> pinned;
@@ -80,15 +78,15 @@ final class WhyChanged {
     /** A visit that the published plan does not have. */
     PlanChange added(Visit after) {
         Reason reason = leftOutBefore.contains(Work.of(after)) ? Reason.PLACED : Reason.RETURNED;
-        return new PlanChange(null, after, List.of(new Why(reason, "")));
+        return new PlanChange(null, after, List.of(new Why(reason)));
     }
 
     PlanChange explain(PlanChange change) {
         Visit before = Objects.requireNonNull(change.before());
         List<Why> why = new ArrayList<>();
         if (change.kind() == Kind.SAME) {
-            if (pinned.contains(before)) why.add(new Why(Reason.PINNED, ""));
-        } else if (done(before)) why.add(new Why(Reason.DONE, ""));
+            if (pinned.contains(before)) why.add(new Why(Reason.PINNED));
+        } else if (done(before)) why.add(new Why(Reason.DONE));
         else {
             forced(before, why);
             if (why.isEmpty()) pushed(before).ifPresent(why::add);
@@ -97,23 +95,25 @@ final class WhyChanged {
     }
 
     private void forced(Visit before, List<Why> why) {
-        if (before.start().isBefore(proposal.start())) why.add(new Why(Reason.TIME_PASSED, ""));
+        if (before.start().isBefore(proposal.start())) why.add(new Why(Reason.TIME_PASSED));
         else if (shut(before))
             why.add(new Why(
                     Reason.SHUT,
-                    shutters.words(
-                            before, open(before).stream().map(OpenWindow::when).toList())));
+                    shutters.saying(
+                                    before,
+                                    open(before).stream().map(OpenWindow::when).toList())
+                            .orElse(null)));
         if (!works(before)) why.add(new Why(Reason.NO_SHIFT, absence(before)));
         Opening opening = openings.get(before.opening());
         if (opening != null && before.task() == Task.INSTALL && before.date().isBefore(opening.deliveredOn()))
-            why.add(new Why(Reason.DELIVERY, opening.deliveredOn().toString()));
+            why.add(new Why(Reason.DELIVERY, Saying.asItIs(new Part.When(opening.deliveredOn()))));
         String left = leftOut.get(new Work(before.opening(), before.task()));
-        if (left != null) why.add(new Why(Reason.LEFT_OUT, left));
+        if (left != null) why.add(new Why(Reason.LEFT_OUT, LeftOut.read(left)));
     }
 
     /** Its old place is free of hindrance by itself, but other work of the proposal is in its way. */
     private Optional<Why> pushed(Visit before) {
-        if (returned.contains(before.opening())) return Optional.of(new Why(Reason.RETURNED, ""));
+        if (returned.contains(before.opening())) return Optional.of(new Why(Reason.RETURNED));
         return follows(before).or(() -> room(before));
     }
 
@@ -124,7 +124,7 @@ final class WhyChanged {
                 .filter(Objects::nonNull)
                 .filter(earlier -> earlier.end().isAfter(before.start()))
                 .findFirst()
-                .map(earlier -> new Why(Reason.FOLLOWS, earlier.task().code()));
+                .map(earlier -> new Why(Reason.FOLLOWS, TaskWords.noun(earlier.task())));
     }
 
     private Optional<Why> room(Visit before) {
@@ -133,15 +133,16 @@ final class WhyChanged {
                 .filter(other ->
                         other.start().isBefore(before.end()) && before.start().isBefore(other.end()))
                 .findFirst()
-                .map(other ->
-                        new Why(Reason.ROOM, "%s of %s".formatted(other.task().code(), other.opening())));
+                .map(other -> new Why(Reason.ROOM, TaskWords.at(other.task(), other.opening())));
     }
 
-    private String absence(Visit before) {
+    private Saying absence(Visit before) {
         boolean comes = shifts.getOrDefault(before.crew(), List.of()).stream()
                 .anyMatch(shift -> shift.date().equals(before.date()));
-        return "crew %s %s on %s"
-                .formatted(before.crew(), comes ? "has other hours" : "does not come", DAY.format(before.date()));
+        return Saying.of(
+                comes ? "crew {0} has other hours on {1}" : "crew {0} does not come on {1}",
+                before.crew(),
+                new Part.When(before.date()));
     }
 
     private List<OpenWindow> open(Visit visit) {

@@ -5,6 +5,8 @@ import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import drylap.weather.Forecast;
 import drylap.weather.ShutCause;
 import drylap.weather.ShutCauses;
@@ -18,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -26,7 +29,6 @@ import java.util.stream.Collectors;
 public final class WhyShut {
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private final JobFolder folder;
     private final Instant from;
@@ -49,21 +51,25 @@ public final class WhyShut {
      *
      * @param open the windows of the wall for the visit's task
      */
-    public String words(Visit before, List<TimeWindow> open) {
+    public Optional<Saying> saying(Visit before, List<TimeWindow> open) {
         Site site = sites.get(before.facade().site());
         Facade facade = facades.get(before.facade());
-        if (site == null || facade == null) return "";
+        if (site == null || facade == null) return Optional.empty();
         ShutCauses causes = known.computeIfAbsent(facade.id(), _ -> causes(site, facade));
         Instant shut = firstShut(before, open);
         Set<ShutCause> at = at(causes, before, shut);
-        if (at.isEmpty()) return "";
+        if (at.isEmpty()) return Optional.empty();
         Instant since = begins(
                 since(open, shut), shut, minute -> at(causes, before, minute).containsAll(at));
-        return "%s on the %s wall from %s"
-                .formatted(
-                        at.stream().map(ShutCause::words).collect(Collectors.joining(" and ")),
-                        facade.id().facade(),
-                        moment(since, before, site.zone()));
+        return causes(at)
+                .map(why -> Saying.of(
+                        "{0} on the {1} wall from {2}", why, facade.id().facade(), moment(since, before, site.zone())));
+    }
+
+    private static Optional<Saying> causes(Set<ShutCause> at) {
+        return at.stream()
+                .map(cause -> Saying.of(cause.words()))
+                .reduce((before, next) -> Saying.of("{0} and {1}", before, next));
     }
 
     private ShutCauses causes(Site site, Facade facade) {
@@ -117,9 +123,9 @@ public final class WhyShut {
         return so;
     }
 
-    private static String moment(Instant at, Visit before, ZoneId zone) {
+    private static Object moment(Instant at, Visit before, ZoneId zone) {
         var there = at.atZone(zone);
         boolean sameDay = there.toLocalDate().equals(before.start().atZone(zone).toLocalDate());
-        return there.format(sameDay ? CLOCK : MOMENT);
+        return sameDay ? there.format(CLOCK) : new Part.When(there);
     }
 }

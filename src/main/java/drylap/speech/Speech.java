@@ -7,6 +7,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 
 /**
@@ -56,13 +58,24 @@ public record Speech(Reading reading) {
     }
 
     /** Such as "Tue 14 Apr". */
-    public String day(LocalDate date) {
+    public String day(TemporalAccessor date) {
         return formatted("EEE d MMM").format(date);
     }
 
     /** Such as "Tue 14 Apr 09:30". */
     public String moment(Instant instant, ZoneId zone) {
-        return formatted("EEE d MMM HH:mm").format(instant.atZone(zone));
+        return moment(instant.atZone(zone));
+    }
+
+    /** By the clock that it was read from. */
+    public String moment(TemporalAccessor at) {
+        return formatted("EEE d MMM HH:mm").format(at);
+    }
+
+    /** Such as "Tue 14 Apr 2026", and its hour and minute where there is one. */
+    String dated(TemporalAccessor at) {
+        String clock = at.isSupported(ChronoField.HOUR_OF_DAY) ? " HH:mm" : "";
+        return formatted("EEE d MMM uuuu" + clock).format(at);
     }
 
     /** With as many decimals as asked for. */

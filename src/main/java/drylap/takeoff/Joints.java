@@ -1,7 +1,10 @@
 package drylap.takeoff;
 
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Makes a strip that is longer than a roll of pieces that lap: as few as can be of those ways that keep each lap between the
@@ -25,11 +28,15 @@ final class Joints {
         Joints joints = new Joints(strip, rollMm, lapMm);
         if (joints.length <= joints.roll) return List.of(Piece.whole(strip));
         if (joints.roll <= joints.lap)
-            throw new IllegalArgumentException(
-                    "a roll of %.1f mm; accepted: longer than the lap of %.1f mm".formatted(rollMm, lapMm));
+            throw new Unfit(
+                    Saying.of("a roll of {0} mm; accepted: longer than the lap of {1} mm", one(rollMm), one(lapMm)));
         List<Long> clear = joints.lengths(
                 tenths(strip.firstCornerMm()) + 2 * joints.lap, tenths(strip.lastCornerMm()) - joints.lap);
         return pieces(strip, clear.isEmpty() ? joints.lengths(0, joints.length) : clear, !clear.isEmpty());
+    }
+
+    private static String one(double millimetres) {
+        return String.format(Locale.ROOT, "%.1f", millimetres);
     }
 
     private static List<Piece> pieces(Strip strip, List<Long> lengths, boolean clear) {

@@ -13,6 +13,8 @@ import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -148,8 +150,7 @@ public final class TakeOff {
     private Opening visited(Visit visit) {
         Opening opening = openings.get(visit.opening());
         if (opening == null)
-            throw new IllegalArgumentException(
-                    "the plan visits %s, which is no opening of the job folder".formatted(visit.opening()));
+            throw new Unfit(Saying.of("the plan visits {0}, which is no opening of the job folder", visit.opening()));
         return opening;
     }
 

@@ -61,7 +61,7 @@ class FinishedTasksTests {
         assertThat(Audit.of(folder, new ClaimedPlan(plan.visits(), null, null, null, null), null)
                         .breaches())
                 .anyMatch(breach -> breach.rule() == ContractRule.TASK_NEEDED
-                        && breach.where().contains(wrap.opening().value()));
+                        && breach.where().words().contains(wrap.opening().value()));
     }
 
     private static JobFolder withFinished(Set<Task> finished) {

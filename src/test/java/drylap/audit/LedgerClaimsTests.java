@@ -37,7 +37,8 @@ class LedgerClaimsTests {
         assertThat(judged(with(term, l -> new Ledger.Line(term, l.amount() + 1, l.weight(), l.cost()))))
                 .singleElement()
                 .satisfies(breach -> assertThat(breach.rule()).isEqualTo(ContractRule.LEDGER_TERM))
-                .satisfies(breach -> assertThat(breach.where()).isEqualTo("ledger, " + term.code() + " amount"));
+                .satisfies(
+                        breach -> assertThat(breach.where().words()).isEqualTo("ledger, " + term.code() + " amount"));
     }
 
     @ParameterizedTest
@@ -46,7 +47,7 @@ class LedgerClaimsTests {
         assertThat(judged(with(term, l -> new Ledger.Line(term, l.amount(), l.weight(), l.cost() - 1))))
                 .singleElement()
                 .satisfies(breach -> assertThat(breach.rule()).isEqualTo(ContractRule.LEDGER_TERM))
-                .satisfies(breach -> assertThat(breach.where()).isEqualTo("ledger, " + term.code() + " cost"));
+                .satisfies(breach -> assertThat(breach.where().words()).isEqualTo("ledger, " + term.code() + " cost"));
     }
 
     @ParameterizedTest
@@ -54,13 +55,13 @@ class LedgerClaimsTests {
     void a_missing_line_is_named(LedgerTerm term) {
         Ledger without = new Ledger(
                 BY_HAND.lines().stream().filter(line -> line.term() != term).toList(), 0, 6000, BY_HAND.soft());
-        assertThat(judged(without)).extracting(Breach::what).containsExactly("the line is missing");
+        assertThat(judged(without)).extracting(breach -> breach.what().words()).containsExactly("the line is missing");
     }
 
     @Test
     void a_wrong_weight_is_named() {
         assertThat(judged(with(LedgerTerm.TRAVEL, l -> new Ledger.Line(l.term(), 300, 3, 600))))
-                .extracting(Breach::where)
+                .extracting(breach -> breach.where().words())
                 .containsExactly("ledger, travel weight");
     }
 

@@ -35,8 +35,8 @@ class MoveJudgeTests {
 
         assertThat(verdict.broken()).singleElement().satisfies(broken -> {
             assertThat(broken.breach().rule()).isEqualTo(ContractRule.RAINING);
-            assertThat(broken.breach().where()).contains("crew W2", "install of M1", "Mon 13 Apr", "14:20");
-            assertThat(broken.breach().what()).contains("30 of its minutes", "15:00");
+            assertThat(broken.breach().where().words()).contains("crew W2", "install of M1", "Mon 13 Apr", "14:20");
+            assertThat(broken.breach().what().words()).contains("30 of its minutes", "15:00");
         });
     }
 
@@ -51,10 +51,10 @@ class MoveJudgeTests {
 
         assertThat(verdict.broken()).allSatisfy(broken -> {
             assertThat(broken.breach().rule()).isEqualTo(ContractRule.WRAP_COURSE);
-            assertThat(broken.breach().what()).contains("install of M1");
+            assertThat(broken.breach().what().words()).contains("install of M1");
         });
         assertThat(verdict.broken())
-                .extracting(broken -> broken.breach().where())
+                .extracting(broken -> broken.breach().where().words())
                 .anySatisfy(where -> assertThat(where).contains("crew R1", "wrap of M1", "Tue 14 Apr", "09:00"))
                 .anySatisfy(where -> assertThat(where).contains("crew R1", "wrap of M2", "Tue 14 Apr", "09:25"));
     }
@@ -147,7 +147,8 @@ class MoveJudgeTests {
         assertThat(verdict.broken().toString()).contains("Q2");
         assertThat(verdict.within(mill, Case.legal().visits()).broken())
                 .hasSameSizeAs(verdict.broken())
-                .extracting(broken -> broken.breach().where() + broken.breach().what())
+                .extracting(broken ->
+                        broken.breach().where().words() + broken.breach().what().words())
                 .allSatisfy(words -> assertThat(words).doesNotContain("Q1", "Q2", "Q3", "Q4"))
                 .anySatisfy(words -> assertThat(words).contains("not yours"));
     }

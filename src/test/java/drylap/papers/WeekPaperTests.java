@@ -8,6 +8,7 @@ import drylap.papers.WeekPlan.Cell;
 import drylap.papers.WeekPlan.Crew;
 import drylap.papers.WeekPlan.Day;
 import drylap.papers.WeekPlan.Stay;
+import drylap.speech.Speech;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -23,6 +24,7 @@ class WeekPaperTests {
     /** Every opening of it has a name of its own, so that one that is left out is missed. */
     static WeekPlan plan(int days, int crews, int stays, int openings) {
         return new WeekPlan(
+                Speech.ENGLISH,
                 "Crews, Mon 13 Apr to Sun 19 Apr",
                 "By the plan published Sun 12 Apr 18:00; printed Mon 13 Apr 06:10.",
                 List.of("Open to rain now, close or cover first: QW1-01"),

@@ -9,6 +9,8 @@ import drylap.planning.PlanChange.Reason;
 import drylap.planning.PlanChange.Why;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Duration;
@@ -17,14 +19,12 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** A published plan is changed in one known place; the comparison has to name that place, and the fact that moved it. */
 class PlanComparisonTests {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final JobFolder FOLDER = JobFixture.twoWallsOfTwoLevels();
     private static final Plan PLAN = PlanFixture.planned(FOLDER, 1_000);
     private static final Visit FIRST = PLAN.visits().stream()
@@ -57,8 +57,9 @@ class PlanComparisonTests {
         assertThat(moved.before()).isEqualTo(FIRST);
         assertThat(moved.after()).isEqualTo(LATER);
         assertThat(moved.why())
-                .containsExactly(
-                        new Why(Reason.DELIVERY, FIRST.date().plusDays(3).toString()));
+                .containsExactly(new Why(
+                        Reason.DELIVERY,
+                        Saying.asItIs(new Part.When(FIRST.date().plusDays(3)))));
     }
 
     @Test
@@ -107,7 +108,7 @@ class PlanComparisonTests {
                         .why())
                 .containsExactly(new Why(
                         Reason.NO_SHIFT,
-                        "crew %s does not come on %s".formatted(FIRST.crew(), DAY.format(FIRST.date()))));
+                        Saying.of("crew {0} does not come on {1}", FIRST.crew(), new Part.When(FIRST.date()))));
     }
 
     @Test
@@ -116,7 +117,7 @@ class PlanComparisonTests {
 
         PlanChange dropped = only(PlanComparison.of(PLAN, without(), done), Kind.DROPPED);
 
-        assertThat(dropped.why()).containsExactly(new Why(Reason.DONE, ""));
+        assertThat(dropped.why()).containsExactly(new Why(Reason.DONE));
         assertThat(dropped.opening()).isEqualTo(FIRST.opening());
     }
 
@@ -125,7 +126,7 @@ class PlanComparisonTests {
         PlanChange added = only(PlanComparison.of(without(), PLAN, FOLDER), Kind.ADDED);
 
         assertThat(added.after()).isEqualTo(FIRST);
-        assertThat(added.why()).containsExactly(new Why(Reason.RETURNED, ""));
+        assertThat(added.why()).containsExactly(new Why(Reason.RETURNED));
     }
 
     @Test
@@ -142,7 +143,7 @@ class PlanComparisonTests {
                 without.ledger());
 
         assertThat(only(PlanComparison.of(published, PLAN, FOLDER), Kind.ADDED).why())
-                .containsExactly(new Why(Reason.PLACED, ""));
+                .containsExactly(new Why(Reason.PLACED));
     }
 
     @Test
@@ -154,7 +155,7 @@ class PlanComparisonTests {
                 .map(visit -> visit.equals(wrap) ? at(visit, past) : visit)
                 .toList());
 
-        assertThat(moved(proposal, wrap).why()).containsExactly(new Why(Reason.FOLLOWS, "install"));
+        assertThat(moved(proposal, wrap).why()).containsExactly(new Why(Reason.FOLLOWS, TaskWords.noun(Task.INSTALL)));
     }
 
     @Test
@@ -168,7 +169,7 @@ class PlanComparisonTests {
                 .filter(change -> wrap.equals(change.before()))
                 .findFirst()
                 .orElseThrow();
-        assertThat(moved.why()).containsExactly(new Why(Reason.RETURNED, ""));
+        assertThat(moved.why()).containsExactly(new Why(Reason.RETURNED));
     }
 
     @Test
@@ -183,7 +184,7 @@ class PlanComparisonTests {
                 .toList());
 
         assertThat(moved(proposal, FIRST).why())
-                .containsExactly(new Why(Reason.ROOM, "install of %s".formatted(other.opening())));
+                .containsExactly(new Why(Reason.ROOM, TaskWords.at(Task.INSTALL, other.opening())));
     }
 
     @Test
@@ -195,7 +196,7 @@ class PlanComparisonTests {
                 .singleElement()
                 .satisfies(change -> {
                     assertThat(change.before()).isEqualTo(FIRST);
-                    assertThat(change.why()).containsExactly(new Why(Reason.PINNED, ""));
+                    assertThat(change.why()).containsExactly(new Why(Reason.PINNED));
                 });
     }
 
@@ -244,7 +245,7 @@ class PlanComparisonTests {
                 .why()
                 .getFirst();
         assertThat(why.reason()).isEqualTo(Reason.SHUT);
-        return why.detail();
+        return why.words();
     }
 
     private static String clock(Instant at) {

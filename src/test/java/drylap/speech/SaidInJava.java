@@ -62,13 +62,27 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("StartSheet.Standing", 0),
             Map.entry("Doubt", 0),
             Map.entry("SizeClass", 0),
+            Map.entry("LeftOut", 0),
+            Map.entry("ShutCause", 0),
+            Map.entry("ContractRule", 2),
+            Map.entry("LedgerTerm", 2),
+            Map.entry("PlanChange.Reason", 0),
+            Map.entry("ForecastSource", 1),
             Map.entry("Lengths.LengthReading.Wrong", 0));
 
     private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");
 
     /** What they answer is said by whoever calls them. */
-    private static final Set<String> SPOKEN_METHODS =
-            Set.of("Words.task", "Words.crewOf", "Words.approach", "CrewDay.standing", "WallPresenter.progress");
+    private static final Set<String> SPOKEN_METHODS = Set.of(
+            "Words.task",
+            "Words.crewOf",
+            "Words.approach",
+            "CrewDay.standing",
+            "WallPresenter.progress",
+            "NotPlanned.reason",
+            "NotPlanned.remedy",
+            "LedgerSheet.term",
+            "OpeningPresenter.start");
 
     private final Map<String, String> constants = new HashMap<>();
     private final Set<String> said = new TreeSet<>();
@@ -109,6 +123,14 @@ final class SaidInJava extends TreeScanner<Void, Void> {
     }
 
     private String owner = "";
+    /** Within the audit, whose findings are sayings. */
+    private boolean audits;
+
+    @Override
+    public Void visitCompilationUnit(CompilationUnitTree unit, Void nothing) {
+        audits = "drylap.audit".equals(String.valueOf(unit.getPackageName()));
+        return super.visitCompilationUnit(unit, nothing);
+    }
 
     @Override
     public Void visitClass(com.sun.source.tree.ClassTree type, Void nothing) {
@@ -126,6 +148,8 @@ final class SaidInJava extends TreeScanner<Void, Void> {
         String method = call.getMethodSelect().toString();
         boolean says = method.equals("it") || method.endsWith(".it") || method.equals("Saying.of");
         if (says && !call.getArguments().isEmpty()) note(call.getArguments().getFirst());
+        if (audits && method.equals("findings.add") && call.getArguments().size() > 2)
+            note(call.getArguments().get(2));
         return super.visitMethodInvocation(call, nothing);
     }
 

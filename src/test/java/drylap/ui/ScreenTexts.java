@@ -22,12 +22,18 @@ public final class ScreenTexts {
             "headerTitle",
             "accessible-name",
             "alt",
-            "emptySelectionCaption");
+            "emptySelectionCaption",
+            "hint",
+            "caption");
     /** Of the records that drawings are given, what is to be read. */
-    private static final Pattern IN_RECORD =
-            Pattern.compile("\"(?:words|progress|title|heading)\"\\s*:\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
+    private static final Pattern IN_RECORD = Pattern.compile(
+            "\"(?:words|progress|title|heading|label|weekday|trade|idle)\"\\s*:\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
 
-    private static final Set<String> RECORDS = Set.of("glyph", "wall");
+    private static final Pattern LISTED_IN_RECORD = Pattern.compile("\"words\"\\s*:\\s*\\[([^\\]]*)\\]");
+    private static final Pattern IN_DRAWING = Pattern.compile("<(?:text|title|desc)[^>]*>([^<]+)<");
+
+    private static final Set<String> RECORDS = Set.of("glyph", "wall", "strip", "week", "run");
+    private static final Set<String> DRAWINGS = Set.of("wide", "tall");
 
     private final List<String> texts = new ArrayList<>();
 
@@ -55,12 +61,25 @@ public final class ScreenTexts {
         }
         for (String name : RECORDS) {
             var record = element.getPropertyRaw(name);
-            if (record != null) IN_RECORD.matcher(record.toString()).results().forEach(one -> note(one.group(1)));
+            if (record != null) noteRecord(record.toString());
+        }
+        for (String name : DRAWINGS) {
+            String drawing = element.getProperty(name);
+            if (drawing != null)
+                IN_DRAWING
+                        .matcher(drawing)
+                        .results()
+                        .forEach(one -> note(one.group(1).replaceAll("&[a-z0-9#]+;", "")));
         }
         element.getChildren().forEach(this::read);
         element.getNode()
                 .getFeatureIfInitialized(com.vaadin.flow.internal.nodefeature.VirtualChildrenList.class)
                 .ifPresent(list -> list.forEachChild(node -> read(Element.get(node))));
+    }
+
+    private void noteRecord(String record) {
+        IN_RECORD.matcher(record).results().forEach(one -> note(one.group(1)));
+        LISTED_IN_RECORD.matcher(record).results().forEach(one -> note(one.group(1)));
     }
 
     private void note(@Nullable String text) {

@@ -17,10 +17,14 @@ import drylap.security.Person;
 import drylap.security.TestPeople;
 import drylap.speech.SpanishWords;
 import java.util.List;
+import java.util.Set;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** What someone who reads Spanish does on a screen, and that nothing on it is English. */
 abstract class SpanishScreen extends SpringBrowserlessTest {
+    /** What the walls of the folder are called; to the catalogue the same words are ways that a wall faces. */
+    private static final Set<String> WALLS = Set.of("west", "south");
+
     @Autowired
     private People keeper;
 
@@ -49,12 +53,14 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
         String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
         for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
         var words = new SpanishWords(data());
-        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
+        assertThat(texts)
+                .filteredOn(text -> !WALLS.contains(text.strip()))
+                .allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
     }
 
     static List<String> data() {
         return List.of(
-                "Quay Nine Mill Row west south QW MS America Los_Angeles",
+                "Quay Nine Mill Row west south II III QW MS America Los_Angeles",
                 "Test window-crew follow-on tester scheduler administrator seis");
     }
 

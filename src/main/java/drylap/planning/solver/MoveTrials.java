@@ -7,6 +7,7 @@ import drylap.planning.LedgerTerm;
 import drylap.planning.MoveCost;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -43,21 +44,22 @@ final class MoveTrials {
         CrewCalendar crew = standing.crewOf(task);
         int day = standing.day[task.index];
         List<MoveCost> costs = new ArrayList<>();
-        costs.add(onDay("one working day earlier", crew, day - 1));
-        costs.add(onDay("one working day later", crew, day + 1));
+        costs.add(onDay(Saying.of("one working day earlier"), crew, day - 1));
+        costs.add(onDay(Saying.of("one working day later"), crew, day + 1));
         for (CrewCalendar other : standing.able(task))
-            if (other != crew) costs.add(onDay("to crew " + other.crew.id(), other, other.dayOf(crew.dates[day])));
+            if (other != crew)
+                costs.add(onDay(Saying.of("to crew {0}", other.crew.id()), other, other.dayOf(crew.dates[day])));
         costs.add(first(crew, day));
         return costs;
     }
 
-    private MoveCost onDay(String move, CrewCalendar crew, int day) {
+    private MoveCost onDay(Saying move, CrewCalendar crew, int day) {
         if (day < 0 || day >= crew.days())
-            return new MoveCost.NoPlace(move, "crew %s has no shift then".formatted(crew.crew.id()));
+            return new MoveCost.NoPlace(move, Saying.of("crew {0} has no shift then", crew.crew.id()));
         return best(move, crew, day, standing.places(task, crew, day, notBefore));
     }
 
-    private MoveCost best(String move, CrewCalendar crew, int day, List<Integer> places) {
+    private MoveCost best(Saying move, CrewCalendar crew, int day, List<Integer> places) {
         if (places.isEmpty()) return new MoveCost.NoPlace(move, noPlace.rule(crew, day));
         Optional<Visit> best = places.stream()
                 .map(start -> visit(crew, day, start))
@@ -66,19 +68,20 @@ final class MoveTrials {
                 .min(CHEAPEST)
                 .map(Trial::at);
         return best.map(at -> solved(move, at))
-                .orElseGet(() -> new MoveCost.NoPlace(move, "what comes before or after it could not keep its rules"));
+                .orElseGet(() -> new MoveCost.NoPlace(
+                        move, Saying.of("what comes before or after it could not keep its rules")));
     }
 
-    private MoveCost solved(String move, Visit at) {
+    private MoveCost solved(Saying move, Visit at) {
         Plan plan = again.solve(folder, at);
         return new MoveCost.Possible(move, inPlan(plan, at), plan, CostDifference.of(before, plan.ledger()));
     }
 
     private MoveCost first(CrewCalendar crew, int day) {
-        String move = "first in line of its day";
+        Saying move = Saying.of("first in line of its day");
         WorkTask stop = standing.before(task);
         if (stop == null || standing.day[stop.index] != day)
-            return new MoveCost.NoPlace(move, "it is the first already");
+            return new MoveCost.NoPlace(move, Saying.of("it is the first already"));
         List<Integer> places = standing.places(task, crew, day, notBefore);
         if (places.isEmpty()) return new MoveCost.NoPlace(move, noPlace.rule(crew, day));
         MoveCost cost = best(move, crew, day, places.subList(0, 1));

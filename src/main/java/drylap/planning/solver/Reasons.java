@@ -1,20 +1,15 @@
 package drylap.planning.solver;
 
 import drylap.kernel.Task;
+import drylap.planning.LeftOut;
 import drylap.planning.UnplannedReason;
 import drylap.planning.UnplannedTask;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
+import drylap.speech.Part;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says of a task that stayed out of the plan what keeps it out. */
 final class Reasons {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-
     private final Problem problem;
     private final Schedule schedule;
     private final Finder finder;
@@ -30,13 +25,12 @@ final class Reasons {
         int earliest = schedule.readiness.earliest(task);
         if (earliest == TimeAxis.NEVER) return say(task, UnplannedReason.WAITS_FOR_TASK, waitsFor(task));
         if (aCrewCould(task, earliest, schedule.readiness.latestEnd(task)))
-            return say(
-                    task,
-                    UnplannedReason.HORIZON_FULL,
-                    "every crew that could do it is taken until %s".formatted(when(task, problem.horizonEnd())));
+            return say(task, UnplannedReason.HORIZON_FULL, LeftOut.CREWS_TAKEN.with(when(task, problem.horizonEnd())));
         if (aCrewCould(task, earliest, TimeAxis.NEVER))
             return say(
-                    task, UnplannedReason.APRON_LIMIT, "must end by " + when(task, schedule.readiness.latestEnd(task)));
+                    task,
+                    UnplannedReason.APRON_LIMIT,
+                    LeftOut.MUST_END.with(when(task, schedule.readiness.latestEnd(task))));
         return noHour(task, earliest);
     }
 
@@ -46,13 +40,13 @@ final class Reasons {
             return say(
                     task,
                     UnplannedReason.NO_DELIVERY,
-                    "delivered on %s, and no crew has open time after that before %s"
-                            .formatted(DAY.format(task.opening.deliveredOn()), when(task, problem.horizonEnd())));
+                    LeftOut.COMES_LATE.with(
+                            new Part.When(task.opening.deliveredOn()), when(task, problem.horizonEnd())));
         return say(
                 task,
                 UnplannedReason.NO_DRY_WINDOW,
-                "needs %d min in a row between %s and %s"
-                        .formatted(task.minutes, when(task, Math.max(earliest, 0)), when(task, problem.horizonEnd())));
+                LeftOut.NO_HOUR.with(
+                        task.minutes, when(task, Math.max(earliest, 0)), when(task, problem.horizonEnd())));
     }
 
     /** Whether some crew could do it if it had nothing else to do. */
@@ -64,15 +58,23 @@ final class Reasons {
 
     private static String noCrew(WorkTask task) {
         return task.kind == Task.INSTALL
-                ? "no window crew is trained for method " + task.opening.method()
-                : "there is no crew of the trade " + task.kind.trade().code();
+                ? LeftOut.NO_METHOD.with(task.opening.method())
+                : LeftOut.NO_TRADE.with(task.kind.trade().code());
     }
 
     private String waitsFor(WorkTask task) {
         return firstMissing(task)
-                .map(other ->
-                        "waits for the %s of %s, which is not planned".formatted(other.kind.code(), other.opening.id()))
-                .orElse("crews wait for each other in a ring");
+                .map(other -> waitsFor(other.kind).with(other.opening.id()))
+                .orElseGet(LeftOut.RING::with);
+    }
+
+    private static LeftOut waitsFor(Task kind) {
+        return switch (kind) {
+            case INSTALL -> LeftOut.WAITS_FOR_INSTALL;
+            case TEST -> LeftOut.WAITS_FOR_TEST;
+            case WRAP -> LeftOut.WAITS_FOR_WRAP;
+            case CLAD -> LeftOut.WAITS_FOR_CLAD;
+        };
     }
 
     private Optional<WorkTask> firstMissing(WorkTask task) {
@@ -90,9 +92,9 @@ final class Reasons {
                 .findFirst();
     }
 
-    private String when(WorkTask task, int minute) {
-        ZoneId zone = problem.sites().get(task.site).zone();
-        return WHEN.format(problem.axis().at(minute).atZone(zone));
+    private Part when(WorkTask task, int minute) {
+        return new Part.When(
+                problem.axis().at(minute).atZone(problem.sites().get(task.site).zone()));
     }
 
     private static UnplannedTask say(WorkTask task, UnplannedReason reason, String detail) {

@@ -5,14 +5,15 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
+import drylap.planning.TaskWords;
 import drylap.planning.Visit;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -20,8 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan laid over its compiled folder: where each task stands, and what must come before it. */
 final class Standing {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
-
     private record Key(OpeningId opening, Task task) {}
 
     final Problem problem;
@@ -137,16 +136,16 @@ final class Standing {
         return found && finder.day == onDay ? finder.start : TimeAxis.NEVER;
     }
 
-    String when(WorkTask task, int minute) {
+    Part when(WorkTask task, int minute) {
         ZoneId zone = problem.sites().get(task.site).zone();
-        return WHEN.format(problem.axis().at(minute).atZone(zone));
+        return new Part.When(problem.axis().at(minute).atZone(zone));
     }
 
-    static String name(WorkTask task) {
-        return "the %s of %s".formatted(task.kind.code(), task.opening.id());
+    static Saying name(WorkTask task) {
+        return TaskWords.the(task.kind, task.opening.id());
     }
 
-    static String wall(WorkTask task) {
-        return "wall " + task.opening.facade().facade();
+    static Saying wall(WorkTask task) {
+        return Saying.of("wall {0}", task.opening.facade().facade());
     }
 }

@@ -3,6 +3,8 @@ package drylap.planning.solver;
 import drylap.planning.Bound;
 import drylap.planning.BoundKind;
 import drylap.planning.solver.OrderBounds.Mark;
+import drylap.speech.Part;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,7 +32,7 @@ final class StartReasons {
     }
 
     private List<Bound> all() {
-        add(BoundKind.PLAN_START, 0, "the plan starts at " + when(0));
+        add(BoundKind.PLAN_START, 0, Saying.of("the plan starts at {0}", when(0)));
         marks.addAll(OrderBounds.of(standing, task));
         crewIsThere(standing.before(task));
         openAndNoBreak(marks.stream().mapToInt(Mark::at).max().orElse(0));
@@ -43,7 +45,7 @@ final class StartReasons {
 
     private Bound bound(Mark mark) {
         boolean binds = mark.at() == start && mark.kind() != BoundKind.PINNED_BEHIND;
-        return new Bound(mark.kind(), standing.problem.axis().at(mark.at()), binds, mark.words());
+        return new Bound(mark.kind(), standing.problem.axis().at(mark.at()), binds, mark.saying());
     }
 
     private void crewIsThere(@Nullable WorkTask before) {
@@ -56,7 +58,7 @@ final class StartReasons {
         add(
                 BoundKind.SHIFT_START,
                 crew.from[day] + road + setup,
-                "crew %s starts at %s%s".formatted(crew.crew.id(), when(crew.from[day]), then(road, setup)));
+                then(Saying.of("crew {0} starts at {1}", crew.crew.id(), when(crew.from[day])), road, setup));
         dayBefore(before);
     }
 
@@ -66,18 +68,22 @@ final class StartReasons {
         add(
                 before.pinned ? BoundKind.PINNED_BEFORE : BoundKind.STOP_BEFORE,
                 standing.end(before) + road + setup,
-                "crew %s ends %s%s at %s%s"
-                        .formatted(
-                                crew.crew.id(),
-                                Standing.name(before),
-                                before.pinned ? ", which is pinned," : "",
-                                when(standing.end(before)),
-                                then(road, setup)));
+                then(ends(before), road, setup));
     }
 
-    private static String then(int road, int setup) {
-        return (road == 0 ? "" : ", %d min on the road".formatted(road))
-                + (setup == 0 ? "" : ", %d min of setting up".formatted(setup));
+    private Saying ends(WorkTask before) {
+        return Saying.of(
+                before.pinned ? "crew {0} ends {1}, which is pinned, at {2}" : "crew {0} ends {1} at {2}",
+                crew.crew.id(),
+                Standing.name(before),
+                when(standing.end(before)));
+    }
+
+    private static Saying then(Saying first, int road, int setup) {
+        List<Saying> all = new ArrayList<>(List.of(first));
+        if (road != 0) all.add(Saying.of("{0} min on the road", road));
+        if (setup != 0) all.add(Saying.of("{0} min of setting up", setup));
+        return Saying.list(", ", all);
     }
 
     /** Whether the crew could have done it on its day before, after its last stop there. */
@@ -88,16 +94,14 @@ final class StartReasons {
         int earliest = standing.readiness.earliest(task);
         boolean sooner = standing.finder.find(crew, from, clock, before, task, earliest, TimeAxis.NEVER)
                 && standing.finder.day < day;
-        if (sooner)
-            add(
-                    BoundKind.CHOICE,
-                    start,
-                    "it could start at %s, and waits by the planner's choice".formatted(when(standing.finder.start)));
+        if (sooner) add(BoundKind.CHOICE, start, byChoice(standing.finder.start));
         else if (crew.limit[day - 1] >= Math.max(earliest, 0) + task.minutes)
             add(
                     BoundKind.DAY_BEFORE_FULL,
                     crew.limit[day - 1],
-                    "the crew has no room for %d min on %s".formatted(task.minutes, crew.dates[day - 1]));
+                    Saying.of(
+                            "the crew has no room for {0} min on {1}",
+                            task.minutes, new Part.When(crew.dates[day - 1])));
     }
 
     private void openAndNoBreak(int from) {
@@ -116,24 +120,28 @@ final class StartReasons {
     }
 
     private void shut(int from, int until) {
-        String causes = new WallWords(standing.problem).causes(task, from, until);
+        Saying causes = new WallWords(standing.problem).causes(task, from, until);
         boolean tooShort = task.open.open(from, from + 1);
-        String words = tooShort
-                ? "%s is not open for %d min in a row before %s: %s"
-                        .formatted(Standing.wall(task), task.minutes, when(until), causes)
-                : "%s is shut until %s: %s".formatted(Standing.wall(task), when(until), causes);
+        Saying words = tooShort
+                ? Saying.of(
+                        "{0} is not open for {1} min in a row before {2}: {3}",
+                        Standing.wall(task), task.minutes, when(until), causes)
+                : Saying.of("{0} is shut until {1}: {2}", Standing.wall(task), when(until), causes);
         add(BoundKind.WALL_SHUT, until, words);
     }
 
     private void rest() {
         int until = crew.breakUntil[day];
-        add(BoundKind.BREAK, until, "the crew's break lasts until " + when(until));
+        add(BoundKind.BREAK, until, Saying.of("the crew's break lasts until {0}", when(until)));
     }
 
     private void chosen(int at) {
         boolean said = marks.stream().anyMatch(mark -> mark.kind() == BoundKind.CHOICE);
-        if (!said)
-            add(BoundKind.CHOICE, start, "it could start at %s, and waits by the planner's choice".formatted(when(at)));
+        if (!said) add(BoundKind.CHOICE, start, byChoice(at));
+    }
+
+    private Saying byChoice(int sooner) {
+        return Saying.of("it could start at {0}, and waits by the planner's choice", when(sooner));
     }
 
     private void behind(@Nullable WorkTask after) {
@@ -143,15 +151,16 @@ final class StartReasons {
         add(
                 BoundKind.PINNED_BEHIND,
                 end - task.minutes,
-                "%s is pinned behind it at %s, so it must end by %s"
-                        .formatted(Standing.name(after), when(at), when(end)));
+                Saying.of(
+                        "{0} is pinned behind it at {1}, so it must end by {2}",
+                        Standing.name(after), when(at), when(end)));
     }
 
-    private void add(BoundKind kind, int at, String words) {
+    private void add(BoundKind kind, int at, Saying words) {
         marks.add(new Mark(kind, at, words));
     }
 
-    private String when(int minute) {
+    private Part when(int minute) {
         return standing.when(task, minute);
     }
 }

@@ -2,11 +2,11 @@ package drylap.planning.solver;
 
 import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
+import drylap.speech.Saying;
 import drylap.weather.Forecast;
 import drylap.weather.ShutCause;
 import drylap.weather.ShutCauses;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Says what shuts a wall between two minutes. */
 final class WallWords {
@@ -16,11 +16,12 @@ final class WallWords {
         this.problem = problem;
     }
 
-    String causes(WorkTask task, int from, int until) {
+    Saying causes(WorkTask task, int from, int until) {
         TimeWindow stretch =
                 new TimeWindow(problem.axis().at(from), problem.axis().at(until));
         Set<ShutCause> causes = causes(task, stretch);
-        return causes.stream().map(ShutCause::words).collect(Collectors.joining(", "));
+        return Saying.list(
+                ", ", causes.stream().map(cause -> Saying.of(cause.words())).toList());
     }
 
     private Set<ShutCause> causes(WorkTask task, TimeWindow stretch) {

@@ -5,6 +5,7 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.PublishedVisit;
 import drylap.planning.Visit;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Week.Block;
 import drylap.ui.drawn.Week.Item;
 import java.time.Duration;
@@ -25,10 +26,12 @@ final class BlocksOfDay {
     /** A longer wait than this, for rain or for another trade, is shown as a gap. */
     private static final Duration LONGEST_GAP = Duration.ofMinutes(45);
 
+    private final Speech say;
     private final FolderShown shown;
     private final Set<Pin> pinned;
 
-    BlocksOfDay(FolderShown shown) {
+    BlocksOfDay(Speech say, FolderShown shown) {
+        this.say = say;
         this.shown = shown;
         pinned = shown.folder().published().stream()
                 .filter(PublishedVisit::pinned)
@@ -89,7 +92,7 @@ final class BlocksOfDay {
                 Words.clock(visit.end(), clock.zone()),
                 clock.minute(visit.start()),
                 clock.minute(visit.end()),
-                Words.work(visit.task(), shown.opening(visit.opening())).words(),
+                say.it(Words.work(visit.task(), shown.opening(visit.opening()))),
                 beyond(visit));
     }
 

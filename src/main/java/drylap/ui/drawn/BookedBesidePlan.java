@@ -19,11 +19,11 @@ public record BookedBesidePlan(List<Row> rows) {
     /** @param plan what the plan has for that crew at that site on that day */
     public record Row(LocalDate date, String day, String crew, String site, String by, String note, String plan) {}
 
-    public static BookedBesidePlan of(FolderShown shown, List<Booking> bookings, Instant now) {
+    public static BookedBesidePlan of(Speech say, FolderShown shown, List<Booking> bookings, Instant now) {
         return new BookedBesidePlan(bookings.stream()
                 .filter(booking -> shown.folder().sites().stream().anyMatch(isAt(booking.site())))
                 .filter(booking -> !booking.date().isBefore(today(shown.site(booking.site()), now)))
-                .map(booking -> row(shown, booking))
+                .map(booking -> row(say, shown, booking))
                 .toList());
     }
 
@@ -35,24 +35,24 @@ public record BookedBesidePlan(List<Row> rows) {
         return LocalDate.ofInstant(now, site.zone());
     }
 
-    private static Row row(FolderShown shown, Booking booking) {
+    private static Row row(Speech say, FolderShown shown, Booking booking) {
         return new Row(
                 booking.date(),
-                Speech.ENGLISH.day(booking.date()),
+                say.day(booking.date()),
                 booking.crew().value(),
                 shown.site(booking.site()).name(),
                 booking.by(),
                 booking.note(),
-                plan(shown, booking));
+                plan(say, shown, booking));
     }
 
-    private static String plan(FolderShown shown, Booking booking) {
-        if (shown.plan().isEmpty()) return "no plan yet";
+    private static String plan(Speech say, FolderShown shown, Booking booking) {
+        if (shown.plan().isEmpty()) return say.it("no plan yet");
         long visits = shown.plan().map(Plan::visits).orElse(List.of()).stream()
                 .filter(visit -> isFor(visit, booking))
                 .count();
-        if (visits == 0) return "nothing for it there that day";
-        return visits == 1 ? "1 visit" : visits + " visits";
+        if (visits == 0) return say.it("nothing for it there that day");
+        return say.it("{0, plural, one {# visit} other {# visits}}", visits);
     }
 
     private static boolean isFor(Visit visit, Booking booking) {

@@ -4,6 +4,7 @@ import drylap.audit.PlanBreaks;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.Visit;
+import drylap.speech.Speech;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +20,6 @@ import org.jspecify.annotations.Nullable;
 public record BrokenVisits(List<Row> rows) {
     public static final BrokenVisits NONE = new BrokenVisits(List.of());
 
-    private static final String SLIPPED = "its time has passed, and it is not done";
-
     /** @param opening absent, as is the task, where a crew's whole day is broken */
     public record Row(
             @Nullable OpeningId opening,
@@ -29,25 +28,25 @@ public record BrokenVisits(List<Row> rows) {
             String when,
             String why) {}
 
-    public static BrokenVisits of(FolderShown shown, PlanBreaks breaks) {
+    public static BrokenVisits of(Speech say, FolderShown shown, PlanBreaks breaks) {
         Map<Visit, List<String>> whys = new LinkedHashMap<>();
-        breaks.slipped().forEach(visit -> add(whys, visit, SLIPPED));
+        breaks.slipped().forEach(visit -> add(whys, visit, say.it("its time has passed, and it is not done")));
         List<Row> days = new ArrayList<>();
         for (var broken : breaks.broken()) {
             if (broken.visit() != null)
-                add(whys, broken.visit(), broken.breach().what());
+                add(whys, broken.visit(), say.it(broken.breach().what()));
             else
                 days.add(new Row(
                         null,
                         null,
                         null,
-                        broken.breach().where(),
-                        broken.breach().what()));
+                        say.it(broken.breach().where()),
+                        say.it(broken.breach().what())));
         }
         List<Row> rows = whys.keySet().stream()
                 .filter(visit -> shown.has(visit.opening()))
                 .sorted(java.util.Comparator.comparing(Visit::start).thenComparing(Visit::opening))
-                .map(visit -> row(shown, visit, whys.getOrDefault(visit, List.of())))
+                .map(visit -> row(say, shown, visit, whys.getOrDefault(visit, List.of())))
                 .collect(Collectors.toCollection(ArrayList::new));
         rows.addAll(days);
         return new BrokenVisits(List.copyOf(rows));
@@ -57,13 +56,13 @@ public record BrokenVisits(List<Row> rows) {
         whys.computeIfAbsent(visit, _ -> new ArrayList<>()).add(why);
     }
 
-    private static Row row(FolderShown shown, Visit visit, List<String> whys) {
+    private static Row row(Speech say, FolderShown shown, Visit visit, List<String> whys) {
         var zone = shown.site(visit.facade().site()).zone();
         return new Row(
                 visit.opening(),
                 visit.task(),
                 VisitTime.of(visit, zone),
-                "%s, %s".formatted(Words.moment(visit.start(), zone), visit.crew()),
+                "%s, %s".formatted(say.moment(visit.start(), zone), visit.crew()),
                 whys.stream().distinct().collect(Collectors.joining("; ")));
     }
 }

@@ -4,6 +4,7 @@ import drylap.planning.CoverNow;
 import drylap.planning.Plan;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -26,21 +27,21 @@ public record CoverNowList(List<Row> rows) {
             LocalDateTime rainAt,
             @Nullable LocalDateTime openAt) {}
 
-    public static CoverNowList of(FolderShown shown) {
+    public static CoverNowList of(Speech say, FolderShown shown) {
         return new CoverNowList(shown.plan().map(Plan::coverNow).orElse(List.of()).stream()
                 .sorted(Comparator.comparing(CoverNow::nextRain).thenComparing(CoverNow::minutesToClose))
-                .map(cover -> row(shown, cover))
+                .map(cover -> row(say, shown, cover))
                 .toList());
     }
 
-    private static Row row(FolderShown shown, CoverNow cover) {
+    private static Row row(Speech say, FolderShown shown, CoverNow cover) {
         Opening opening = shown.opening(cover.opening());
         Site site = shown.site(opening.facade().site());
         return new Row(
                 opening.id().value(),
-                "%s, level %d".formatted(shown.title(opening.facade()), opening.level()),
-                cover.openSince() == null ? "not recorded" : Words.moment(cover.openSince(), site.zone()),
-                Words.moment(cover.nextRain(), site.zone()),
+                say.it("{0}, level {1}", shown.title(opening.facade()), opening.level()),
+                cover.openSince() == null ? say.it("not recorded") : say.moment(cover.openSince(), site.zone()),
+                say.moment(cover.nextRain(), site.zone()),
                 cover.minutesToClose(),
                 LocalDateTime.ofInstant(cover.nextRain(), site.zone()),
                 cover.openSince() == null ? null : LocalDateTime.ofInstant(cover.openSince(), site.zone()));

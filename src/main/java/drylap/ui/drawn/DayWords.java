@@ -1,6 +1,7 @@
 package drylap.ui.drawn;
 
 import drylap.kernel.TimeWindow;
+import drylap.speech.Speech;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,18 +20,18 @@ final class DayWords {
     private DayWords() {}
 
     /** Such as "Mon 13 Apr 07:00 to 11:30, 14:00 to 16:00", one for each day. */
-    static List<String> days(List<TimeWindow> windows, ZoneId zone) {
+    static List<String> days(Speech say, List<TimeWindow> windows, ZoneId zone) {
         Map<LocalDate, List<TimeWindow>> byDate = windows.stream()
                 .collect(Collectors.groupingBy(
                         window -> window.from().atZone(zone).toLocalDate(), TreeMap::new, Collectors.toList()));
         return byDate.entrySet().stream()
-                .map(day -> "%s %s %s"
+                .map(day -> "%s %s"
                         .formatted(
-                                Words.weekday(day.getKey()),
-                                Words.date(day.getKey()),
+                                say.day(day.getKey()),
                                 day.getValue().stream()
-                                        .map(window -> Words.clock(window.from(), zone) + " to "
-                                                + Words.clock(window.until(), zone))
+                                        .map(window -> say.it(
+                                                "{0} to {1}",
+                                                say.clock(window.from(), zone), say.clock(window.until(), zone)))
                                         .collect(Collectors.joining(", "))))
                 .toList();
     }

@@ -4,6 +4,7 @@ import drylap.kernel.SiteId;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.ModelRange;
 import drylap.weather.OddsOfRain;
@@ -37,7 +38,7 @@ public record ExposureSheet(String odds, List<Line> walls, String assumed) {
      */
     public record Line(String wall, String litres, String place, String wettest) {}
 
-    public static ExposureSheet of(FolderShown shown, SiteId id, Instant now) {
+    public static ExposureSheet of(Speech say, FolderShown shown, SiteId id, Instant now) {
         Site site = shown.site(id);
         Forecast forecast = shown.folder().forecast(id);
         List<WallExposure> walls = shown.folder().facades().stream()
@@ -46,15 +47,15 @@ public record ExposureSheet(String odds, List<Line> walls, String assumed) {
                 .toList();
         boolean dry = walls.stream().allMatch(wall -> wall.hours().isEmpty());
         return new ExposureSheet(
-                odds(shown, id, forecast, now),
+                odds(say, shown, id, forecast, now),
                 dry
                         ? List.of()
                         : walls.stream()
                                 .sorted((one, other) -> Double.compare(
                                         other.total().iso(), one.total().iso()))
-                                .map(wall -> line(wall, walls, site))
+                                .map(wall -> line(say, wall, walls, site))
                                 .toList(),
-                walls.isEmpty() ? "" : assumed(walls.getFirst().setting(), site));
+                walls.isEmpty() ? "" : assumed(say, walls.getFirst().setting(), site));
     }
 
     private static WallSetting setting(FolderShown shown, Site site, Facade facade) {
@@ -66,47 +67,49 @@ public record ExposureSheet(String odds, List<Line> walls, String assumed) {
         return WallSetting.of(site.terrain(), levels, shown.folder().rules().at(site.id()));
     }
 
-    private static String odds(FolderShown shown, SiteId id, Forecast forecast, Instant now) {
-        if (!forecast.end().isAfter(now)) return "No forecast from now on.";
+    private static String odds(Speech say, FolderShown shown, SiteId id, Forecast forecast, Instant now) {
+        if (!forecast.end().isAfter(now)) return say.it("No forecast from now on.");
         Instant until = forecast.end().isBefore(now.plus(DAY)) ? forecast.end() : now.plus(DAY);
         OddsOfRain odds = shown.weather(id).oddsOfRain(now, until);
-        return "Chance of rain until %s: about %s; no model can give less than %s or more than %s."
-                .formatted(
-                        Words.moment(until, shown.site(id).zone()),
-                        percent(odds.likely()),
-                        percent(odds.atLeast()),
-                        percent(odds.atMost()));
+        return say.it(
+                "Chance of rain until {0}: about {1}; no model can give less than {2} or more than {3}.",
+                say.moment(until, shown.site(id).zone()),
+                percent(odds.likely()),
+                percent(odds.atLeast()),
+                percent(odds.atMost()));
     }
 
-    private static Line line(WallExposure wall, List<WallExposure> walls, Site site) {
+    private static Line line(Speech say, WallExposure wall, List<WallExposure> walls, Site site) {
         if (wall.hours().isEmpty())
-            return new Line(title(wall), "no rain reaches it", place(wall.among(walls)), "none");
+            return new Line(
+                    title(say, wall), say.it("no rain reaches it"), place(say, wall.among(walls)), say.it("no hour"));
         return new Line(
-                title(wall),
-                litres(wall.total()),
-                place(wall.among(walls)),
+                title(say, wall),
+                litres(say, wall.total()),
+                place(say, wall.among(walls)),
                 wall.wettest()
-                        .map(hour -> "%s, %s".formatted(Words.moment(hour.start(), site.zone()), litres(hour.litres())))
-                        .orElse("none"));
+                        .map(hour ->
+                                "%s, %s".formatted(say.moment(hour.start(), site.zone()), litres(say, hour.litres())))
+                        .orElseGet(() -> say.it("no hour")));
     }
 
-    private static String title(WallExposure wall) {
-        return "%s, %s".formatted(wall.facade().id().facade(), Words.heading(wall.facade()));
+    private static String title(Speech say, WallExposure wall) {
+        return "%s, %s".formatted(wall.facade().id().facade(), say.it(Words.heading(wall.facade())));
     }
 
-    private static String place(WallExposure.Place place) {
+    private static String place(Speech say, WallExposure.Place place) {
         return place.first() == place.last()
-                ? "%d of %d by all three models".formatted(place.first(), place.of())
-                : "%d to %d of %d, as the models differ".formatted(place.first(), place.last(), place.of());
+                ? say.it("{0} of {1} by all three models", place.first(), place.of())
+                : say.it("{0} to {1} of {2}, as the models differ", place.first(), place.last(), place.of());
     }
 
-    private static String litres(ModelRange range) {
-        return "%s to %s L/m²".formatted(figure(range.least()), figure(range.most()));
+    private static String litres(Speech say, ModelRange range) {
+        return say.it("{0} to {1} L/m²", figure(say, range.least()), figure(say, range.most()));
     }
 
     /** Two figures that count are more than the models know. */
-    private static String figure(double litres) {
-        if (litres < 0.005) return "under 0.01";
+    private static String figure(Speech say, double litres) {
+        if (litres < 0.005) return say.it("under 0.01");
         int places = litres < 0.95 ? 2 : litres < 9.5 ? 1 : 0;
         return String.format(Locale.ROOT, "%." + places + "f", litres);
     }
@@ -115,16 +118,17 @@ public record ExposureSheet(String odds, List<Line> walls, String assumed) {
         return Math.round(100 * chance) + " %";
     }
 
-    private static String assumed(WallSetting wall, Site site) {
-        return ("Taken: terrain %s, ground upwind rises %s, nearest obstacle at %s m (leaves %s), wall factor %s, deposition %s, "
-                        + "rain admittance %s. These are uncertain and can be set for the site on the page of the rules.")
-                .formatted(
-                        site.terrain().code(),
-                        RuleSheet.plain(wall.upwindSlope()),
-                        RuleSheet.plain(wall.obstacleM()),
-                        RuleSheet.plain(WallIndex.obstruction(wall.obstacleM())),
-                        RuleSheet.plain(wall.wallFactor()),
-                        RuleSheet.plain(wall.deposition()),
-                        RuleSheet.plain(wall.admittance()));
+    private static String assumed(Speech say, WallSetting wall, Site site) {
+        return say.it(
+                "Taken: terrain {0}, ground upwind rises {1}, nearest obstacle at {2} m (leaves {3}), wall factor {4}, "
+                        + "deposition {5}, rain admittance {6}. These are uncertain and can be set for the site on the "
+                        + "page of the rules.",
+                site.terrain().code(),
+                RuleSheet.plain(wall.upwindSlope()),
+                RuleSheet.plain(wall.obstacleM()),
+                RuleSheet.plain(WallIndex.obstruction(wall.obstacleM())),
+                RuleSheet.plain(wall.wallFactor()),
+                RuleSheet.plain(wall.deposition()),
+                RuleSheet.plain(wall.admittance()));
     }
 }

@@ -11,6 +11,8 @@ import drylap.planning.Visit;
 import drylap.planning.WhyShut;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.SiteWeather;
 import java.time.Instant;
@@ -115,8 +117,8 @@ public record ForecastChange(
             rows.add(new WallRow(
                     facade.id(),
                     task,
-                    DayWords.days(opened, site.zone()),
-                    DayWords.days(shut, site.zone()),
+                    DayWords.days(Speech.ENGLISH, opened, site.zone()),
+                    DayWords.days(Speech.ENGLISH, shut, site.zone()),
                     hours(opened, shut)));
         }
 
@@ -137,7 +139,7 @@ public record ForecastChange(
                     PlanBreaks.of(with(forecast), published, span.from()).broken())
                 if (one.visit() != null && ahead(one.visit()))
                     whys.computeIfAbsent(one.visit(), _ -> new ArrayList<>())
-                            .add(one.breach().what());
+                            .add(one.breach().what().words());
             return whys;
         }
 
@@ -181,7 +183,8 @@ public record ForecastChange(
             boolean stands = open.stream()
                     .anyMatch(window -> !visit.start().isBefore(window.from())
                             && !visit.end().isAfter(window.until()));
-            String cause = stands ? "" : why.words(visit, open);
+            String cause =
+                    stands ? "" : why.saying(visit, open).map(Saying::words).orElse("");
             return cause.isEmpty() ? rules.stream().distinct().collect(Collectors.joining("; ")) : cause;
         }
 

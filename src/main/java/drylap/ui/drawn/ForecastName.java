@@ -1,6 +1,7 @@
 package drylap.ui.drawn;
 
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.weather.ForecastOrigin;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ForecastName(@Nullable Long kept, String words) {
     public static ForecastName of(ForecastOrigin origin, Site site, List<String> marks) {
-        return new ForecastName(origin.kept(), marked(PlannedWith.name(origin, site.zone()), marks));
+        return new ForecastName(origin.kept(), marked(PlannedWith.name(Speech.ENGLISH, origin, site.zone()), marks));
     }
 
     public static ForecastName own(List<String> marks) {

@@ -1,12 +1,12 @@
 package drylap.ui.drawn;
 
-import drylap.assembly.Lap;
 import drylap.handoff.Custody;
 import drylap.handoff.HandoffAct;
 import drylap.handoff.HoldPoint;
 import drylap.progress.Exposed;
 import drylap.progress.OpeningState;
 import drylap.sites.Site;
+import drylap.speech.Saying;
 import drylap.speech.Speech;
 import drylap.ui.drawn.Aprons.Seen;
 import java.util.ArrayList;
@@ -30,38 +30,40 @@ public record HandoverSheet(
     public record Act(long record, String words) {}
 
     public static HandoverSheet of(
+            Speech say,
             OpeningState state,
             Custody custody,
             Site site,
             List<String> against,
             Map<HoldPoint, Boolean> holds,
             List<HandoffAct> acts) {
-        var papers = new HandoffPapers(Speech.ENGLISH, List.of(site), List.of(state.opening()));
+        var papers = new HandoffPapers(say, List.of(site), List.of(state.opening()));
         return new HandoverSheet(
-                ApronWords.hand(Speech.ENGLISH, custody, Hand.of(state, custody), site),
-                lines(state),
+                ApronWords.hand(say, custody, Hand.of(state, custody), site),
+                lines(say, state),
                 List.copyOf(against),
                 holds.entrySet().stream()
                         .map(hold -> new Hold(
                                 hold.getKey(),
-                                "%s: %s".formatted(hold.getKey().words(), hold.getValue() ? "yes" : "not yet"),
+                                say.it(
+                                        hold.getValue() ? "{0}: yes" : "{0}: not yet",
+                                        Saying.of(hold.getKey().words())),
                                 hold.getValue()))
                         .toList(),
                 papers.rows(acts, "", java.util.Optional.empty()).stream()
                         .limit(LAST_ACTS)
-                        .map(row -> new Act(row.id(), "%s, %s by %s".formatted(row.when(), row.what(), row.who())))
+                        .map(row -> new Act(row.id(), say.it("{0}, {1} by {2}", row.when(), row.what(), row.who())))
                         .toList(),
                 new Seen(Map.of(state.opening().id(), state.version())));
     }
 
-    private static List<String> lines(OpeningState state) {
+    private static List<String> lines(Speech say, OpeningState state) {
         List<String> lines = new ArrayList<>();
-        lines.add(state.rating().words());
+        lines.add(say.it(state.rating().words()));
         state.missing().stream()
-                .map(Lap::words)
-                .map(words -> "lap missing: " + words)
+                .map(lap -> say.it("lap missing: {0}", lap.saying()))
                 .forEach(lines::add);
-        state.exposures().stream().map(Exposed::words).forEach(lines::add);
+        state.exposures().stream().map(Exposed::saying).map(say::it).forEach(lines::add);
         return List.copyOf(lines);
     }
 }

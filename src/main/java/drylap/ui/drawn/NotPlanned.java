@@ -1,10 +1,12 @@
 package drylap.ui.drawn;
 
 import drylap.kernel.Task;
+import drylap.planning.LeftOut;
 import drylap.planning.Plan;
 import drylap.planning.UnplannedReason;
 import drylap.planning.UnplannedTask;
 import drylap.sites.Opening;
+import drylap.speech.Speech;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +19,7 @@ public record NotPlanned(List<Group> groups) {
 
     public record Row(String opening, String place, String task, String taskCode, String detail) {}
 
-    public static NotPlanned of(FolderShown shown) {
+    public static NotPlanned of(Speech say, FolderShown shown) {
         Map<UnplannedReason, List<UnplannedTask>> byReason =
                 shown.plan().map(Plan::unplanned).orElse(List.of()).stream()
                         .collect(Collectors.groupingBy(UnplannedTask::reason, TreeMap::new, Collectors.toList()));
@@ -25,7 +27,7 @@ public record NotPlanned(List<Group> groups) {
                 .sorted(Comparator.comparing((Map.Entry<UnplannedReason, List<UnplannedTask>> entry) ->
                                 entry.getKey() == UnplannedReason.WAITS_FOR_TASK)
                         .thenComparingInt(entry -> -entry.getValue().size()))
-                .map(entry -> group(shown, entry.getKey(), entry.getValue()))
+                .map(entry -> group(say, shown, entry.getKey(), entry.getValue()))
                 .toList());
     }
 
@@ -33,25 +35,25 @@ public record NotPlanned(List<Group> groups) {
         return groups.stream().mapToInt(group -> group.rows().size()).sum();
     }
 
-    private static Group group(FolderShown shown, UnplannedReason reason, List<UnplannedTask> tasks) {
+    private static Group group(Speech say, FolderShown shown, UnplannedReason reason, List<UnplannedTask> tasks) {
         return new Group(
-                reason(reason),
-                remedy(reason),
+                say.it(reason(reason)),
+                say.it(remedy(reason)),
                 tasks.stream()
                         .sorted(Comparator.comparing(UnplannedTask::opening).thenComparing(UnplannedTask::task))
-                        .map(task -> row(shown, task))
+                        .map(task -> row(say, shown, task))
                         .toList());
     }
 
-    private static Row row(FolderShown shown, UnplannedTask unplanned) {
+    private static Row row(Speech say, FolderShown shown, UnplannedTask unplanned) {
         Opening opening = shown.opening(unplanned.opening());
         Task task = unplanned.task();
         return new Row(
                 opening.id().value(),
-                "%s, level %d".formatted(shown.title(opening.facade()), opening.level()),
-                Words.task(task),
+                say.it("{0}, level {1}", shown.title(opening.facade()), opening.level()),
+                say.it(Words.task(task)),
                 task.code(),
-                unplanned.detail());
+                say.it(LeftOut.read(unplanned.detail())));
     }
 
     static String reason(UnplannedReason reason) {

@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import drylap.assembly.Advice;
 import drylap.assembly.AsBuilt;
+import drylap.assembly.Frame;
 import drylap.assembly.LapSection;
 import drylap.assembly.RainCheck;
 import drylap.assembly.SecondLayer;
@@ -11,10 +12,13 @@ import drylap.assembly.WaterTrace;
 import drylap.assembly.Weakness;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
+import drylap.planning.LeftOut;
 import drylap.planning.Plan;
 import drylap.planning.UnplannedTask;
 import drylap.planning.Visit;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.OpeningSheet.Fact;
 import drylap.ui.drawn.OpeningSheet.Line;
 import drylap.ui.drawn.OpeningSheet.Planned;
@@ -23,21 +27,24 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Fills the sheet of one opening. */
 public final class OpeningPresenter {
+    private final Speech say;
     private final FolderShown shown;
     private final Opening opening;
     private final AsBuilt built;
 
-    private OpeningPresenter(FolderShown shown, OpeningId id) {
+    private OpeningPresenter(Speech say, FolderShown shown, OpeningId id) {
+        this.say = say;
         this.shown = shown;
         opening = shown.opening(id);
         built = WallPresenter.built(opening);
     }
 
-    public static OpeningSheet sheet(FolderShown shown, OpeningId id) {
-        return new OpeningPresenter(shown, id).sheet();
+    public static OpeningSheet sheet(Speech say, FolderShown shown, OpeningId id) {
+        return new OpeningPresenter(say, shown, id).sheet();
     }
 
     private OpeningSheet sheet() {
@@ -45,48 +52,61 @@ public final class OpeningPresenter {
         List<WaterPath> paths = WaterTrace.of(built);
         return new OpeningSheet(
                 opening.id().value(),
-                "%s, level %d".formatted(shown.title(opening.facade()), opening.level()),
-                WallPresenter.glyph(opening),
+                say.it("{0}, level {1}", shown.title(opening.facade()), opening.level()),
+                WallPresenter.glyph(say, opening),
                 facts(),
                 opening.stepList().steps().stream().map(this::line).toList(),
                 check.rating().code(),
-                check.rating().words(),
+                say.it(check.rating().words()),
                 check.rating().mayBeLeft(),
-                check.weaknesses().stream().map(Weakness::words).distinct().toList(),
-                built.apron().words(),
-                paths.stream().map(WaterPath::words).distinct().toList(),
-                LapSection.svg(built, LapSection.Layout.WIDE),
-                LapSection.svg(built, LapSection.Layout.STACKED),
+                said(check.weaknesses().stream().map(Weakness::saying)),
+                say.it(built.apron().saying()),
+                said(paths.stream().map(WaterPath::saying)),
+                LapSection.svg(built, LapSection.Layout.WIDE, say),
+                LapSection.svg(built, LapSection.Layout.STACKED, say),
                 caption(paths),
-                Advice.of(opening.frame(), opening.approach()),
+                said(Advice.of(opening.frame(), opening.approach()).stream()),
                 opening.tasks().stream().map(this::planned).toList());
+    }
+
+    private List<String> said(Stream<Saying> sayings) {
+        return sayings.map(say::it).distinct().toList();
     }
 
     private List<Fact> facts() {
         return List.of(
-                new Fact("Size", "%d × %d mm".formatted(opening.widthMm(), opening.heightMm())),
-                new Fact("Frame", opening.frame().code()),
-                new Fact("Method", Words.method(opening.method()).words()),
-                new Fact("Sill", Words.approach(opening.approach())),
-                new Fact("Below the sill", second(opening.secondLayer())),
-                new Fact(
-                        "Window on site",
-                        Words.weekday(opening.deliveredOn()) + " " + Words.date(opening.deliveredOn())));
+                new Fact(say.it("Size"), say.size(opening.widthMm(), opening.heightMm())),
+                new Fact(say.it("Frame"), frame(opening.frame())),
+                new Fact(say.it("Method"), say.it(Words.method(opening.method()))),
+                new Fact(say.it("Sill"), say.it(Words.approach(opening.approach()))),
+                new Fact(say.it("Below the sill"), second(opening.secondLayer())),
+                new Fact(say.it("Window on site"), say.day(opening.deliveredOn())));
     }
 
-    private static String second(SecondLayer layer) {
-        return switch (layer) {
-            case NONE -> "one barrier layer";
-            case TUCK -> "a second barrier tucked under the apron";
-            case DRAIN_BETWEEN -> "a second barrier, drained between the layers";
-        };
+    private String frame(Frame frame) {
+        return say.it(
+                switch (frame) {
+                    case WOOD -> "wood";
+                    case ALUMINUM -> "aluminum";
+                    case VINYL -> "vinyl";
+                    case FIBERGLASS -> "fiberglass";
+                });
+    }
+
+    private String second(SecondLayer layer) {
+        return say.it(
+                switch (layer) {
+                    case NONE -> "one barrier layer";
+                    case TUCK -> "a second barrier tucked under the apron";
+                    case DRAIN_BETWEEN -> "a second barrier, drained between the layers";
+                });
     }
 
     private Line line(ListedStep step) {
         Standing standing = step.number() <= opening.done()
                 ? Standing.DONE
                 : step.number() == next() ? Standing.NEXT : Standing.LATER;
-        return new Line(step.number(), step.text(), standing, step.install());
+        return new Line(step.number(), say.it(step.text()), standing, step.install());
     }
 
     private int next() {
@@ -97,17 +117,20 @@ public final class OpeningPresenter {
                 .orElse(0);
     }
 
-    private static String caption(List<WaterPath> paths) {
+    private String caption(List<WaterPath> paths) {
         return paths.stream()
                 .filter(path -> path.end().inside())
                 .findFirst()
-                .map(path ->
-                        "Water put on %s %s.".formatted(start(path), path.end().words()))
-                .orElse("Water put on anywhere ends outside.");
+                .map(path -> say.it(start(path), Saying.of(path.end().words())))
+                .orElseGet(() -> say.it("Water put on anywhere ends outside."));
     }
 
     private static String start(WaterPath path) {
-        return path.start().words().replaceFirst("^at ", "");
+        return switch (path.start()) {
+            case HEAD -> "Water put on the head {0}.";
+            case JAMB -> "Water put on a jamb {0}.";
+            case SILL -> "Water put on the sill {0}.";
+        };
     }
 
     private Planned planned(Task task) {
@@ -115,31 +138,35 @@ public final class OpeningPresenter {
                 .filter(v -> v.opening().equals(opening.id()) && v.task() == task)
                 .findFirst();
         return new Planned(
-                Words.task(task), task.code(), visit.map(this::when).orElseGet(() -> whyNot(task)), visit.isPresent());
+                say.it(Words.task(task)),
+                task.code(),
+                visit.map(this::when).orElseGet(() -> whyNot(task)),
+                visit.isPresent());
     }
 
     private String when(Visit visit) {
         ZoneId zone = shown.site(opening.facade().site()).zone();
         boolean beyond =
                 visit.end().isAfter(shown.weather(opening.facade().site()).forecastEnd());
-        return "%s to %s, crew %s%s"
-                .formatted(
-                        Words.moment(visit.start(), zone),
-                        Words.clock(visit.end(), zone),
-                        visit.crew(),
-                        beyond ? ", beyond the forecast" : "");
+        return say.it(
+                beyond ? "{0} to {1}, crew {2}, beyond the forecast" : "{0} to {1}, crew {2}",
+                say.moment(visit.start(), zone),
+                say.clock(visit.end(), zone),
+                visit.crew());
     }
 
     private String whyNot(Task task) {
         return shown.plan().map(Plan::unplanned).orElse(List.of()).stream()
                 .filter(unplanned -> unplanned.opening().equals(opening.id()) && unplanned.task() == task)
                 .findFirst()
-                .map(OpeningPresenter::reason)
-                .orElse("no plan yet");
+                .map(this::reason)
+                .orElseGet(() -> say.it("no plan yet"));
     }
 
-    private static String reason(UnplannedTask unplanned) {
-        return "not planned: %s (%s)"
-                .formatted(NotPlanned.reason(unplanned.reason()).toLowerCase(Locale.ROOT), unplanned.detail());
+    private String reason(UnplannedTask unplanned) {
+        return say.it(
+                "not planned: {0} ({1})",
+                say.it(NotPlanned.reason(unplanned.reason())).toLowerCase(Locale.ROOT),
+                LeftOut.read(unplanned.detail()));
     }
 }

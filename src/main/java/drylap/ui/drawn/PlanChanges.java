@@ -10,8 +10,9 @@ import drylap.planning.PlanChange.Reason;
 import drylap.planning.PlanChange.Why;
 import drylap.planning.PlanComparison;
 import drylap.planning.Visit;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
@@ -41,27 +42,33 @@ public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
     /** @param more the proposal's cost over the published plan's */
     public record Cost(String term, long published, long proposal, long more) {}
 
-    public static PlanChanges of(FolderShown shown, Plan published, Plan proposal) {
+    public static PlanChanges of(Speech say, FolderShown shown, Plan published, Plan proposal) {
         var compared = PlanComparison.of(published, proposal, shown.folder());
         List<PlanChange> changed = compared.changes().stream()
                 .filter(change -> change.kind() != Kind.SAME && !done(change))
                 .sorted(Comparator.comparing(PlanChanges::soonest))
                 .toList();
         return new PlanChanges(
-                changed.stream().map(change -> row(shown, change)).toList(),
-                summary(compared, changed),
-                costs(compared, published.ledger().soft(), proposal.ledger().soft()));
+                changed.stream().map(change -> row(say, shown, change)).toList(),
+                summary(say, compared, changed),
+                costs(
+                        say,
+                        compared,
+                        published.ledger().soft(),
+                        proposal.ledger().soft()));
     }
 
-    private static String summary(PlanComparison compared, List<PlanChange> changed) {
+    private static String summary(Speech say, PlanComparison compared, List<PlanChange> changed) {
         long done = compared.changes().stream().filter(PlanChanges::done).count();
-        return "%d moved, %d added, %d dropped, %d as they were%s"
-                .formatted(
-                        count(changed, Kind.MOVED),
-                        count(changed, Kind.ADDED),
-                        count(changed, Kind.DROPPED),
-                        compared.of(Kind.SAME).size(),
-                        done == 0 ? "" : ", %d done by now".formatted(done));
+        return say.it(
+                done == 0
+                        ? "{0} moved, {1} added, {2} dropped, {3} as they were"
+                        : "{0} moved, {1} added, {2} dropped, {3} as they were, {4} done by now",
+                count(changed, Kind.MOVED),
+                count(changed, Kind.ADDED),
+                count(changed, Kind.DROPPED),
+                compared.of(Kind.SAME).size(),
+                done);
     }
 
     private static long count(List<PlanChange> changes, Kind kind) {
@@ -80,67 +87,67 @@ public record PlanChanges(List<Row> rows, String summary, List<Cost> costs) {
                 .orElseThrow();
     }
 
-    private static Row row(FolderShown shown, PlanChange change) {
+    private static Row row(Speech say, FolderShown shown, PlanChange change) {
         SiteId site = shown.opening(change.opening()).facade().site();
         ZoneId zone = shown.site(site).zone();
         return new Row(
                 change.opening(),
                 change.task(),
-                kind(change.kind()),
+                kind(say, change.kind()),
                 time(change.before(), zone),
                 time(change.after(), zone),
-                visit(change.before(), zone),
-                visit(change.after(), zone),
-                why(change));
+                visit(say, change.before(), zone),
+                visit(say, change.after(), zone),
+                why(say, change));
     }
 
-    private static String kind(Kind kind) {
-        return switch (kind) {
-            case MOVED -> "moved";
-            case ADDED -> "added";
-            case DROPPED -> "dropped";
-            case SAME -> "as it was";
-        };
+    private static String kind(Speech say, Kind kind) {
+        return say.it(
+                switch (kind) {
+                    case MOVED -> "moved";
+                    case ADDED -> "added";
+                    case DROPPED -> "dropped";
+                    case SAME -> "as it was";
+                });
     }
 
     private static @Nullable VisitTime time(@Nullable Visit visit, ZoneId zone) {
         return visit == null ? null : VisitTime.of(visit, zone);
     }
 
-    private static String visit(@Nullable Visit visit, ZoneId zone) {
-        return visit == null ? "not planned" : "%s, %s".formatted(Words.moment(visit.start(), zone), visit.crew());
+    private static String visit(Speech say, @Nullable Visit visit, ZoneId zone) {
+        return visit == null
+                ? say.it("not planned")
+                : "%s, %s".formatted(say.moment(visit.start(), zone), visit.crew());
     }
 
-    private static String why(PlanChange change) {
+    private static String why(Speech say, PlanChange change) {
         if (!change.why().isEmpty())
-            return change.why().stream().map(PlanChanges::words).collect(Collectors.joining("; "));
+            return change.why().stream().map(one -> words(say, one)).collect(Collectors.joining("; "));
         return switch (change.kind()) {
-            case MOVED -> "the planner found it better so";
+            case MOVED -> say.it("the planner found it better so");
             case ADDED, DROPPED, SAME -> "";
         };
     }
 
-    private static String words(Why why) {
-        String detail = why.detail();
-        if (detail.isEmpty()) return why.reason().words();
+    private static String words(Speech say, Why why) {
+        Saying reason = Saying.of(why.reason().words());
+        Saying detail = why.detail();
+        if (detail == null) return say.it(reason);
         return switch (why.reason()) {
-            case SHUT, NO_SHIFT -> detail;
-            case DELIVERY -> "%s, on %s".formatted(why.reason().words(), date(LocalDate.parse(detail)));
-            case FOLLOWS -> "its %s ends later now".formatted(detail);
-            case ROOM -> "%s for the %s".formatted(why.reason().words(), detail);
-            case DONE, TIME_PASSED, LEFT_OUT, PLACED, RETURNED, PINNED ->
-                "%s: %s".formatted(why.reason().words(), detail);
+            case SHUT, NO_SHIFT -> say.it(detail);
+            case DELIVERY -> say.it("{0}, on {1}", reason, detail);
+            case FOLLOWS -> say.it("its {0} ends later now", detail);
+            case ROOM -> say.it("to make room for the {0}", detail);
+            case DONE, TIME_PASSED, LEFT_OUT, PLACED, RETURNED, PINNED -> say.it("{0}: {1}", reason, detail);
         };
     }
 
-    private static String date(LocalDate date) {
-        return "%s %s".formatted(Words.weekday(date), Words.date(date));
-    }
-
-    private static List<Cost> costs(PlanComparison compared, long published, long proposal) {
+    private static List<Cost> costs(Speech say, PlanComparison compared, long published, long proposal) {
         Stream<Cost> terms = compared.ledger().stream()
-                .map(term -> new Cost(LedgerSheet.term(term.term()), term.published(), term.proposed(), term.more()));
-        return Stream.concat(terms, Stream.of(new Cost("Sum", published, proposal, proposal - published)))
+                .map(term ->
+                        new Cost(LedgerSheet.name(say, term.term()), term.published(), term.proposed(), term.more()));
+        return Stream.concat(terms, Stream.of(new Cost(say.it("Sum"), published, proposal, proposal - published)))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import drylap.planning.PlanProgress;
 import drylap.planning.RunState;
+import drylap.speech.Speech;
 import java.time.Duration;
 import java.util.List;
 
@@ -25,12 +26,12 @@ public record Run(
     /** What the best plan cost from a moment on; the more tasks it leaves out, the less its cost says. */
     public record Point(double seconds, long cost, int unplanned) {}
 
-    public static Run of(RunState state) {
+    public static Run of(Speech say, RunState state) {
         PlanProgress progress = state.progress();
         return new Run(
                 Long.toString(state.id().value()),
                 status(state.status()),
-                words(state),
+                words(say, state),
                 seconds(progress.elapsed()),
                 state.limit() == null ? 0 : seconds(state.limit()),
                 progress.moves(),
@@ -57,13 +58,16 @@ public record Run(
         };
     }
 
-    private static String words(RunState state) {
+    private static String words(Speech say, RunState state) {
         return switch (state.status()) {
-            case QUEUED -> "Waiting to plan";
-            case RUNNING -> "Planning";
-            case DONE -> "Planned";
-            case STOPPED -> "Stopped; the best plan so far is kept";
-            case FAILED -> "Planning failed: " + (state.failure() == null ? "no reason was given" : state.failure());
+            case QUEUED -> say.it("Waiting to plan");
+            case RUNNING -> say.it("Planning");
+            case DONE -> say.it("Planned");
+            case STOPPED -> say.it("Stopped; the best plan so far is kept");
+            case FAILED ->
+                state.failure() == null
+                        ? say.it("Planning failed: no reason was given")
+                        : say.it("Planning failed: {0}", state.failure());
         };
     }
 }

@@ -2,6 +2,8 @@ package drylap.ui.drawn;
 
 import drylap.sites.Opening;
 import drylap.sites.OpeningNote;
+import drylap.speech.Part;
+import drylap.speech.Speech;
 import drylap.windowschedule.CellFault;
 import drylap.windowschedule.Header;
 import drylap.windowschedule.OpeningOutcome;
@@ -66,19 +68,16 @@ public final class ScheduleWords {
     }
 
     /** What the schedule says of an opening beyond its design. */
-    public static String note(OpeningNote note) {
-        List<String> said = new ArrayList<>(List.of("mark " + note.mark()));
-        if (note.sillHeightMm() != null) said.add("sill %d mm above the floor".formatted(note.sillHeightMm()));
-        if (note.xMm() != null) said.add("%d mm along the wall".formatted(note.xMm()));
-        add(said, "head detail ", note.headDetail());
-        add(said, "jamb detail ", note.jambDetail());
-        add(said, "sill detail ", note.sillDetail());
-        add(said, "", note.remarks());
+    public static String note(Speech say, OpeningNote note) {
+        List<String> said = new ArrayList<>(List.of(say.it("mark {0}", note.mark())));
+        if (note.sillHeightMm() != null)
+            said.add(say.it("sill {0} above the floor", new Part.Length(note.sillHeightMm())));
+        if (note.xMm() != null) said.add(say.it("{0} along the wall", new Part.Length(note.xMm())));
+        if (!note.headDetail().isBlank()) said.add(say.it("head detail {0}", note.headDetail()));
+        if (!note.jambDetail().isBlank()) said.add(say.it("jamb detail {0}", note.jambDetail()));
+        if (!note.sillDetail().isBlank()) said.add(say.it("sill detail {0}", note.sillDetail()));
+        if (!note.remarks().isBlank()) said.add(note.remarks());
         return String.join("; ", said) + ".";
-    }
-
-    private static void add(List<String> said, String what, String text) {
-        if (!text.isBlank()) said.add(what + text);
     }
 
     /** How many rows and openings there are of each kind. */

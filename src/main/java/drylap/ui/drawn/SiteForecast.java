@@ -7,6 +7,8 @@ import drylap.forecasts.KeptForecast;
 import drylap.forecasts.LastingRain;
 import drylap.kernel.Rule;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -53,10 +55,10 @@ public record SiteForecast(
             LastingRain lasting,
             double persistence) {}
 
-    public static SiteForecast of(Facts facts, Instant now) {
+    public static SiteForecast of(Speech say, Facts facts, Instant now) {
         ZoneId zone = facts.site().zone();
         return new SiteForecast(
-                planned(facts, zone, now),
+                planned(say, facts, zone, now),
                 facts.choice().source() == null
                         ? ""
                         : facts.state().map(state -> fetched(state, zone, now)).orElse(""),
@@ -82,25 +84,23 @@ public record SiteForecast(
         };
     }
 
-    private static String planned(Facts facts, ZoneId zone, Instant now) {
+    private static String planned(Speech say, Facts facts, ZoneId zone, Instant now) {
         String by = facts.inUse()
-                .map(used -> "%s, %s, %s %s"
-                        .formatted(
-                                used.source().words(),
-                                made(used, zone),
-                                used.source().fetched() ? "fetched" : "on",
-                                Words.moment(used.fetchedAt(), zone)))
-                .orElse("the job folder's own");
+                .map(used -> say.it(
+                        used.source().fetched() ? "{0}, {1}, fetched {2}" : "{0}, {1}, on {2}",
+                        Saying.of(used.source().words()),
+                        made(say, used, zone),
+                        say.moment(used.fetchedAt(), zone)))
+                .orElseGet(() -> say.it("the job folder's own"));
         Instant end = facts.forecast().end();
         if (!end.isAfter(now))
-            return "No forecast from now on (%s): hours are marked beyond the forecast and count as open."
-                    .formatted(by);
-        return "Planned by: %s; it reaches to %s.".formatted(by, Words.moment(end, zone));
+            return say.it("No forecast from now on ({0}): hours are marked beyond the forecast and count as open.", by);
+        return say.it("Planned by: {0}; it reaches to {1}.", by, say.moment(end, zone));
     }
 
-    private static String made(KeptForecast used, ZoneId zone) {
+    private static String made(Speech say, KeptForecast used, ZoneId zone) {
         Instant issued = used.read().issuedAt();
-        return issued == null ? "no time of issue told" : "issued " + Words.moment(issued, zone);
+        return issued == null ? say.it("no time of issue told") : say.it("issued {0}", say.moment(issued, zone));
     }
 
     private static String fetched(FetchState state, ZoneId zone, Instant now) {

@@ -8,6 +8,7 @@ import drylap.kernel.Task;
 import drylap.kernel.TimeWindow;
 import drylap.sites.Facade;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Strip.Limits;
 import drylap.ui.drawn.Strip.Midnight;
 import drylap.ui.drawn.Strip.Sky;
@@ -30,6 +31,7 @@ public final class StripPresenter {
 
     private static final int PERCENT = 100;
 
+    private final Speech say;
     private final FolderShown shown;
     private final Facade facade;
     private final Site site;
@@ -37,7 +39,8 @@ public final class StripPresenter {
     private final Rules rules;
     private final TimeWindow span;
 
-    private StripPresenter(FolderShown shown, FacadeId id) {
+    private StripPresenter(Speech say, FolderShown shown, FacadeId id) {
+        this.say = say;
         this.shown = shown;
         facade = shown.facade(id);
         site = shown.site(id.site());
@@ -48,23 +51,23 @@ public final class StripPresenter {
         span = new TimeWindow(midnight(shown.firstDay()), midnight(last.isBefore(end) ? last : end));
     }
 
-    public static Strip strip(FolderShown shown, FacadeId facade) {
-        return new StripPresenter(shown, facade).strip();
+    public static Strip strip(Speech say, FolderShown shown, FacadeId facade) {
+        return new StripPresenter(say, shown, facade).strip();
     }
 
     /** The same hour by hour, as the strip's table has it. */
-    public static List<StripHour> hours(FolderShown shown, FacadeId facade) {
-        var presenter = new StripPresenter(shown, facade);
+    public static List<StripHour> hours(Speech say, FolderShown shown, FacadeId facade) {
+        var presenter = new StripPresenter(say, shown, facade);
         return StripHour.of(presenter.strip(), presenter.span.from().atZone(presenter.site.zone()));
     }
 
     private Strip strip() {
         return new Strip(
                 shown.title(facade.id()),
-                Words.heading(facade).words(),
+                say.it(Words.heading(facade)),
                 span.length().toMinutes(),
                 dates().stream()
-                        .map(date -> new Midnight(minute(midnight(date)), Words.weekday(date) + " " + Words.date(date)))
+                        .map(date -> new Midnight(minute(midnight(date)), say.day(date)))
                         .toList(),
                 sky(hours(site.id())),
                 new Limits(
@@ -126,7 +129,7 @@ public final class StripPresenter {
         List<TimeWindow> windows = weather.openHours(facade).windows(task).stream()
                 .filter(span::overlaps)
                 .toList();
-        return new TaskHours(task.code(), stretches(windows), DayWords.days(windows, site.zone()));
+        return new TaskHours(task.code(), stretches(windows), DayWords.days(say, windows, site.zone()));
     }
 
     private List<Stretch> stretches(List<TimeWindow> windows) {

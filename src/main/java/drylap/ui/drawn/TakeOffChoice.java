@@ -4,6 +4,7 @@ import drylap.kernel.Coded;
 import drylap.kernel.SiteId;
 import drylap.planning.Plan;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.takeoff.Extent;
 import drylap.takeoff.TakeOff;
 import java.time.LocalDate;
@@ -66,14 +67,14 @@ public sealed interface TakeOffChoice {
         };
     }
 
-    default String words(FolderShown shown) {
+    default String words(Speech say, FolderShown shown) {
         return switch (this) {
-            case OfDay(var date) -> "%s %s, all crews".formatted(Words.weekday(date), Words.date(date));
+            case OfDay(var date) -> say.it("{0}, all crews", say.day(date));
             case OfSite(var site, var extent) ->
                 switch (extent) {
                     case LEFT ->
-                        "%s, what is left to put on".formatted(shown.site(site).name());
-                    case WHOLE -> "%s, whole walls".formatted(shown.site(site).name());
+                        say.it("{0}, what is left to put on", shown.site(site).name());
+                    case WHOLE -> say.it("{0}, whole walls", shown.site(site).name());
                 };
         };
     }

@@ -12,7 +12,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What a take-off says on paper; in English, as the page does, by the ruler of whoever prints it. */
+/** What a take-off says on paper; by the ruler of whoever prints it. */
 public final class TakeOffPaperPresenter {
     private final Speech say;
 
@@ -29,12 +29,13 @@ public final class TakeOffPaperPresenter {
         Supplies supplies = sheet.supplies();
         return new SuppliesSheet(
                 say,
-                "Take-off: %s".formatted(sheet.title()),
-                "Printed %s. What is put on, planned anew or measured later is not on this paper."
-                        .formatted(Words.moment(now, zone)),
+                say.it("Take-off: {0}", sheet.title()),
+                say.it(
+                        "Printed {0}. What is put on, planned anew or measured later is not on this paper.",
+                        say.moment(now, zone)),
                 List.of(
                         say.it(supplies.sums().counts()),
-                        "Strips: " + say.it(supplies.sums().lengths())),
+                        say.it("Strips: {0}", supplies.sums().lengths())),
                 sheet.shares().size() < 2
                         ? List.of()
                         : sheet.shares().stream()
@@ -47,7 +48,7 @@ public final class TakeOffPaperPresenter {
 
     private String share(Sums sums) {
         return sums.isEmpty()
-                ? "nothing is left to put on"
+                ? say.it("nothing is left to put on")
                 : "%s; %s".formatted(say.it(sums.counts()), say.it(sums.lengths()));
     }
 

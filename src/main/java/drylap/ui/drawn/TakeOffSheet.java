@@ -1,5 +1,6 @@
 package drylap.ui.drawn;
 
+import drylap.speech.Speech;
 import drylap.takeoff.DayList;
 import drylap.takeoff.SiteList;
 import drylap.takeoff.Sums;
@@ -28,17 +29,17 @@ public record TakeOffSheet(String title, String parts, List<Share> shares, Suppl
      *
      * @throws IllegalArgumentException where the plan visits what the folder has not
      */
-    public static Optional<TakeOffSheet> of(FolderShown shown, TakeOffChoice choice) {
+    public static Optional<TakeOffSheet> of(Speech say, FolderShown shown, TakeOffChoice choice) {
         if (!there(shown, choice)) return Optional.empty();
-        String title = choice.words(shown);
+        String title = choice.words(say, shown);
         return switch (choice) {
             case TakeOffChoice.OfDay(var date) ->
                 shown.plan()
                         .map(plan -> TakeOff.ofDates(shown.folder(), plan, date::equals))
                         .flatMap(days -> days.stream().findFirst())
-                        .map(day -> ofDay(title, day));
+                        .map(day -> ofDay(say, title, day));
             case TakeOffChoice.OfSite(var site, var extent) ->
-                Optional.of(ofSite(title, TakeOff.ofSite(shown.folder(), site, extent)));
+                Optional.of(ofSite(say, title, TakeOff.ofSite(shown.folder(), site, extent)));
         };
     }
 
@@ -47,20 +48,20 @@ public record TakeOffSheet(String title, String parts, List<Share> shares, Suppl
                 || shown.folder().sites().stream().anyMatch(site -> site.id().equals(id));
     }
 
-    private static TakeOffSheet ofDay(String title, DayList day) {
+    private static TakeOffSheet ofDay(Speech say, String title, DayList day) {
         return new TakeOffSheet(
                 title,
-                "Crew",
+                say.it("Crew"),
                 day.byCrew().entrySet().stream()
                         .map(crew -> new Share(crew.getKey().value(), crew.getValue()))
                         .toList(),
                 day.supplies());
     }
 
-    private static TakeOffSheet ofSite(String title, SiteList site) {
+    private static TakeOffSheet ofSite(Speech say, String title, SiteList site) {
         return new TakeOffSheet(
                 title,
-                "Wall",
+                say.it("Wall"),
                 site.byWall().entrySet().stream()
                         .map(wall -> new Share(wall.getKey().facade(), wall.getValue()))
                         .toList(),

@@ -30,15 +30,15 @@ import org.jspecify.annotations.Nullable;
 public final class WallPresenter {
     private WallPresenter() {}
 
-    public static Wall wall(FolderShown shown, FacadeId facade) {
+    public static Wall wall(Speech say, FolderShown shown, FacadeId facade) {
         return wall(
                 shown.title(facade),
-                Words.heading(shown.facade(facade)).words(),
+                say.it(Words.heading(shown.facade(facade))),
                 shown.folder().openings().stream()
                         .filter(opening -> opening.facade().equals(facade))
                         .toList(),
                 Opening::level,
-                WallPresenter::glyph);
+                opening -> glyph(say, opening));
     }
 
     static <T> Wall wall(
@@ -51,10 +51,6 @@ public final class WallPresenter {
                 courses.entrySet().stream()
                         .map(course -> new WallCourse(course.getKey(), course.getValue()))
                         .toList());
-    }
-
-    public static Glyph glyph(Opening opening) {
-        return glyph(Speech.ENGLISH, opening);
     }
 
     static Glyph glyph(Speech say, Opening opening) {
@@ -114,10 +110,6 @@ public final class WallPresenter {
     static AsBuilt built(Opening opening) {
         return AsBuilt.afterLine(
                 new Variant(opening.method(), opening.approach(), opening.secondLayer()), opening.done());
-    }
-
-    static String progress(Opening opening) {
-        return said(opening).words();
     }
 
     private static Saying said(Opening opening) {

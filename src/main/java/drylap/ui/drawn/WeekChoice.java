@@ -8,6 +8,7 @@ import drylap.kernel.Trade;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,19 +90,20 @@ public record WeekChoice(
     }
 
     /** How much of it is shown, and how much is left out. */
-    public String words(FolderShown shown) {
+    public String words(Speech say, FolderShown shown) {
         List<CrewId> crews = crews(shown).stream().map(Crew::id).toList();
         List<Visit> visits = visits(shown);
         long seen = visits.stream()
                 .filter(visit -> admits(visit) && crews.contains(visit.crew()))
                 .count();
-        return "%d of %d visits, %d of %d crews%s"
-                .formatted(
-                        seen,
-                        visits.size(),
-                        crews.size(),
-                        shown.folder().crews().size(),
-                        all() ? "" : "; the others are filtered out");
+        return say.it(
+                all()
+                        ? "{0} of {1} visits, {2} of {3} crews"
+                        : "{0} of {1} visits, {2} of {3} crews; the others are filtered out",
+                seen,
+                visits.size(),
+                crews.size(),
+                shown.folder().crews().size());
     }
 
     private static List<Visit> visits(FolderShown shown) {

@@ -9,6 +9,7 @@ import drylap.papers.WeekPlan.Band;
 import drylap.papers.WeekPlan.Band.Kind;
 import drylap.papers.WeekPlan.Stay;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Week.Block;
 import drylap.ui.drawn.Week.CrewDay;
 import drylap.ui.drawn.Week.CrewRow;
@@ -29,19 +30,22 @@ import java.util.stream.Stream;
 public final class WeekPaperPresenter {
     private static final int HOUR = 60;
 
+    private final Speech say;
     private final Week week;
 
-    private WeekPaperPresenter(Week week) {
+    private WeekPaperPresenter(Speech say, Week week) {
+        this.say = say;
         this.week = week;
     }
 
     /** @param link what opens it on a screen */
-    public static WeekPlan sheet(FolderShown shown, WeekChoice choice, Instant now, String link) {
-        var presenter = new WeekPaperPresenter(WeekPresenter.week(shown, choice));
+    public static WeekPlan sheet(Speech say, FolderShown shown, WeekChoice choice, Instant now, String link) {
+        var presenter = new WeekPaperPresenter(say, WeekPresenter.week(say, shown, choice));
         var week = presenter.week;
         return new WeekPlan(
-                title(shown, choice, week),
-                origin(shown, now),
+                say,
+                presenter.title(shown, choice),
+                presenter.origin(shown, now),
                 presenter.notes(shown),
                 where(shown, choice),
                 link,
@@ -51,44 +55,46 @@ public final class WeekPaperPresenter {
                 week.crews().stream().map(presenter::crew).toList());
     }
 
-    private static String title(FolderShown shown, WeekChoice choice, Week week) {
+    private String title(FolderShown shown, WeekChoice choice) {
         String days = week.days().isEmpty()
-                ? "no days"
-                : "%s to %s"
-                        .formatted(
-                                name(week.days().getFirst()), name(week.days().getLast()));
+                ? say.it("no days")
+                : say.it(
+                        "{0} to {1}",
+                        name(week.days().getFirst()), name(week.days().getLast()));
         String of = Stream.of(
                         choice.site() == null ? "" : shown.site(choice.site()).name(),
-                        choice.trade() == null ? "" : Words.crewOf(choice.trade()),
-                        choice.crew() == null ? "" : "crew " + choice.crew())
+                        choice.trade() == null ? "" : say.it(Words.crewOf(choice.trade())),
+                        choice.crew() == null ? "" : say.it("crew {0}", choice.crew()))
                 .filter(words -> !words.isEmpty())
                 .collect(joining(", "));
-        return of.isEmpty() ? "Crews, %s".formatted(days) : "Crews, %s: %s only".formatted(days, of);
+        return of.isEmpty() ? say.it("Crews, {0}", days) : say.it("Crews, {0}: {1} only", days, of);
     }
 
     private static String name(Day day) {
         return "%s %s".formatted(day.weekday(), day.label());
     }
 
-    private static String origin(FolderShown shown, Instant now) {
+    private String origin(FolderShown shown, Instant now) {
         ZoneId zone = shown.folder().sites().getFirst().zone();
         var publication = shown.choice().publication();
-        String plan = "By a PROPOSAL that is not published: crews do not work by it";
-        if (shown.plan().isEmpty()) plan = "Nothing is planned";
+        String plan = say.it("By a PROPOSAL that is not published: crews do not work by it");
+        if (shown.plan().isEmpty()) plan = say.it("Nothing is planned");
         else if (publication != null
                 && shown.choice().shownId().filter(publication.plan()::equals).isPresent())
-            plan = "By the plan published %s".formatted(Words.moment(publication.at(), zone));
-        return "%s; printed %s. Newer plans, forecasts and marks are not on this paper: the code opens what is current."
-                .formatted(plan, Words.moment(now, zone));
+            plan = say.it("By the plan published {0}", say.moment(publication.at(), zone));
+        return say.it(
+                "{0}; printed {1}. Newer plans, forecasts and marks are not on this paper: the code opens what is current.",
+                plan, say.moment(now, zone));
     }
 
     /** What stands open before rain comes first. */
     private List<String> notes(FolderShown shown) {
-        var cover = CoverNowList.of(shown);
+        var cover = CoverNowList.of(say, shown);
         List<String> notes = new ArrayList<>();
         if (!cover.rows().isEmpty())
-            notes.add("Open to rain now, close or cover first: "
-                    + cover.rows().stream().map(CoverNowList.Row::opening).collect(joining(", ")));
+            notes.add(say.it(
+                    "Open to rain now, close or cover first: {0}",
+                    cover.rows().stream().map(CoverNowList.Row::opening).collect(joining(", "))));
         return notes;
     }
 
@@ -113,7 +119,7 @@ public final class WeekPaperPresenter {
         return new WeekPlan.Day(
                 name(day),
                 sites.entrySet().stream()
-                        .map(rain -> "Rain %s: %s".formatted(rain.getKey(), String.join(", ", rain.getValue())))
+                        .map(rain -> say.it("Rain {0}: {1}", rain.getKey(), String.join(", ", rain.getValue())))
                         .toList());
     }
 
@@ -140,7 +146,7 @@ public final class WeekPaperPresenter {
     private WeekPlan.Cell cell(CrewDay day) {
         String said = !day.blocks().isEmpty()
                 ? ""
-                : day.shift() == null ? "off" : day.idle().equals("past") ? "before this plan" : "free";
+                : say.it(day.shift() == null ? "off" : day.idle().equals(say.it("past")) ? "before this plan" : "free");
         return new WeekPlan.Cell(
                 said,
                 bands(day),
@@ -166,20 +172,20 @@ public final class WeekPaperPresenter {
         return bands;
     }
 
-    private static Stay stay(Block block, List<Sky> sky) {
+    private Stay stay(Block block, List<Sky> sky) {
         List<String> warnings = new ArrayList<>();
         boolean wet = sky.stream()
                 .anyMatch(one -> one.kind().equals("rain") && one.from() < block.until() && block.from() < one.until());
-        if (wet) warnings.add("rain is told for these hours");
-        if (block.beyond()) warnings.add("beyond the forecast");
+        if (wet) warnings.add(say.it("rain is told for these hours"));
+        if (block.beyond()) warnings.add(say.it("beyond the forecast"));
         return new Stay(
                 "%s–%s %s%s"
                         .formatted(
                                 block.fromText(),
                                 block.untilText(),
-                                Words.task(Coded.of(Task.class, block.task())),
-                                block.pinned() ? " (pinned)" : ""),
-                "%s, %s, level %d".formatted(block.site(), block.facade(), block.level()),
+                                say.it(Words.task(Coded.of(Task.class, block.task()))),
+                                block.pinned() ? " (%s)".formatted(say.it("pinned")) : ""),
+                say.it("{0}, {1}, level {2}", block.site(), block.facade(), block.level()),
                 block.items().stream().map(Item::opening).collect(joining(", ")),
                 warnings);
     }

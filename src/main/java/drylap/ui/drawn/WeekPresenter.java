@@ -28,13 +28,15 @@ public final class WeekPresenter {
     private static final int MORNING = 6;
     private static final int EVENING = 18;
 
+    private final Speech say;
     private final FolderShown shown;
     private final WeekChoice choice;
     private final Map<CrewDate, List<Visit>> visits;
     private final Map<CrewDate, Shift> shifts;
     private final BlocksOfDay blocks;
 
-    private WeekPresenter(FolderShown shown, WeekChoice choice) {
+    private WeekPresenter(Speech say, FolderShown shown, WeekChoice choice) {
+        this.say = say;
         this.shown = shown;
         this.choice = choice;
         visits = shown.plan().map(Plan::visits).orElse(List.of()).stream()
@@ -42,16 +44,16 @@ public final class WeekPresenter {
                 .collect(Collectors.groupingBy(visit -> new CrewDate(visit.crew(), visit.date())));
         shifts = shown.folder().shifts().stream()
                 .collect(Collectors.toMap(shift -> new CrewDate(shift.crew(), shift.date()), shift -> shift));
-        blocks = new BlocksOfDay(shown);
+        blocks = new BlocksOfDay(say, shown);
     }
 
-    public static Week week(FolderShown shown) {
-        return week(shown, WeekChoice.ALL);
+    static Week week(FolderShown shown) {
+        return week(Speech.ENGLISH, shown, WeekChoice.ALL);
     }
 
     /** What of it was chosen; visits of the chosen crews that are left out are counted. */
-    public static Week week(FolderShown shown, WeekChoice choice) {
-        return new WeekPresenter(shown, choice).week();
+    public static Week week(Speech say, FolderShown shown, WeekChoice choice) {
+        return new WeekPresenter(say, shown, choice).week();
     }
 
     private Week week() {
@@ -73,8 +75,8 @@ public final class WeekPresenter {
     private Day day(LocalDate date) {
         return new Day(
                 date.toString(),
-                Words.weekday(date),
-                Words.date(date),
+                say.weekday(date),
+                say.date(date),
                 shown.folder().sites().stream()
                         .filter(choice::admits)
                         .map(site -> siteSky(site, date))
@@ -92,7 +94,7 @@ public final class WeekPresenter {
         return new CrewRow(
                 crew.id().value(),
                 Task.of(crew.trade()).code(),
-                CrewWords.of(Speech.ENGLISH, crew),
+                CrewWords.of(say, crew),
                 dates.stream().map(date -> crewDay(crew, date)).toList());
     }
 
@@ -110,7 +112,7 @@ public final class WeekPresenter {
                 SkyOfDay.overTheCrew(shown, today, clock),
                 blocks.of(admitted, clock),
                 today.size() - admitted.size(),
-                shift.filter(this::isBeforeThePlan).isPresent() ? "past" : "free");
+                shift.filter(this::isBeforeThePlan).isPresent() ? say.it("past") : say.it("free"));
     }
 
     /** A proposal begins with the hour in which it was made, and says nothing of the work before. */

@@ -1,6 +1,7 @@
 package drylap.ui.drawn;
 
 import drylap.planning.LedgerTerm;
+import drylap.speech.Speech;
 import drylap.whatif.Outcome.Handover;
 import drylap.whatif.OutcomeFigures;
 import java.time.LocalDate;
@@ -54,7 +55,8 @@ public record WhatIfSheet(List<String> names, List<Group> groups) {
         lines.add(count("Sum", "a plan with a lower sum is better", outcomes, OutcomeFigures::soft));
         for (LedgerTerm term : LedgerTerm.values())
             if (outcomes.stream().anyMatch(one -> one.cost(term) != 0))
-                lines.add(count(LedgerSheet.term(term), term.meaning(), outcomes, one -> one.cost(term)));
+                lines.add(
+                        count(LedgerSheet.name(Speech.ENGLISH, term), term.meaning(), outcomes, one -> one.cost(term)));
         lines.add(count("Days that crews come out", "", outcomes, OutcomeFigures::crewDays));
         return lines;
     }

@@ -47,7 +47,11 @@ public final class Words {
 
     /** Signed, so that more and less are told apart without colour. */
     public static String difference(long value) {
-        if (value == 0) return "as before";
+        return difference(Speech.ENGLISH, value);
+    }
+
+    public static String difference(Speech say, long value) {
+        if (value == 0) return say.it("as before");
         return (value > 0 ? "+" : "\u2212") + number(Math.abs(value));
     }
 

@@ -62,7 +62,9 @@ final class AbsenceDialog extends Dialog {
     private void fill() {
         var working = crew.days().stream().filter(CrewsSheet.Day::works).toList();
         day.setItems(working);
-        day.setItemLabelGenerator(one -> "%s, %s".formatted(one.when(), one.hours()));
+        day.setItemLabelGenerator(CrewsSheet.Day::when);
+        // the hours stand below: beside the day they are cut off on a phone
+        day.addValueChangeListener(event -> day.setHelperText(event.getValue().hours()));
         if (!working.isEmpty()) day.setValue(working.getFirst());
         for (var time : new TimePicker[] {from, until}) {
             time.setStep(Duration.ofMinutes(15));

@@ -6,20 +6,23 @@ import com.vaadin.flow.component.UIDetachedException;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
+import drylap.speech.Speech;
 import java.util.function.Supplier;
 import org.slf4j.LoggerFactory;
 
 /** A button whose answer takes seconds: it is worked out beside the page, and drawn in the button's place. */
 final class BesidePage extends Div {
+    private final transient Speech say;
     private final transient Supplier<Component> work;
 
     /** @param work called on a thread of its own; what it answers is not attached yet */
-    BesidePage(String words, Supplier<Component> work) {
-        this(words, words, work);
+    BesidePage(Speech say, String words, Supplier<Component> work) {
+        this(say, words, words, work);
     }
 
     /** @param label says what the words, short as they are, only say beside others */
-    BesidePage(String words, String label, Supplier<Component> work) {
+    BesidePage(Speech say, String words, String label, Supplier<Component> work) {
+        this.say = say;
         this.work = work;
         var ask = new Button(words, _ -> begin());
         ask.setAriaLabel(label);
@@ -30,7 +33,7 @@ final class BesidePage extends Div {
     private void begin() {
         UI ui = UI.getCurrent();
         removeAll();
-        add(new Paragraph("Planning again to find out. The page stays yours meanwhile."));
+        add(new Paragraph(say.it("Planning again to find out. The page stays yours meanwhile.")));
         Thread.startVirtualThread(() -> work(ui));
     }
 
@@ -51,7 +54,7 @@ final class BesidePage extends Div {
             return work.get();
         } catch (RuntimeException e) {
             LoggerFactory.getLogger(BesidePage.class).error("an explanation failed", e);
-            return new Paragraph("It could not be found out. Nothing was changed; the server's log says why.");
+            return new Paragraph(say.it("It could not be found out. Nothing was changed; the server's log says why."));
         }
     }
 }

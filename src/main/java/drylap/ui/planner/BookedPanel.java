@@ -7,6 +7,7 @@ import com.vaadin.flow.spring.annotation.SpringComponent;
 import drylap.handoff.Bookings;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.BookedBesidePlan;
 import drylap.ui.drawn.FolderShown;
@@ -20,22 +21,31 @@ final class BookedPanel extends Div {
     private final transient Bookings bookings;
     private final transient Person who;
     private final transient Clock clock;
+    private final transient Speech say;
 
     BookedPanel(Bookings bookings, SignedIn signedIn, Clock clock) {
         this.bookings = bookings;
         this.clock = clock;
         who = signedIn.person();
+        say = new Speech(who.reading());
         setVisible(false);
     }
 
     void show(FolderShown shown) {
         removeAll();
-        var booked = BookedBesidePlan.of(shown, bookings.of(who, shown.stored().id()), clock.instant());
+        var booked =
+                BookedBesidePlan.of(say, shown, bookings.of(who, shown.stored().id()), clock.instant());
         setVisible(!booked.rows().isEmpty());
         if (booked.rows().isEmpty()) return;
-        var panel = Panels.panel("booked-days", "Booked crew-days");
-        panel.add(new Paragraph("Days on which a follow-on crew says that it will come. They bind no plan."));
-        NativeTable table = Panels.table("Day", "Crew", "Site", "In the plan below", "Booked by", "Note");
+        var panel = Panels.panel("booked-days", say.it("Booked crew-days"));
+        panel.add(new Paragraph(say.it("Days on which a follow-on crew says that it will come. They bind no plan.")));
+        NativeTable table = Panels.table(
+                say.it("Day"),
+                say.it("Crew"),
+                say.it("Site"),
+                say.it("In the plan below"),
+                say.it("Booked by"),
+                say.it("Note"));
         for (BookedBesidePlan.Row row : booked.rows())
             Panels.row(
                     table,
@@ -45,7 +55,7 @@ final class BookedPanel extends Div {
                     Panels.text(row.plan()),
                     Panels.text(row.by()),
                     Panels.text(row.note()));
-        panel.add(table, new SpreadsheetLink(shown.name(), "Booked crew-days", table));
+        panel.add(table, new SpreadsheetLink(say, shown.name(), say.it("Booked crew-days"), table));
         add(panel);
     }
 }

@@ -1,10 +1,12 @@
 package drylap.ui.planner;
 
 import drylap.audit.PlanBreaks;
+import drylap.kernel.Language;
 import drylap.kernel.Reach;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
 import drylap.planning.PublicationId;
+import drylap.speech.Speech;
 import drylap.ui.drawn.BrokenVisits;
 import drylap.ui.drawn.FolderShown;
 import java.time.Clock;
@@ -28,7 +30,7 @@ final class BreaksDesk {
     private final Clock clock;
     private final Map<Asked, Answer> kept = new LinkedHashMap<>();
 
-    private record Asked(PublicationId publication, Reach reach) {}
+    private record Asked(PublicationId publication, Reach reach, Language language) {}
 
     /** @param folder as it stood, which is all that the answer depends on besides the time */
     private record Answer(JobFolder folder, Instant at, BrokenVisits broken) {}
@@ -38,8 +40,8 @@ final class BreaksDesk {
     }
 
     /** The answer that needs no work: nothing is published, or the same was worked out within a minute. */
-    Optional<BrokenVisits> atHand(FolderShown shown, Reach reach) {
-        Asked asked = asked(shown, reach);
+    Optional<BrokenVisits> atHand(Speech say, FolderShown shown, Reach reach) {
+        Asked asked = asked(say, shown, reach);
         if (asked == null) return Optional.of(BrokenVisits.NONE);
         Answer answer = kept(asked);
         return Optional.ofNullable(answer)
@@ -49,21 +51,21 @@ final class BreaksDesk {
     }
 
     /** Takes time, and turns: many pages at once are not to take every core from the planner. */
-    synchronized BrokenVisits workOut(FolderShown shown, Reach reach) {
-        return atHand(shown, reach).orElseGet(() -> {
+    synchronized BrokenVisits workOut(Speech say, FolderShown shown, Reach reach) {
+        return atHand(say, shown, reach).orElseGet(() -> {
             Instant now = clock.instant();
             Plan published = shown.choice().published();
-            Asked asked = asked(shown, reach);
+            Asked asked = asked(say, shown, reach);
             if (published == null || asked == null) return BrokenVisits.NONE;
-            var broken = BrokenVisits.of(shown, PlanBreaks.of(shown.folder(), published.visits(), now));
+            var broken = BrokenVisits.of(say, shown, PlanBreaks.of(shown.folder(), published.visits(), now));
             keep(asked, new Answer(shown.folder(), now, broken));
             return broken;
         });
     }
 
-    private static @Nullable Asked asked(FolderShown shown, Reach reach) {
+    private static @Nullable Asked asked(Speech say, FolderShown shown, Reach reach) {
         var publication = shown.choice().publication();
-        return publication == null ? null : new Asked(publication.id(), reach);
+        return publication == null ? null : new Asked(publication.id(), reach, say.language());
     }
 
     private @Nullable Answer kept(Asked asked) {

@@ -11,10 +11,12 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import drylap.kernel.Reach;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.BrokenVisits;
 import drylap.ui.drawn.BrokenVisits.Row;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.drawn.Words;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
@@ -29,6 +31,7 @@ final class BrokenPanel extends Div {
 
     private final transient BreaksDesk desk;
     private final transient Reach reach;
+    private final transient Speech say;
     /** What is to be worked out next; a later folder takes the place of one that still waits. */
     private final transient AtomicReference<@Nullable FolderShown> asked = new AtomicReference<>();
 
@@ -38,12 +41,13 @@ final class BrokenPanel extends Div {
     BrokenPanel(BreaksDesk desk, SignedIn signedIn) {
         this.desk = desk;
         reach = signedIn.person().reach();
+        say = new Speech(signedIn.reading());
         setVisible(false);
     }
 
     /** Draws what is at hand; the rest follows once it is worked out, so that no page waits for it. */
     void show(FolderShown shown) {
-        var atHand = desk.atHand(shown, reach);
+        var atHand = desk.atHand(say, shown, reach);
         if (atHand.isPresent()) {
             asked.set(null);
             draw(shown.name(), atHand.get());
@@ -62,7 +66,7 @@ final class BrokenPanel extends Div {
     private void work(UI ui) {
         try {
             FolderShown next = asked.getAndSet(null);
-            BrokenVisits broken = next == null ? null : desk.workOut(next, reach);
+            BrokenVisits broken = next == null ? null : desk.workOut(say, next, reach);
             String where = next == null ? "" : next.name();
             ui.access(() -> {
                 working = false;
@@ -82,19 +86,25 @@ final class BrokenPanel extends Div {
         if (broken.rows().isEmpty()) return;
         int many = broken.rows().size();
         var panel = Panels.panel(
-                "broken", "Broken since it was published: %d %s".formatted(many, many == 1 ? "visit" : "visits"));
+                "broken", say.it("Broken since it was published: {0, plural, one {# visit} other {# visits}}", many));
         panel.add(new Paragraph(
-                "The published plan cannot be kept here as things stand. Plan again, or move these visits."));
-        NativeTable table = Panels.table("Opening", "Task", "Published for", "Why it does not hold");
+                say.it("The published plan cannot be kept here as things stand. Plan again, or move these visits.")));
+        NativeTable table = Panels.table(
+                say.it("Opening"), say.it("Task"), say.it("Published for"), say.it("Why it does not hold"));
         panel.add(table);
         add(panel);
-        panel.add(new SpreadsheetLink(where, "Broken visits", () -> whole(broken.rows())));
+        panel.add(new SpreadsheetLink(say, where, say.it("Broken visits"), () -> whole(broken.rows())));
         fill(panel, table, broken.rows());
     }
 
     /** All of them, with time and crew apart. */
-    private static NativeTable whole(List<Row> rows) {
-        NativeTable table = Panels.table("Opening", "Task", "Published for", "Crew", "Why it does not hold");
+    private NativeTable whole(List<Row> rows) {
+        NativeTable table = Panels.table(
+                say.it("Opening"),
+                say.it("Task"),
+                say.it("Published for"),
+                say.it("Crew"),
+                say.it("Why it does not hold"));
         for (Row row : rows) {
             var task = row.task();
             var time = row.time();
@@ -102,7 +112,7 @@ final class BrokenPanel extends Div {
             Panels.row(
                     table,
                     Panels.text(opening == null ? "" : opening.value()),
-                    Panels.text(task == null ? "a crew's day" : drylap.ui.drawn.Words.task(task)),
+                    Panels.text(say.it(task == null ? "a crew's day" : Words.task(task))),
                     Panels.time(row.when(), time == null ? null : time.start()),
                     Panels.text(time == null ? "" : time.crew()),
                     Panels.text(row.why()));
@@ -110,11 +120,11 @@ final class BrokenPanel extends Div {
         return table;
     }
 
-    private static void fill(Component panel, NativeTable table, List<Row> rows) {
+    private void fill(Component panel, NativeTable table, List<Row> rows) {
         rows.stream().limit(LINES_AT_FIRST).forEach(row -> line(table, row));
         if (rows.size() <= LINES_AT_FIRST) return;
-        var all = new Button("Show all %d".formatted(rows.size()));
-        all.setAriaLabel("Show all %d broken visits".formatted(rows.size()));
+        var all = new Button(say.it("Show all {0}", rows.size()));
+        all.setAriaLabel(say.it("Show all {0} broken visits", rows.size()));
         all.addClickListener(_ -> {
             rows.stream().skip(LINES_AT_FIRST).forEach(row -> line(table, row));
             all.removeFromParent();
@@ -122,14 +132,14 @@ final class BrokenPanel extends Div {
         panel.getElement().appendChild(all.getElement());
     }
 
-    private static void line(NativeTable table, Row row) {
+    private void line(NativeTable table, Row row) {
         var task = row.task();
         Panels.row(
                 table,
                 row.opening() == null ? Panels.text("") : WallsView.link(Objects.requireNonNull(row.opening())),
                 task == null
-                        ? Panels.text("a crew's day")
-                        : new Span(Panels.mark(task.code()), Panels.text(drylap.ui.drawn.Words.task(task))),
+                        ? Panels.text(say.it("a crew's day"))
+                        : new Span(Panels.mark(task.code()), Panels.text(say.it(Words.task(task)))),
                 Panels.text(row.when()),
                 Panels.text(row.why()));
     }

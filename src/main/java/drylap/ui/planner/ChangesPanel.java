@@ -5,6 +5,7 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Span;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.PlanChanges;
 import drylap.ui.drawn.VisitTime;
@@ -16,23 +17,34 @@ import org.jspecify.annotations.Nullable;
 final class ChangesPanel extends Details {
     private static final int LINES_AT_FIRST = 60;
 
-    ChangesPanel(String where, PlanChanges changes) {
-        super("Against the published plan: " + changes.summary());
+    private final transient Speech say;
+
+    ChangesPanel(Speech say, String where, PlanChanges changes) {
+        super(say.it("Against the published plan: {0}", changes.summary()));
+        this.say = say;
         addClassName("differences");
-        NativeTable table = Panels.table("Opening", "Task", "Change", "Was", "Is to be", "Why");
-        var lines = new Div(table, new SpreadsheetLink(where, "Changes of the plan", () -> whole(changes.rows())));
+        NativeTable table = Panels.table(
+                say.it("Opening"),
+                say.it("Task"),
+                say.it("What changes"),
+                say.it("Was"),
+                say.it("Is to be"),
+                say.it("Why"));
+        var lines = new Div(
+                table, new SpreadsheetLink(say, where, say.it("Changes of the plan"), () -> whole(changes.rows())));
         lines.addClassName("changes");
         NativeTable costs = costs(changes.costs());
-        var body = new Div(new Div(costs, new SpreadsheetLink(where, "Costs of both plans", costs)), lines);
+        var body =
+                new Div(new Div(costs, new SpreadsheetLink(say, where, say.it("Costs of both plans"), costs)), lines);
         body.addClassName("compared");
         add(body);
         fill(lines, table, changes.rows());
     }
 
-    private static void fill(Div lines, NativeTable table, List<PlanChanges.Row> rows) {
+    private void fill(Div lines, NativeTable table, List<PlanChanges.Row> rows) {
         rows.stream().limit(LINES_AT_FIRST).forEach(row -> line(table, row));
         if (rows.size() <= LINES_AT_FIRST) return;
-        var all = new Button("Show all %d changes".formatted(rows.size()));
+        var all = new Button(say.it("Show all {0} changes", rows.size()));
         all.addClickListener(_ -> {
             rows.stream().skip(LINES_AT_FIRST).forEach(row -> line(table, row));
             lines.remove(all);
@@ -41,13 +53,21 @@ final class ChangesPanel extends Details {
     }
 
     /** All of them, with times and crews apart. */
-    private static NativeTable whole(List<PlanChanges.Row> rows) {
-        NativeTable table = Panels.table("Opening", "Task", "Change", "Was", "Crew then", "Is to be", "Crew", "Why");
+    private NativeTable whole(List<PlanChanges.Row> rows) {
+        NativeTable table = Panels.table(
+                say.it("Opening"),
+                say.it("Task"),
+                say.it("What changes"),
+                say.it("Was"),
+                say.it("Crew then"),
+                say.it("Is to be"),
+                say.it("Crew"),
+                say.it("Why"));
         for (PlanChanges.Row row : rows)
             Panels.row(
                     table,
                     Panels.text(row.opening().value()),
-                    Panels.text(Words.task(row.task())),
+                    Panels.text(say.it(Words.task(row.task()))),
                     Panels.text(row.kind()),
                     time(row.before()),
                     crew(row.before()),
@@ -61,30 +81,31 @@ final class ChangesPanel extends Details {
         return Panels.text(time == null ? "" : time.crew());
     }
 
-    private static Span time(@Nullable VisitTime time) {
-        return time == null ? Panels.text("not planned") : Panels.time("", time.start());
+    private Span time(@Nullable VisitTime time) {
+        return time == null ? Panels.text(say.it("not planned")) : Panels.time("", time.start());
     }
 
-    private static void line(NativeTable table, PlanChanges.Row row) {
+    private void line(NativeTable table, PlanChanges.Row row) {
         Panels.row(
                 table,
                 WallsView.link(row.opening()),
-                new Span(Panels.mark(row.task().code()), Panels.text(Words.task(row.task()))),
+                new Span(Panels.mark(row.task().code()), Panels.text(say.it(Words.task(row.task())))),
                 Panels.text(row.kind(), "strong"),
                 Panels.text(row.was()),
                 Panels.text(row.is()),
                 Panels.text(row.why()));
     }
 
-    private static NativeTable costs(List<PlanChanges.Cost> costs) {
-        NativeTable table = Panels.table("Cost", "Published", "Proposal", "More or less");
+    private NativeTable costs(List<PlanChanges.Cost> costs) {
+        NativeTable table =
+                Panels.table(say.it("Cost"), say.it("Published"), say.it("Proposal"), say.it("More or less"));
         for (PlanChanges.Cost cost : costs)
             Panels.row(
                     table,
                     Panels.text(cost.term()),
                     Panels.number(Words.number(cost.published()), cost.published(), ""),
                     Panels.number(Words.number(cost.proposal()), cost.proposal(), ""),
-                    Panels.number(Words.difference(cost.more()), cost.more(), "", "strong"));
+                    Panels.number(Words.difference(say, cost.more()), cost.more(), "", "strong"));
         return table;
     }
 }

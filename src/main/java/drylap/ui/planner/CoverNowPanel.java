@@ -5,27 +5,35 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import drylap.kernel.OpeningId;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.CoverNowList;
 import drylap.ui.shell.Icons;
 
 /** Which openings stand open before the next rain; nothing at all where none does. */
 final class CoverNowPanel extends Div {
+    private final transient Speech say;
+
+    CoverNowPanel(Speech say) {
+        this.say = say;
+    }
+
     void show(String where, CoverNowList list) {
         removeAll();
         setVisible(!list.rows().isEmpty());
         if (list.rows().isEmpty()) return;
-        Section panel = Panels.panel("cover-now", "Cover now");
+        Section panel = Panels.panel("cover-now", say.it("Cover now"));
         panel.addComponentAsFirst(Icons.DROP.svg());
-        panel.add(new Paragraph(
-                "These openings stand open, and no crew closes them before it rains. Close or cover them first."));
+        panel.add(new Paragraph(say.it("These openings stand open, and no crew closes them before it rains. "
+                + "Close or cover them first.")));
         NativeTable table = table(list);
-        panel.add(table, new SpreadsheetLink(where, "Cover now", table));
+        panel.add(table, new SpreadsheetLink(say, where, say.it("Cover now"), table));
         add(panel);
     }
 
-    private static NativeTable table(CoverNowList list) {
-        NativeTable table = Panels.table("Opening", "Where", "Next rain", "To close it", "Open since");
+    private NativeTable table(CoverNowList list) {
+        NativeTable table = Panels.table(
+                say.it("Opening"), say.it("Where"), say.it("Next rain"), say.it("To close it"), say.it("Open since"));
         for (CoverNowList.Row row : list.rows())
             Panels.row(
                     table,

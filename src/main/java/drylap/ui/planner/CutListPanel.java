@@ -30,7 +30,7 @@ final class CutListPanel extends Div {
         this.say = say;
         this.cut = cut;
         addClassNames("panel", "cut-list");
-        String stuff = "Cut list, %s %s wide".formatted(say.it(cut.stuff()), say.length(cut.widthMm()));
+        String stuff = say.it("Cut list, {0} {1} wide", cut.stuff(), say.length(cut.widthMm()));
         List<AlikeRolls> alike = cut.alike();
         NativeTable table = table(alike.subList(0, Math.min(MOST_ROWS, alike.size())), MOST_NAMES);
         var scrolled = new Div(table);
@@ -40,18 +40,18 @@ final class CutListPanel extends Div {
         scrolled.getElement().setAttribute("aria-label", stuff);
         add(new H2(stuff), new Paragraph(say.it(cut.saying())), equal(), scrolled);
         if (alike.size() > MOST_ROWS)
-            add(new Paragraph("%d of %d ways of cutting a roll are shown; the spreadsheet has all."
-                    .formatted(MOST_ROWS, alike.size())));
-        add(new SpreadsheetLink(where, stuff, this::whole));
+            add(new Paragraph(say.it(
+                    "{0} of {1} ways of cutting a roll are shown; the spreadsheet has all.", MOST_ROWS, alike.size())));
+        add(new SpreadsheetLink(say, where, stuff, this::whole));
     }
 
     private NativeDetails equal() {
         List<EqualCuts> cuts = cut.cuts();
         var list = new UnorderedList();
         cuts.stream().limit(MOST_ROWS).forEach(one -> list.add(new ListItem(say.it(one.cut()))));
-        if (cuts.size() > MOST_ROWS) list.add(new ListItem("and %d more lengths".formatted(cuts.size() - MOST_ROWS)));
+        if (cuts.size() > MOST_ROWS) list.add(new ListItem(say.it("and {0} more lengths", cuts.size() - MOST_ROWS)));
         return new NativeDetails(
-                "Equal cuts together (%s)".formatted(cuts.size() == 1 ? "1 length" : cuts.size() + " lengths"), list);
+                say.it("Equal cuts together ({0, plural, one {# length} other {# lengths}})", cuts.size()), list);
     }
 
     private NativeTable whole() {
@@ -59,7 +59,13 @@ final class CutListPanel extends Div {
     }
 
     private NativeTable table(List<AlikeRolls> alike, int names) {
-        NativeTable table = Panels.table("Rolls", "Cuts of each", "Strip", "Length", "Left on each", "For");
+        NativeTable table = Panels.table(
+                say.it("Rolls"),
+                say.it("Cuts of each"),
+                say.it("Strip"),
+                say.it("Length"),
+                say.it("Left on each"),
+                say.it("For"));
         alike.forEach(rolls -> rolls.cuts().forEach(cuts -> row(table, rolls, cuts, names)));
         return table;
     }
@@ -77,12 +83,12 @@ final class CutListPanel extends Div {
 
     private String strip(Piece piece) {
         String words = say.it(piece.strip().kind().words());
-        return piece.of() == 1 ? words : "%s, piece %d of %d".formatted(words, piece.number(), piece.of());
+        return piece.of() == 1 ? words : say.it("{0}, piece {1} of {2}", words, piece.number(), piece.of());
     }
 
-    private static String openings(List<OpeningId> openings, int names) {
+    private String openings(List<OpeningId> openings, int names) {
         String named = String.join(
                 ", ", openings.stream().limit(names).map(OpeningId::value).toList());
-        return openings.size() <= names ? named : "%s and %d more".formatted(named, openings.size() - names);
+        return openings.size() <= names ? named : say.it("{0} and {1} more", named, openings.size() - names);
     }
 }

@@ -14,6 +14,7 @@ import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ExposureSheet;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.ForecastFile;
@@ -49,7 +50,7 @@ final class ForecastDesk {
         this.clock = clock;
     }
 
-    Map<SiteId, SiteForecast> forecasts(Person who, FolderShown shown) {
+    Map<SiteId, SiteForecast> forecasts(Speech say, Person who, FolderShown shown) {
         Map<SiteId, SiteForecast> all = new LinkedHashMap<>();
         for (Site site : shown.folder().sites()) {
             Forecast forecast = shown.folder().forecast(site.id());
@@ -61,7 +62,7 @@ final class ForecastDesk {
                     forecast,
                     lasting.of(who, site),
                     shown.folder().rules().at(site.id()).value(Rule.RAIN_PERSISTENCE));
-            all.put(site.id(), SiteForecast.of(facts, clock.instant()));
+            all.put(site.id(), SiteForecast.of(say, facts, clock.instant()));
         }
         return all;
     }
@@ -71,9 +72,9 @@ final class ForecastDesk {
     }
 
     /** What the coming forecast drives on to the site's walls. */
-    ExposureSheet exposure(Person who, FolderShown shown, SiteId site) {
+    ExposureSheet exposure(Speech say, Person who, FolderShown shown, SiteId site) {
         who.demand(Operation.SEE_OPEN_HOURS, site);
-        return ExposureSheet.of(shown, site, clock.instant());
+        return ExposureSheet.of(say, shown, site, clock.instant());
     }
 
     boolean mayChoose(Person who, SiteId site) {

@@ -12,7 +12,7 @@ import drylap.progress.OpeningStates;
 import drylap.security.NotAllowed;
 import drylap.security.Person;
 import drylap.sites.Sites;
-import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Aprons.Seen;
 import drylap.ui.drawn.HandoverSheet;
 import java.util.List;
@@ -48,17 +48,17 @@ final class HandoverDesk {
     /** Empty where the opening is not the person's to see. */
     Optional<HandoverSheet> sheet(Person who, FolderId folder, OpeningId opening) {
         try {
+            var say = new Speech(who.reading());
             var state = states.of(who, folder, opening);
             var site = sites.of(folder).stream()
                     .filter(one -> one.id().equals(state.site()))
                     .findFirst();
             return site.map(where -> HandoverSheet.of(
+                    say,
                     state,
                     custodies.of(folder, opening),
                     where,
-                    releases.against(who, folder, opening).stream()
-                            .map(Saying::words)
-                            .toList(),
+                    releases.against(who, folder, opening).stream().map(say::it).toList(),
                     releases.holdPoints(who, folder, opening),
                     records.of(who, folder, opening)));
         } catch (NotAllowed notTheirs) {

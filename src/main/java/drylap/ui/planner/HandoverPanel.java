@@ -15,6 +15,7 @@ import drylap.kernel.OpeningId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Saying;
 import drylap.speech.Speech;
 import drylap.ui.drawn.HandoverSheet;
 import drylap.ui.followon.Notice;
@@ -31,7 +32,8 @@ final class HandoverPanel extends Div {
 
     private final transient HandoverDesk desk;
     private final transient SignedIn signedIn;
-    private final Notice notice = new Notice(Speech.ENGLISH, this::refresh);
+    private final transient Speech say;
+    private final Notice notice;
     private final Div body = new Div();
     private transient @Nullable FolderId folder;
     private transient @Nullable OpeningId opening;
@@ -40,6 +42,8 @@ final class HandoverPanel extends Div {
     HandoverPanel(HandoverDesk desk, SignedIn signedIn) {
         this.desk = desk;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
+        notice = new Notice(say, this::refresh);
         addClassName("handover");
         add(notice, body);
     }
@@ -63,19 +67,19 @@ final class HandoverPanel extends Div {
     }
 
     private void fill(HandoverSheet sheet, Person who, OpeningId one) {
-        var panel = Panels.panel("handover-panel", "Hand-over of " + one);
+        var panel = Panels.panel("handover-panel", say.it("Hand-over of {0}", one));
         panel.add(Panels.text(sheet.hand(), "strong"), list(sheet.state()));
-        if (!sheet.against().isEmpty()) panel.add(new H3("Before it may be released"), list(sheet.against()));
+        if (!sheet.against().isEmpty()) panel.add(new H3(say.it("Before it may be released")), list(sheet.against()));
         else if (who.may(Operation.RELEASE)) panel.add(release(sheet, one));
-        if (!sheet.holds().isEmpty()) panel.add(new H3("Hold points"), holds(sheet, who));
-        if (!sheet.acts().isEmpty()) panel.add(new H3("Last acts"), acts(sheet));
+        if (!sheet.holds().isEmpty()) panel.add(new H3(say.it("Hold points")), holds(sheet, who));
+        if (!sheet.acts().isEmpty()) panel.add(new H3(say.it("Last acts")), acts(sheet));
         panel.add(records(one));
         body.add(panel);
     }
 
     private Button release(HandoverSheet sheet, OpeningId one) {
         var release = new Button(
-                "Release to the next trade",
+                say.it("Release to the next trade"),
                 _ -> act(folder -> desk.release(signedIn.person(), folder, sheet.seen(), UUID.randomUUID())));
         release.setAriaLabel("%s: %s".formatted(release.getText(), one));
         release.setDisableOnClick(true);
@@ -95,10 +99,10 @@ final class HandoverPanel extends Div {
 
     private Button pass(HandoverSheet sheet, HandoverSheet.Hold hold) {
         var pass = new Button(
-                "Passed",
+                say.it("Passed"),
                 _ -> act(
                         folder -> desk.pass(signedIn.person(), folder, sheet.seen(), UUID.randomUUID(), hold.point())));
-        pass.setAriaLabel("Passed: " + hold.point().words());
+        pass.setAriaLabel(say.it("Passed: {0}", Saying.of(hold.point().words())));
         pass.setDisableOnClick(true);
         return pass;
     }
@@ -121,8 +125,8 @@ final class HandoverPanel extends Div {
         return list;
     }
 
-    private static Paragraph records(OpeningId one) {
-        var link = new RouterLink("All its hand-over records", RecordsView.class);
+    private Paragraph records(OpeningId one) {
+        var link = new RouterLink(say.it("All its hand-over records"), RecordsView.class);
         link.setQueryParameters(QueryParameters.of(RecordsView.OPENING, one.value()));
         return new Paragraph(link);
     }

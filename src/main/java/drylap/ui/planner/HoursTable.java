@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.FacadeId;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.StripHour;
 import drylap.ui.drawn.StripHour.Told;
@@ -16,42 +17,42 @@ final class HoursTable {
     private HoursTable() {}
 
     /** Many walls stand on one page, so that each says which it is. */
-    static String called(String wall) {
-        return "Hour by hour, " + wall;
+    static String called(Speech say, String wall) {
+        return say.it("Hour by hour, {0}", wall);
     }
 
-    static NativeTable of(FolderShown shown, FacadeId facade) {
+    static NativeTable of(Speech say, FolderShown shown, FacadeId facade) {
         NativeTable table = Panels.table(
-                "Hour",
-                "Rain",
-                "Chance",
-                "Counts as rain",
-                "On the wall",
-                "Wets it",
-                "Gust",
-                "Temperature",
-                "Light",
-                "Open at its start for");
-        StripPresenter.hours(shown, facade).forEach(hour -> row(table, hour));
+                say.it("Hour"),
+                say.it("Rain"),
+                say.it("Chance"),
+                say.it("Counts as rain"),
+                say.it("On the wall"),
+                say.it("Wets it"),
+                say.it("Gust"),
+                say.it("Temperature"),
+                say.it("Light"),
+                say.it("Open at its start for"));
+        StripPresenter.hours(say, shown, facade).forEach(hour -> row(say, table, hour));
         return table;
     }
 
-    private static void row(NativeTable table, StripHour hour) {
+    private static void row(Speech say, NativeTable table, StripHour hour) {
         Panels.row(
                 table,
                 Panels.time("", hour.at()),
-                hour.told().isPresent() ? number(hour, Told::rainMm, "mm") : Panels.text(hour.untold()),
+                hour.told().isPresent() ? number(hour, Told::rainMm, "mm") : Panels.text(say.it(hour.untold())),
                 number(hour, Told::chance, "%"),
-                Panels.text(hour.told().map(told -> yes(told.counts())).orElse("")),
+                Panels.text(hour.told().map(told -> yes(say, told.counts())).orElse("")),
                 number(hour, Told::wall, "l/m²"),
-                Panels.text(hour.told().map(told -> yes(told.wets())).orElse("")),
+                Panels.text(hour.told().map(told -> yes(say, told.wets())).orElse("")),
                 number(hour, Told::gustMs, "m/s"),
                 number(hour, Told::celsius, "°C"),
-                Panels.text(hour.dark() ? "dark" : "light"),
+                Panels.text(say.it(hour.dark() ? "dark" : "light")),
                 Panels.text(
                         hour.open().isEmpty()
-                                ? "nothing"
-                                : hour.open().stream().map(Words::task).collect(Collectors.joining(", "))));
+                                ? say.it("nothing")
+                                : hour.open().stream().map(task -> say.it(Words.task(task))).collect(Collectors.joining(", "))));
     }
 
     private static Span number(StripHour hour, ToDoubleFunction<Told> of, String unit) {
@@ -60,7 +61,7 @@ final class HoursTable {
                 .orElseGet(() -> Panels.text(""));
     }
 
-    private static String yes(boolean yes) {
-        return yes ? "yes" : "no";
+    private static String yes(Speech say, boolean yes) {
+        return say.it(yes ? "yes" : "no");
     }
 }

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import drylap.speech.Speech;
 import drylap.ui.components.OpeningGlyph;
 import drylap.ui.drawn.OpeningSheet;
 import drylap.ui.drawn.OpeningSheet.Standing;
@@ -16,14 +17,17 @@ import java.util.List;
 
 /** The laps of one opening: how it stands in rain, what comes next, where the water goes. */
 final class LapsPanel extends Div {
-    LapsPanel(OpeningSheet sheet) {
-        var panel = Panels.panel("laps-panel", "Laps of " + sheet.opening());
+    private final transient Speech say;
+
+    LapsPanel(Speech say, OpeningSheet sheet) {
+        this.say = say;
+        var panel = Panels.panel("laps-panel", say.it("Laps of {0}", sheet.opening()));
         panel.add(new Paragraph(sheet.place()));
         panel.add(standing(sheet));
-        panel.add(new H3("What the crew ticks"), lines(sheet));
-        panel.add(new H3("In the plan"), planned(sheet));
-        panel.add(new H3("Where water goes now"), list(sheet.water()));
-        panel.add(new H3("How it is designed"), facts(sheet), list(sheet.advice()));
+        panel.add(new H3(say.it("What the crew ticks")), lines(sheet));
+        panel.add(new H3(say.it("In the plan")), planned(sheet));
+        panel.add(new H3(say.it("Where water goes now")), list(sheet.water()));
+        panel.add(new H3(say.it("How it is designed")), facts(sheet), list(sheet.advice()));
         add(panel);
     }
 
@@ -39,13 +43,13 @@ final class LapsPanel extends Div {
         return standing;
     }
 
-    private static OrderedList lines(OpeningSheet sheet) {
+    private OrderedList lines(OpeningSheet sheet) {
         var list = new OrderedList();
         list.addClassName("lines");
         for (OpeningSheet.Line line : sheet.lines()) {
             var item = new ListItem(tick(line.standing()), Panels.text(String.valueOf(line.number()), "number"));
             item.add(Panels.text(line.text()));
-            if (line.standing() == Standing.NEXT) item.add(Panels.text("next", "flag"));
+            if (line.standing() == Standing.NEXT) item.add(Panels.text(say.it("next"), "flag"));
             item.addClassName(line.standing().name().toLowerCase(java.util.Locale.ROOT));
             if (line.install()) item.addClassName("block");
             list.add(item);
@@ -53,9 +57,9 @@ final class LapsPanel extends Div {
         return list;
     }
 
-    private static Span tick(Standing standing) {
+    private Span tick(Standing standing) {
         var tick = switch (standing) {
-            case DONE -> new Span(Icons.DONE.svg(), Panels.text("done", "unseen"));
+            case DONE -> new Span(Icons.DONE.svg(), Panels.text(say.it("done"), "unseen"));
             case NEXT -> new Span(Icons.NEXT.svg());
             case LATER -> new Span();
         };

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.LedgerSheet;
 import drylap.ui.drawn.Words;
@@ -11,23 +12,24 @@ import java.util.Locale;
 
 /** What the plan costs, term by term: how much of it, how heavy it weighs, what it comes to. */
 final class LedgerPanel extends Div {
-    LedgerPanel(String where, LedgerSheet ledger) {
-        var panel = Panels.panel("ledger", "Ledger");
-        panel.add(new Paragraph(
-                "What makes this plan dear. A plan with a lower sum is better; the unit is the project's own."));
-        NativeTable table = Panels.table("Term", "Amount", "Weight", "Cost", "");
+    LedgerPanel(Speech say, String where, LedgerSheet ledger) {
+        var panel = Panels.panel("ledger", say.it("Ledger"));
+        panel.add(new Paragraph(say.it(
+                "What makes this plan dear. A plan with a lower sum is better; the unit is the project's own.")));
+        NativeTable table = Panels.table(say.it("Term"), say.it("Amount"), say.it("Weight"), say.it("Cost"), "");
         ledger.rows().forEach(row -> add(table, row));
         Panels.row(
                 table,
-                Panels.text("Sum", "strong"),
+                Panels.text(say.it("Sum"), "strong"),
                 Panels.text(""),
                 Panels.text(""),
                 Panels.number(Words.number(ledger.soft()), ledger.soft(), "", "strong"),
                 Panels.text(""));
-        panel.add(table, new SpreadsheetLink(where, "Ledger", table));
+        panel.add(table, new SpreadsheetLink(say, where, say.it("Ledger"), table));
         if (ledger.medium() > 0)
-            panel.add(new Paragraph("Tasks left out and openings left open count above all of it, with %s."
-                    .formatted(Words.number(ledger.medium()))));
+            panel.add(new Paragraph(say.it(
+                    "Tasks left out and openings left open count above all of it, with {0}.",
+                    Words.number(ledger.medium()))));
         add(panel);
     }
 

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.timepicker.TimePicker;
 import drylap.crews.Crew;
 import drylap.crews.Shift;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import java.time.Duration;
@@ -21,23 +22,24 @@ final class MoveForm extends Div {
 
     private final Select<Crew> crew = new Select<>();
     private final Select<LocalDate> day = new Select<>();
-    private final TimePicker start = new TimePicker("Start");
+    private final TimePicker start = new TimePicker();
     private boolean filling;
 
-    MoveForm(FolderShown shown, Task task, Runnable changed) {
+    MoveForm(Speech say, FolderShown shown, Task task, Runnable changed) {
         addClassName("fields");
-        crew.setLabel("Crew");
+        crew.setLabel(say.it("Crew"));
         crew.setItems(shown.folder().crews().stream()
                 .sorted(Comparator.comparing((Crew one) -> one.trade() != task.trade())
                         .thenComparing(Crew::id))
                 .toList());
-        crew.setItemLabelGenerator(one -> "%s, %s".formatted(one.id(), Words.crewOf(one.trade())));
-        day.setLabel("Day");
+        crew.setItemLabelGenerator(one -> "%s, %s".formatted(one.id(), say.it(Words.crewOf(one.trade()))));
+        day.setLabel(say.it("Day"));
         day.setItems(days(shown));
-        day.setItemLabelGenerator(date -> "%s %s".formatted(Words.weekday(date), Words.date(date)));
+        day.setItemLabelGenerator(say::day);
+        start.setLabel(say.it("Start"));
         start.setStep(STEP);
         start.setLocale(Locale.UK);
-        start.setHelperText("by the crew's clock");
+        start.setHelperText(say.it("by the crew's clock"));
         crew.addValueChangeListener(_ -> tell(changed));
         day.addValueChangeListener(_ -> tell(changed));
         start.addValueChangeListener(_ -> tell(changed));

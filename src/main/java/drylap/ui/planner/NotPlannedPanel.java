@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.OpeningId;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.NotPlanned;
 import java.util.Optional;
@@ -18,15 +19,17 @@ final class NotPlannedPanel extends Div {
         Optional<BesidePage> of(NotPlanned.Row row);
     }
 
+    private final transient Speech say;
     private final String where;
     private final transient Remedies remedies;
 
-    NotPlannedPanel(String where, NotPlanned left, boolean planned, Remedies remedies) {
+    NotPlannedPanel(Speech say, String where, NotPlanned left, boolean planned, Remedies remedies) {
+        this.say = say;
         this.where = where;
         this.remedies = remedies;
-        var panel = Panels.panel("not-planned", "Not planned");
-        if (!planned) panel.add(new Paragraph("There is no plan yet."));
-        else if (left.count() == 0) panel.add(new Paragraph("Every task has its place in the plan."));
+        var panel = Panels.panel("not-planned", say.it("Not planned"));
+        if (!planned) panel.add(new Paragraph(say.it("There is no plan yet.")));
+        else if (left.count() == 0) panel.add(new Paragraph(say.it("Every task has its place in the plan.")));
         left.groups().forEach(group -> panel.add(group(group)));
         add(panel);
     }
@@ -40,13 +43,14 @@ final class NotPlannedPanel extends Div {
                 summary,
                 new Paragraph(group.remedy()),
                 table,
-                new SpreadsheetLink(where, "Not planned: " + group.reason(), table));
+                new SpreadsheetLink(say, where, say.it("Not planned: {0}", group.reason()), table));
         details.setOpened(group.rows().size() <= 8);
         return details;
     }
 
     private NativeTable table(NotPlanned.Group group) {
-        NativeTable table = Panels.table("Opening", "Task", "Where", "Why", "What would plan it");
+        NativeTable table = Panels.table(
+                say.it("Opening"), say.it("Task"), say.it("Where"), say.it("Why"), say.it("What would plan it"));
         for (NotPlanned.Row row : group.rows())
             Panels.row(
                     table,

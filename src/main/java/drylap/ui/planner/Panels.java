@@ -109,8 +109,10 @@ public final class Panels {
     }
 
     /** For screens that are about openings, as long as a folder has none. */
-    static Div noOpening() {
-        return empty("No opening yet", new RouterLink("Take in a window schedule", WindowScheduleView.class));
+    static Div noOpening(Speech say) {
+        return empty(
+                say.it("No opening yet"),
+                new RouterLink(say.it("Take in a window schedule"), WindowScheduleView.class));
     }
 
     static Div empty(String heading, Component... said) {

@@ -7,9 +7,9 @@ import drylap.kernel.CrewId;
 import drylap.planning.Plan;
 import drylap.planning.Publications;
 import drylap.planning.Visit;
+import drylap.security.SignedIn;
 import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
-import drylap.ui.drawn.Words;
 import drylap.ui.shell.PaperLinks;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,17 +21,19 @@ import org.springframework.context.annotation.Scope;
 @Scope("prototype")
 final class PapersPanel extends Div {
     private final transient Publications publications;
+    private final transient Speech say;
     private final Select<CrewId> crew = new Select<>();
     private final Select<LocalDate> day = new Select<>();
     private final Div links = new Div();
     private List<Visit> visits = List.of();
 
-    PapersPanel(Publications publications) {
+    PapersPanel(Publications publications, SignedIn signedIn) {
         this.publications = publications;
+        say = new Speech(signedIn.reading());
         addClassNames("panel", "day-papers");
-        crew.setLabel("Day sheet of crew");
-        day.setLabel("Day");
-        day.setItemLabelGenerator(date -> "%s %s".formatted(Words.weekday(date), Words.date(date)));
+        crew.setLabel(say.it("Day sheet of crew"));
+        day.setLabel(say.it("Day"));
+        day.setItemLabelGenerator(say::day);
         crew.addValueChangeListener(_ -> offerDays());
         day.addValueChangeListener(_ -> link());
         add(crew, day, links);
@@ -66,6 +68,6 @@ final class PapersPanel extends Div {
     private void link() {
         links.removeAll();
         if (crew.getValue() != null && day.getValue() != null)
-            links.add(PaperLinks.day(Speech.ENGLISH, crew.getValue(), day.getValue()));
+            links.add(PaperLinks.day(say, crew.getValue(), day.getValue()));
     }
 }

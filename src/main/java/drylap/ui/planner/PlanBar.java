@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
+import drylap.speech.Speech;
 import drylap.ui.components.PlanMeter;
 import drylap.ui.drawn.Run;
 import drylap.ui.shell.Desk;
@@ -10,13 +11,15 @@ import drylap.ui.shell.Desk;
 /** Starts and stops planning, and shows how it goes. */
 final class PlanBar extends Div {
     private final Select<Long> seconds = new Select<>();
-    private final Button plan = new Button("Plan again");
-    private final Button stop = new Button("Stop");
+    private final Button plan = new Button();
+    private final Button stop = new Button();
     private final PlanMeter meter = new PlanMeter();
 
-    PlanBar(Desk desk) {
+    PlanBar(Speech say, Desk desk) {
+        plan.setText(say.it("Plan again"));
+        stop.setText(say.it("Stop"));
         addClassName("plan-bar");
-        seconds.setAriaLabel("Planning time");
+        seconds.setAriaLabel(say.it("Planning time"));
         seconds.setItems(10L, 30L, 60L, 300L, 900L);
         seconds.setItemLabelGenerator(PlanBar::time);
         seconds.setValue(Desk.FIRST_PLAN_SECONDS);

@@ -7,6 +7,7 @@ import drylap.planning.PlanForecast;
 import drylap.planning.PlanForecasts;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlannedWith;
 import java.util.List;
@@ -18,10 +19,12 @@ import org.springframework.context.annotation.Scope;
 final class PlannedWithPanel extends Div {
     private final transient PlanForecasts forecasts;
     private final transient Person who;
+    private final transient Speech say;
 
     PlannedWithPanel(PlanForecasts forecasts, SignedIn signedIn) {
         this.forecasts = forecasts;
         who = signedIn.person();
+        say = new Speech(who.reading());
         addClassName("planned-with");
     }
 
@@ -29,7 +32,7 @@ final class PlannedWithPanel extends Div {
         removeAll();
         List<PlanForecast> by =
                 shown.choice().shownId().map(plan -> forecasts.of(who, plan)).orElse(List.of());
-        PlannedWith planned = PlannedWith.of(shown, by);
+        PlannedWith planned = PlannedWith.of(say, shown, by);
         planned.lines().forEach(line -> add(new Paragraph(line)));
         planned.changed().forEach(this::changed);
         setVisible(!planned.lines().isEmpty());
@@ -37,8 +40,8 @@ final class PlannedWithPanel extends Div {
 
     private void changed(PlannedWith.Changed changed) {
         var line = new Paragraph(
-                Panels.text("Another forecast has come since. %s. ".formatted(changed.words()), "strong"));
-        line.add(ForecastChangeView.link(changed.site(), "See what it changes"));
+                Panels.text(say.it("Another forecast has come since. {0}.", changed.words()) + " ", "strong"));
+        line.add(ForecastChangeView.link(changed.site(), say.it("See what it changes")));
         add(line);
     }
 }

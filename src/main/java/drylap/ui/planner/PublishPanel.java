@@ -7,18 +7,20 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.notification.Notification;
 import drylap.planning.Plan;
 import drylap.planning.PublishResult;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlanChanges;
 import drylap.ui.drawn.PlanChoice;
-import drylap.ui.drawn.Words;
 import drylap.ui.shell.Desk;
 import java.time.ZoneId;
 
 /** Which plan people work by, what a proposal would change, and the button that makes it theirs. */
 final class PublishPanel extends Div {
+    private final transient Speech say;
     private final Desk desk;
 
-    PublishPanel(Desk desk) {
+    PublishPanel(Speech say, Desk desk) {
+        this.say = say;
         this.desk = desk;
         addClassName("publish");
         getElement().setAttribute("aria-live", "polite");
@@ -35,32 +37,34 @@ final class PublishPanel extends Div {
         Plan published = choice.published();
         if (published != null)
             add(new ChangesPanel(
+                    say,
                     shown.name(),
-                    PlanChanges.of(shown, published, choice.proposal().get().plan())));
+                    PlanChanges.of(
+                            say, shown, published, choice.proposal().get().plan())));
     }
 
-    private static String words(FolderShown shown, PlanChoice choice) {
+    private String words(FolderShown shown, PlanChoice choice) {
         ZoneId zone = shown.folder().sites().getFirst().zone();
         var publication = choice.publication();
         String published = publication == null
-                ? "No plan of this folder is published: crews see nothing of it."
-                : "Published %s by %s.".formatted(Words.moment(publication.at(), zone), publication.by());
+                ? say.it("No plan of this folder is published: crews see nothing of it.")
+                : say.it("Published {0} by {1}.", say.moment(publication.at(), zone), publication.by());
         return choice.proposal()
-                .map(proposal -> "%s Below: %s."
+                .map(proposal -> "%s %s"
                         .formatted(
                                 published,
                                 choice.lookAtPublished() && publication != null
-                                        ? "the published plan"
-                                        : "a proposal of " + Words.moment(proposal.madeAt(), zone)))
+                                        ? say.it("Below: the published plan.")
+                                        : say.it("Below: a proposal of {0}.", say.moment(proposal.madeAt(), zone))))
                 .orElse(published);
     }
 
     private Div ways(PlanChoice choice) {
-        var publish = new Button("Publish this proposal", _ -> publish(choice));
+        var publish = new Button(say.it("Publish this proposal"), _ -> publish(choice));
         publish.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         publish.setVisible(!choice.lookAtPublished());
         var look = new Button(
-                choice.lookAtPublished() ? "Look at the proposal" : "Look at the published plan",
+                say.it(choice.lookAtPublished() ? "Look at the proposal" : "Look at the published plan"),
                 _ -> desk.lookAtPublished(!choice.lookAtPublished()));
         look.setVisible(choice.published() != null);
         var ways = new Div(publish, look);
@@ -70,11 +74,12 @@ final class PublishPanel extends Div {
 
     private void publish(PlanChoice choice) {
         switch (desk.publish(choice)) {
-            case PublishResult.Published _ -> Notification.show("Published: crews and follow-on trades see it now.");
+            case PublishResult.Published _ ->
+                Notification.show(say.it("Published: crews and follow-on trades see it now."));
             case PublishResult.PublishedMeanwhile(var newer) ->
-                Notification.show(
-                        "%s published another plan meanwhile. Look at what this one would change now, then decide."
-                                .formatted(newer.by()));
+                Notification.show(say.it(
+                        "{0} published another plan meanwhile. Look at what this one would change now, then decide.",
+                        newer.by()));
         }
         desk.refresh();
     }

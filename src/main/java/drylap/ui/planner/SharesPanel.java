@@ -28,28 +28,28 @@ final class SharesPanel extends Div {
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");
-        scrolled.getElement().setAttribute("aria-label", "What it takes");
+        scrolled.getElement().setAttribute("aria-label", say.it("What it takes"));
         add(
-                new H2("What it takes: " + sheet.title()),
+                new H2(say.it("What it takes: {0}", sheet.title())),
                 new Paragraph(say.it(all.counts())),
                 scrolled,
-                new SpreadsheetLink(where, "What it takes", table));
+                new SpreadsheetLink(say, where, say.it("What it takes"), table));
     }
 
     private NativeTable table(TakeOffSheet sheet, Sums all) {
         NativeTable table = Panels.table(
                 sheet.parts(),
-                "Openings",
-                "Windows",
-                "Apron strip",
-                "Sill pan",
-                "Jamb flashing",
-                "Head flashing",
-                "Pan corners",
-                "Sealant",
-                "Fasteners");
+                say.it("Openings"),
+                say.it("Windows"),
+                say.it("Apron strip"),
+                say.it("Sill pan"),
+                say.it("Jamb flashing"),
+                say.it("Head flashing"),
+                say.it("Pan corners"),
+                say.it("Sealant"),
+                say.it("Fasteners"));
         sheet.shares().forEach(share -> row(table, share.name(), share.sums()));
-        if (sheet.shares().size() > 1) row(table, "All", all);
+        if (sheet.shares().size() > 1) row(table, say.it("All"), all);
         return table;
     }
 

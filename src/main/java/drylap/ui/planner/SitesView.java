@@ -15,6 +15,7 @@ import drylap.kernel.SiteId;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.takeoff.Extent;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.components.OpeningKey;
@@ -63,7 +64,7 @@ class SitesView extends Div implements FolderView {
     @Override
     public void show(FolderShown shown) {
         SitesSheet sheet = desk.sheet(who, shown);
-        var now = new Drawn(sheet, forecasts.forecasts(who, shown));
+        var now = new Drawn(sheet, forecasts.forecasts(Speech.ENGLISH, who, shown));
         if (now.equals(drawn)) return;
         drawn = now;
         removeAll();

@@ -9,14 +9,13 @@ import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Location;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
-import drylap.kernel.Language;
 import drylap.security.Operation;
 import drylap.security.SignedIn;
 import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.takeoff.CutList;
 import drylap.takeoff.Supplies;
 import drylap.ui.drawn.FolderShown;
@@ -25,6 +24,7 @@ import drylap.ui.drawn.TakeOffSheet;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -32,10 +32,9 @@ import org.jspecify.annotations.Nullable;
 /** What installs take and how strips are cut: of a day over all crews, or of a site. */
 @Route(TakeOffView.PATH)
 @Needs({Operation.SEE_WEEK_SHEET, Operation.SEE_FOLDERS})
-@PageTitle("Take-off · Drylap")
 @Menu(title = "Take-off", order = 2.7)
 @CssImport("./take-off.css")
-class TakeOffView extends Div implements FolderView, BeforeEnterObserver {
+class TakeOffView extends Div implements FolderView, BeforeEnterObserver, Spoken {
     static final String PATH = "take-off";
 
     private final transient Speech say;
@@ -45,14 +44,19 @@ class TakeOffView extends Div implements FolderView, BeforeEnterObserver {
     private transient @Nullable TakeOffChoice choice;
 
     TakeOffView(SignedIn signedIn) {
-        say = new Speech(signedIn.reading().in(Language.ENGLISH));
+        say = new Speech(signedIn.reading());
         addClassName("take-off");
         result.addClassName("result");
-        of.setLabel("Of");
+        of.setLabel(say.it("Of"));
         of.addValueChangeListener(event -> {
             if (event.isFromClient()) choose(event.getValue());
         });
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Take-off");
     }
 
     /** The way to it from where a day or a site is shown. */
@@ -83,12 +87,12 @@ class TakeOffView extends Div implements FolderView, BeforeEnterObserver {
         removeAll();
         List<TakeOffChoice> all = TakeOffChoice.all(now);
         if (now.folder().openings().isEmpty()) {
-            add(Panels.noOpening());
+            add(Panels.noOpening(say));
             return;
         }
         // a list that stays as it is also stays open
         if (!of.getListDataView().getItems().toList().equals(all)) of.setItems(all);
-        of.setItemLabelGenerator(one -> one.words(now));
+        of.setItemLabelGenerator(one -> one.words(say, now));
         if (choice == null || !all.contains(choice)) choice = all.getFirst();
         of.setValue(choice);
         add(of, result);
@@ -98,25 +102,25 @@ class TakeOffView extends Div implements FolderView, BeforeEnterObserver {
 
     private void lay(FolderShown now, TakeOffChoice asked) {
         try {
-            TakeOffSheet.of(now, asked)
+            TakeOffSheet.of(say, now, asked)
                     .ifPresentOrElse(
                             sheet -> lay(now, asked, sheet),
-                            () -> result.add(new Paragraph("Nothing is installed on that day.")));
+                            () -> result.add(new Paragraph(say.it("Nothing is installed on that day."))));
         } catch (IllegalArgumentException unknown) {
-            result.add(new Paragraph("What is needed cannot be said: %s.".formatted(unknown.getMessage())));
+            result.add(new Paragraph(say.it("What is needed cannot be said: {0}.", Unfit.saying(unknown))));
         }
     }
 
     private void lay(FolderShown now, TakeOffChoice asked, TakeOffSheet sheet) {
         Supplies supplies = sheet.supplies();
         if (supplies.isEmpty()) {
-            result.add(new Paragraph("Nothing is left to put on."));
+            result.add(new Paragraph(say.it("Nothing is left to put on.")));
             return;
         }
         boolean published = now.choice().lookAtPublished();
         result.add(
                 new SharesPanel(say, now.name(), sheet),
-                PaperLinks.takeOff(now.stored().id(), published, sheet.title(), asked.parameters()));
+                PaperLinks.takeOff(say, now.stored().id(), published, sheet.title(), asked.parameters()));
         supplies.joints().forEach(how -> result.add(new Paragraph(say.it(how))));
         for (CutList cut : supplies.cuts()) result.add(new CutListPanel(say, now.name(), cut));
         var first = new Paragraph(say.it(Supplies.FIRST));

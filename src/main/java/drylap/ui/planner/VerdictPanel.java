@@ -4,13 +4,17 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
+import drylap.speech.Speech;
 import drylap.ui.drawn.MoveSheet;
 import drylap.ui.shell.Icons;
 import java.util.List;
 
 /** What a move would break and mend, told anew with every change. */
 final class VerdictPanel extends Div {
-    VerdictPanel() {
+    private final transient Speech say;
+
+    VerdictPanel(Speech say) {
+        this.say = say;
         addClassName("verdict");
         getElement().setAttribute("role", "status");
     }
@@ -23,8 +27,8 @@ final class VerdictPanel extends Div {
         add(headline);
         if (!sheet.broken().isEmpty()) add(list(sheet.broken()));
         if (sheet.still()) return;
-        if (!sheet.mended().isEmpty()) add(new Paragraph("It mends what is broken now:"), list(sheet.mended()));
-        if (good) add(new Paragraph("The plan then %s.".formatted(sheet.cost())));
+        if (!sheet.mended().isEmpty()) add(new Paragraph(say.it("It mends what is broken now:")), list(sheet.mended()));
+        if (good) add(new Paragraph(say.it("The plan then {0}.", sheet.cost())));
     }
 
     void say(String words) {

@@ -16,6 +16,7 @@ import drylap.planning.Visit;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlanChoice;
 import drylap.ui.drawn.WeekChoice;
@@ -80,7 +81,8 @@ class VisitDesk {
     /** To be asked beside the page, since it takes seconds; nothing where the visit is gone by then. */
     Supplier<Optional<WhySheet>> why(FolderShown shown, VisitSeen seen) {
         Person who = signedIn.person();
-        return () -> reasons.why(who, seen).map(why -> WhySheet.of(shown, why, reasons.moves(who, seen)));
+        Speech say = new Speech(who.reading());
+        return () -> reasons.why(who, seen).map(why -> WhySheet.of(say, shown, why, reasons.moves(who, seen)));
     }
 
     /** Whether the person may ask what would plan a task. */
@@ -91,7 +93,8 @@ class VisitDesk {
     /** To be asked beside the page. */
     Supplier<Optional<String>> remedy(VisitSeen seen) {
         Person who = signedIn.person();
-        return () -> reasons.remedy(who, seen).map(WhySheet::remedy);
+        Speech say = new Speech(who.reading());
+        return () -> reasons.remedy(who, seen).map(remedy -> WhySheet.remedy(say, remedy));
     }
 
     MoveResult move(VisitSeen seen, CrewId crew, Instant start) {

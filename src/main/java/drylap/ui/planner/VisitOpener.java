@@ -4,6 +4,8 @@ import com.vaadin.flow.component.HasComponents;
 import com.vaadin.flow.component.notification.Notification;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
+import drylap.planning.TaskWords;
+import drylap.speech.Speech;
 import drylap.ui.components.WeekSheet;
 import drylap.ui.drawn.FolderShown;
 import java.util.function.Supplier;
@@ -11,11 +13,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Opens the panel of the visit that was chosen, or dragged, on a week sheet. */
 final class VisitOpener {
+    private final Speech say;
     private final HasComponents view;
     private final VisitDesk desk;
     private final Supplier<@Nullable FolderShown> shown;
 
-    VisitOpener(HasComponents view, WeekSheet sheet, VisitDesk desk, Supplier<@Nullable FolderShown> shown) {
+    VisitOpener(
+            Speech say, HasComponents view, WeekSheet sheet, VisitDesk desk, Supplier<@Nullable FolderShown> shown) {
+        this.say = say;
         this.view = view;
         this.desk = desk;
         this.shown = shown;
@@ -31,11 +36,11 @@ final class VisitOpener {
         var seen = desk.seen(now, opening, task);
         var trial = seen.flatMap(desk::attempt);
         if (seen.isEmpty() || trial.isEmpty()) {
-            Notification.show("%s of %s is done, or no longer in this plan.".formatted(task.code(), opening));
+            Notification.show(say.it("{0} is done, or no longer in this plan.", TaskWords.at(task, opening)));
             return;
         }
         var panel = new VisitPanel(
-                desk, now, seen.get(), trial.get(), at, (was, place) -> open(was.opening(), was.task(), place));
+                say, desk, now, seen.get(), trial.get(), at, (was, place) -> open(was.opening(), was.task(), place));
         view.add(panel);
         panel.addOpenedChangeListener(event -> {
             if (!event.isOpened()) panel.removeFromParent();

@@ -12,6 +12,8 @@ import drylap.moving.VisitSeen;
 import drylap.moving.VisitTrial;
 import drylap.planning.PublishedVisit;
 import drylap.planning.Visit;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.MoveSheet;
 import drylap.ui.drawn.Words;
@@ -24,68 +26,75 @@ final class VisitPanel extends Dialog {
         void at(VisitSeen seen, VisitPlace place);
     }
 
+    private final transient Speech say;
     private final transient VisitDesk desk;
     private final transient FolderShown shown;
     private final transient VisitSeen seen;
     private final transient VisitTrial trial;
     private final transient Reopened reopened;
-    private final VerdictPanel verdict = new VerdictPanel();
-    private final Button move = new Button("Move and pin it there", _ -> move());
-    private final Button newer = new Button("Try it on the newer plan", _ -> tryNewer());
+    private final VerdictPanel verdict;
+    private final Button move;
+    private final Button newer;
     private final MoveForm form;
 
     /** @param at where it was dragged to; absent: where it is */
     VisitPanel(
+            Speech say,
             VisitDesk desk,
             FolderShown shown,
             VisitSeen seen,
             VisitTrial trial,
             @Nullable VisitPlace at,
             Reopened reopened) {
+        this.say = say;
         this.desk = desk;
         this.shown = shown;
         this.seen = seen;
         this.trial = trial;
         this.reopened = reopened;
+        verdict = new VerdictPanel(say);
+        move = new Button(say.it("Move and pin it there"), _ -> move());
+        newer = new Button(say.it("Try it on the newer plan"), _ -> tryNewer());
         Visit visit = trial.visit();
         addClassName("visit-panel");
-        setHeaderTitle("%s of %s".formatted(Words.task(visit.task()), visit.opening()));
-        form = new MoveForm(shown, visit.task(), this::judge);
+        setHeaderTitle(say.it("{0} of {1}", Saying.of(Words.task(visit.task())), visit.opening()));
+        form = new MoveForm(say, shown, visit.task(), this::judge);
         form.fill(shown, at != null ? at : VisitPlace.of(shown, visit));
         move.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         newer.setVisible(false);
         add(facts(visit), form, verdict, why());
-        getFooter().add(new Button("Close", _ -> close()), newer, move);
+        getFooter().add(new Button(say.it("Close"), _ -> close()), newer, move);
         judge();
     }
 
     private Div facts(Visit visit) {
         boolean pinned = pinned(visit);
-        var state = new Paragraph(
-                Panels.text(pinned ? "Pinned: later plans keep it here." : "Not pinned: later plans may move it."));
+        var state = new Paragraph(Panels.text(
+                say.it(pinned ? "Pinned: later plans keep it here." : "Not pinned: later plans may move it.")));
         state.addClassName("pin-state");
-        var pin = new Button(pinned ? "Unpin" : "Pin here", _ -> pin(visit, !pinned));
+        var pin = new Button(say.it(pinned ? "Unpin" : "Pin here"), _ -> pin(visit, !pinned));
         var wall = WallsView.link(visit.opening());
-        wall.setText("See %s on its wall".formatted(visit.opening()));
+        wall.setText(say.it("See {0} on its wall", visit.opening()));
         var facts = new Div(
-                new Paragraph(MoveSheet.visit(shown, visit)),
-                new Paragraph(MoveSheet.place(shown, visit)),
+                new Paragraph(MoveSheet.visit(say, shown, visit)),
+                new Paragraph(MoveSheet.place(say, shown, visit)),
                 wall,
                 new Div(state, pin));
         facts.addClassName("facts");
         if (shown.choice().lookAtPublished() && shown.choice().proposal().isPresent())
-            facts.add(new Paragraph("You look at the published plan: a move starts from it, "
-                    + "and the present proposal is no longer the newest then."));
+            facts.add(new Paragraph(say.it("You look at the published plan: a move starts from it, "
+                    + "and the present proposal is no longer the newest then.")));
         return facts;
     }
 
     private BesidePage why() {
         var ask = desk.why(shown, seen);
         return new BesidePage(
-                "Why here, and what a move would cost",
+                say,
+                say.it("Why here, and what a move would cost"),
                 () -> ask.get()
-                        .<Component>map(WhyPanel::new)
-                        .orElseGet(() -> new Paragraph("It is done, or no longer in this plan.")));
+                        .<Component>map(sheet -> new WhyPanel(say, sheet))
+                        .orElseGet(() -> new Paragraph(say.it("It is done, or no longer in this plan."))));
     }
 
     private boolean pinned(Visit visit) {
@@ -101,11 +110,12 @@ final class VisitPanel extends Dialog {
     private void pin(Visit visit, boolean hold) {
         if (hold) desk.pin(seen, visit);
         else if (!desk.unpin(seen, visit)) {
-            verdict.say("The job folder brought this pin along. It holds until a plan of the folder is published.");
+            verdict.say(
+                    say.it("The job folder brought this pin along. It holds until a plan of the folder is published."));
             return;
         }
         close();
-        Notification.show(hold ? "Pinned: later plans keep it." : "Unpinned: later plans may move it.");
+        Notification.show(say.it(hold ? "Pinned: later plans keep it." : "Unpinned: later plans may move it."));
         desk.refresh();
     }
 
@@ -113,10 +123,10 @@ final class VisitPanel extends Dialog {
         var place = form.place();
         move.setEnabled(false);
         if (place.isEmpty()) {
-            verdict.say("Choose a crew, a day and a start, and the verdict stands here.");
+            verdict.say(say.it("Choose a crew, a day and a start, and the verdict stands here."));
             return;
         }
-        show(MoveSheet.of(shown, trial.at(place.get().crew(), place.get().start(shown))));
+        show(MoveSheet.of(say, shown, trial.at(place.get().crew(), place.get().start(shown))));
     }
 
     private void show(MoveSheet sheet) {
@@ -128,29 +138,30 @@ final class VisitPanel extends Dialog {
         form.place().ifPresent(place -> {
             switch (desk.move(seen, place.crew(), place.start(shown))) {
                 case MoveResult.Moved _ -> moved();
-                case MoveResult.Refused(var now) -> show(MoveSheet.of(shown, now));
+                case MoveResult.Refused(var now) -> show(MoveSheet.of(say, shown, now));
                 case MoveResult.ChangedMeanwhile _ -> meanwhile();
                 case MoveResult.Planning _ ->
-                    refused("Planning is under way and knows nothing of this move. Stop it, or wait for its plan.");
-                case MoveResult.Done _ -> refused("This task was done meanwhile; there is nothing to move.");
+                    refused(say.it(
+                            "Planning is under way and knows nothing of this move. Stop it, or wait for its plan."));
+                case MoveResult.Done _ -> refused(say.it("This task was done meanwhile; there is nothing to move."));
             }
         });
     }
 
     private void moved() {
         close();
-        Notification.show("Moved and pinned. It is a proposal until someone publishes it.");
+        Notification.show(say.it("Moved and pinned. It is a proposal until someone publishes it."));
         desk.showNewest();
     }
 
     private void meanwhile() {
-        refused("Meanwhile there is a newer plan than the one that you look at. "
-                + "Try the move on the newer one, or close and look first.");
+        refused(say.it("Meanwhile there is a newer plan than the one that you look at. "
+                + "Try the move on the newer one, or close and look first."));
         newer.setVisible(true);
     }
 
     private void refused(String words) {
-        verdict.say(words + " Nothing was saved.");
+        verdict.say("%s %s".formatted(words, say.it("Nothing was saved.")));
         move.setEnabled(false);
     }
 

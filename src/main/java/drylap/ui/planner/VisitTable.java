@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.html.NativeTable;
 import drylap.planning.Plan;
 import drylap.planning.Visit;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.Words;
@@ -17,10 +18,20 @@ final class VisitTable {
     private VisitTable() {}
 
     /** Those that the choice lets through, crew by crew. */
-    static NativeTable of(FolderShown shown, WeekChoice choice) {
+    static NativeTable of(Speech say, FolderShown shown, WeekChoice choice) {
         NativeTable table = Panels.table(
-                "Crew", "Date", "From", "Until", "Length", "Task", "Opening", "Site", "Wall", "Level", "Work");
-        visits(shown, choice).forEach(visit -> row(table, shown, visit));
+                say.it("Crew"),
+                say.it("Date"),
+                say.it("From"),
+                say.it("Until"),
+                say.it("Time it takes"),
+                say.it("Task"),
+                say.it("Opening"),
+                say.it("Site"),
+                say.it("Wall"),
+                say.it("Level"),
+                say.it("Work"));
+        visits(shown, choice).forEach(visit -> row(say, table, shown, visit));
         return table;
     }
 
@@ -31,7 +42,7 @@ final class VisitTable {
                 .toList();
     }
 
-    private static void row(NativeTable table, FolderShown shown, Visit visit) {
+    private static void row(Speech say, NativeTable table, FolderShown shown, Visit visit) {
         var site = shown.site(visit.facade().site());
         ZoneId zone = site.zone();
         long minutes = Duration.between(visit.start(), visit.end()).toMinutes();
@@ -42,12 +53,11 @@ final class VisitTable {
                 Panels.time("", LocalDateTime.ofInstant(visit.start(), zone)),
                 Panels.time("", LocalDateTime.ofInstant(visit.end(), zone)),
                 Panels.number("", minutes, "min"),
-                Panels.text(Words.task(visit.task())),
+                Panels.text(say.it(Words.task(visit.task()))),
                 Panels.text(visit.opening().value()),
                 Panels.text(site.name()),
                 Panels.text(visit.facade().facade()),
                 Panels.number("", visit.level(), ""),
-                Panels.text(
-                        Words.work(visit.task(), shown.opening(visit.opening())).words()));
+                Panels.text(say.it(Words.work(visit.task(), shown.opening(visit.opening())))));
     }
 }

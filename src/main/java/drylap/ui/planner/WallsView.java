@@ -10,7 +10,6 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
@@ -39,16 +38,16 @@ import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One facade as it stands, and beside it the laps of the opening that was pointed at. */
 @Route("walls")
 @Needs(Operation.SEE_WALLS)
-@PageTitle("Walls · Drylap")
 @Menu(title = "Walls", order = 2)
 @CssImport("./rough-opening.css")
-class WallsView extends Div implements FolderView, BeforeEnterObserver {
+class WallsView extends Div implements FolderView, BeforeEnterObserver, Spoken {
     private static final String OPENING = "opening";
 
     private final Select<Facade> facades = new Select<>();
@@ -61,6 +60,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
     private final transient ScheduledOpenings scheduled;
     private final transient RoughOpenings rough;
     private final transient SignedIn signedIn;
+    private final transient Speech say;
     private @Nullable FolderShown shown;
     private @Nullable OpeningId chosen;
 
@@ -68,17 +68,23 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         this.scheduled = scheduled;
         this.rough = rough;
         this.signedIn = signedIn;
+        say = new Speech(signedIn.reading());
         handover = new HandoverPanel(desk, signedIn);
         Live.follow(this, news, HandoverPanel.TOPICS, handover::refresh);
         addClassName("walls-view");
         laps.addClassName("laps");
         hours.addClassName("hours");
-        facades.setLabel("Facade");
+        facades.setLabel(say.it("Facade"));
         facades.addValueChangeListener(event -> {
             if (event.isFromClient() && event.getValue() != null) showFacade(event.getValue());
         });
         drawing.onOpeningChosen(this::choose);
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Walls");
     }
 
     static RouterLink link(OpeningId opening) {
@@ -107,12 +113,13 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         shown = now;
         if (now.folder().openings().isEmpty()) {
             removeAll();
-            add(Panels.noOpening());
+            add(Panels.noOpening(say));
             return;
         }
         if (section.getParent().isEmpty()) lay();
         List<Facade> walls = now.folder().facades();
-        facades.setItemLabelGenerator(facade -> "%s (%s)".formatted(now.title(facade.id()), Words.heading(facade)));
+        facades.setItemLabelGenerator(
+                facade -> "%s (%s)".formatted(now.title(facade.id()), say.it(Words.heading(facade))));
         Facade before = facades.getValue();
         facades.setItems(walls);
         Opening opening = now.folder().openings().stream()
@@ -129,7 +136,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         removeAll();
         var wall = new Div(facades, drawing);
         wall.addClassName("wall");
-        strip.hint(ForecastStrip.HINT);
+        strip.hint(say.it(ForecastStrip.HINT));
         add(wall, section, laps, hours);
     }
 
@@ -153,35 +160,34 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
 
     private void draw(Facade facade) {
         if (shown == null) return;
-        drawing.show(WallPresenter.wall(shown, facade.id()));
-        strip.show(StripPresenter.strip(shown, facade.id()));
+        drawing.show(WallPresenter.wall(say, shown, facade.id()));
+        strip.show(StripPresenter.strip(say, shown, facade.id()));
         hours.removeAll();
         hours.add(strip, spreadsheet(shown, facade));
     }
 
-    private static SpreadsheetLink spreadsheet(FolderShown now, Facade facade) {
+    private SpreadsheetLink spreadsheet(FolderShown now, Facade facade) {
         String wall = now.title(facade.id());
-        return new SpreadsheetLink(wall, HoursTable.called(wall), () -> HoursTable.of(now, facade.id()));
+        return new SpreadsheetLink(
+                say, wall, HoursTable.called(say, wall), () -> HoursTable.of(say, now, facade.id()));
     }
 
-    private static Section note(String words) {
-        Section panel = Panels.panel("schedule-note", "From the window schedule");
+    private Section note(String words) {
+        Section panel = Panels.panel("schedule-note", say.it("From the window schedule"));
         panel.add(new Paragraph(words));
         return panel;
     }
 
     private Section measured(FolderShown now, OpeningId opening) {
-        Section panel = Panels.panel("rough-panel", "Rough opening as measured");
+        Section panel = Panels.panel("rough-panel", say.it("Rough opening as measured"));
         rough.newest(signedIn.person(), now.stored().id(), opening)
                 .map(one -> RoughSheet.of(
-                        Speech.ENGLISH,
-                        one,
-                        now.site(now.opening(opening).facade().site()).zone()))
+                        say, one, now.site(now.opening(opening).facade().site()).zone()))
                 .ifPresentOrElse(
-                        sheet -> panel.add(new RoughVerdictPanel(Speech.ENGLISH, sheet)),
-                        () -> panel.add(new Paragraph("It was not measured yet.")));
+                        sheet -> panel.add(new RoughVerdictPanel(say, sheet)),
+                        () -> panel.add(new Paragraph(say.it("It was not measured yet."))));
         panel.add(new Anchor(
-                RoughAddress.of(now.stored().id(), opening.value()), "Measure it, and earlier measurements"));
+                RoughAddress.of(now.stored().id(), opening.value()), say.it("Measure it, and earlier measurements")));
         return panel;
     }
 
@@ -190,13 +196,13 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver {
         chosen = opening;
         drawing.choose(opening);
         laps.removeAll();
-        OpeningSheet sheet = OpeningPresenter.sheet(shown, opening);
+        OpeningSheet sheet = OpeningPresenter.sheet(say, shown, opening);
         section.show(sheet.section(), sheet.tallSection(), sheet.sectionCaption());
         handover.show(shown.stored().id(), opening);
-        laps.add(handover, new LapsPanel(sheet));
+        laps.add(handover, new LapsPanel(say, sheet));
         scheduled
                 .note(shown.stored().id(), opening, signedIn.person().reach())
-                .map(ScheduleWords::note)
+                .map(note -> ScheduleWords.note(say, note))
                 .ifPresent(note -> laps.add(note(note)));
         laps.add(measured(shown, opening));
     }

@@ -13,6 +13,7 @@ import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
 import drylap.kernel.Trade;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.Words;
@@ -24,14 +25,20 @@ import org.jspecify.annotations.Nullable;
 @CssImport("./visits.css")
 final class WeekFilter extends Div {
     private final transient VisitDesk desk;
-    private final Select<SiteId> site = select("Site", "every site");
-    private final Select<Trade> trade = select("Trade", "every trade");
-    private final Select<CrewId> crew = select("Crew", "every crew");
-    private final Button reset = new Button("Show everything");
+    private final transient Speech say;
+    private final Select<SiteId> site;
+    private final Select<Trade> trade;
+    private final Select<CrewId> crew;
+    private final Button reset;
     private final Span count = new Span();
 
-    WeekFilter(VisitDesk desk, Runnable changed) {
+    WeekFilter(Speech say, VisitDesk desk, Runnable changed) {
         this.desk = desk;
+        this.say = say;
+        site = select(say.it("Site"), say.it("every site"));
+        trade = select(say.it("Trade"), say.it("every trade"));
+        crew = select(say.it("Crew"), say.it("every crew"));
+        reset = new Button(say.it("Show everything"));
         addClassName("week-filter");
         count.getElement().setAttribute("role", "status");
         for (Select<?> one : List.of(site, trade, crew))
@@ -58,11 +65,11 @@ final class WeekFilter extends Div {
         fill(
                 trade,
                 shown.folder().crews().stream().map(Crew::trade).distinct().toList(),
-                Words::crewOf,
+                one -> say.it(Words.crewOf(one)),
                 choice.trade());
         fill(crew, shown.folder().crews().stream().map(Crew::id).toList(), CrewId::value, choice.crew());
         reset.setEnabled(!choice.all());
-        count.setText(choice.words(shown));
+        count.setText(choice.words(say, shown));
     }
 
     private static <T> void fill(Select<T> select, List<T> items, Function<T, String> words, @Nullable T value) {

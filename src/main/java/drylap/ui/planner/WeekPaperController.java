@@ -8,10 +8,12 @@ import drylap.security.SignedIn;
 import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.WeekPaperPresenter;
 import drylap.ui.shell.Address;
+import drylap.ui.shell.PaperSpeech;
 import drylap.ui.shell.PdfAnswer;
 import drylap.ui.shell.ShownFolders;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -43,19 +45,21 @@ final class WeekPaperController {
             @RequestParam long folder,
             @RequestParam boolean published,
             @RequestParam String paper,
+            @RequestParam(required = false) @Nullable String language,
             @RequestParam MultiValueMap<String, String> all,
             HttpServletRequest request) {
         var size = Paper.onWall(paper);
         if (size.isEmpty()) return PdfAnswer.none();
         return signedIn.find()
                 .filter(who -> who.may(Operation.SEE_WEEK_SHEET) && who.may(Operation.SEE_FOLDERS))
-                .flatMap(who -> folders.find(who, new FolderId(folder), published))
-                .filter(shown -> !shown.folder().sites().isEmpty())
-                .map(shown -> WeekPaperPresenter.sheet(
-                        shown,
-                        WeekChoice.of(all).within(shown),
-                        clock.instant(),
-                        address.of(request) + "/" + WeekSheetView.PATH))
+                .flatMap(who -> folders.find(who, new FolderId(folder), published)
+                        .filter(shown -> !shown.folder().sites().isEmpty())
+                        .map(shown -> WeekPaperPresenter.sheet(
+                                PaperSpeech.of(who, language),
+                                shown,
+                                WeekChoice.of(all).within(shown),
+                                clock.instant(),
+                                address.of(request) + "/" + WeekSheetView.PATH)))
                 .map(sheet -> PdfAnswer.of(WeekPaper.pdf(sheet, size.get()), "week-%s".formatted(paper)))
                 .orElseGet(PdfAnswer::none);
     }

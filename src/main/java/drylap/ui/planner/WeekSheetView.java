@@ -6,13 +6,15 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.kernel.Coded;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.Plan;
+import drylap.planning.TaskWords;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.components.WeekSheet;
 import drylap.ui.drawn.CoverNowList;
@@ -26,20 +28,21 @@ import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
+import drylap.ui.shell.Spoken;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The scheduler's first screen: what must be covered now, who goes where, what is left out, what it costs. */
 @Route(WeekSheetView.PATH)
 @Needs(Operation.SEE_WEEK_SHEET)
-@PageTitle("Week sheet · Drylap")
 @Menu(title = "Week sheet", order = 1)
-class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
+class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spoken {
     static final String PATH = "week-sheet";
 
     private final VisitDesk visits;
+    private final transient Speech say;
     private final WeekFilter filter;
-    private final CoverNowPanel cover = new CoverNowPanel();
+    private final CoverNowPanel cover;
     private final PlanBar bar;
     private final PublishPanel publish;
     private final PlannedWithPanel plannedWith;
@@ -49,7 +52,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
     private final Div onPaper = new Div();
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
-    private final Div empty = Panels.empty();
+    private final Div empty;
     private @Nullable FolderShown shown;
 
     WeekSheetView(
@@ -58,23 +61,32 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
             BrokenPanel broken,
             BookedPanel booked,
             PapersPanel papers,
-            VisitDesk visits) {
+            VisitDesk visits,
+            SignedIn signedIn) {
+        say = new Speech(signedIn.reading());
+        cover = new CoverNowPanel(say);
+        empty = Panels.empty(say);
         this.papers = papers;
         this.plannedWith = plannedWith;
         this.broken = broken;
         this.booked = booked;
         this.visits = visits;
-        filter = new WeekFilter(visits, () -> {
+        filter = new WeekFilter(say, visits, () -> {
             if (shown != null) lay(shown);
         });
-        new VisitOpener(this, sheet, visits, () -> shown);
-        bar = new PlanBar(desk);
-        publish = new PublishPanel(desk);
+        new VisitOpener(say, this, sheet, visits, () -> shown);
+        bar = new PlanBar(say, desk);
+        publish = new PublishPanel(say, desk);
         addClassName("week-view");
         foot.addClassName("foot");
         onPaper.addClassName("taken-along");
         add(empty);
         sheet.onOpeningChosen(opening -> WallsView.open(UI.getCurrent(), opening));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Week sheet");
     }
 
     @Override
@@ -95,15 +107,15 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         broken.show(shown);
         booked.show(shown);
         papers.show(shown);
-        cover.show(shown.name(), CoverNowList.of(shown));
+        cover.show(shown.name(), CoverNowList.of(say, shown));
         lay(shown);
         foot.removeAll();
         foot.add(new NotPlannedPanel(
-                shown.name(), NotPlanned.of(shown), shown.plan().isPresent(), row -> remedy(shown, row)));
+                say, shown.name(), NotPlanned.of(say, shown), shown.plan().isPresent(), row -> remedy(shown, row)));
         shown.plan()
                 .map(Plan::ledger)
-                .map(LedgerSheet::of)
-                .map(ledger -> new LedgerPanel(shown.name(), ledger))
+                .map(ledger -> LedgerSheet.of(say, ledger))
+                .map(ledger -> new LedgerPanel(say, shown.name(), ledger))
                 .ifPresent(foot::add);
     }
 
@@ -113,20 +125,21 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver {
         return visits.seen(shown, new OpeningId(row.opening()), task)
                 .map(visits::remedy)
                 .map(ask -> new BesidePage(
-                        "Find out",
-                        "Find out what would plan the %s of %s".formatted(row.taskCode(), row.opening()),
-                        () -> new Paragraph(ask.get().orElse("It is planned by now, or done."))));
+                        say,
+                        say.it("Find out"),
+                        say.it("Find out what would plan the {0}", TaskWords.at(task, new OpeningId(row.opening()))),
+                        () -> new Paragraph(ask.get().orElseGet(() -> say.it("It is planned by now, or done.")))));
     }
 
     private void lay(FolderShown shown) {
         filter.show(shown);
-        sheet.show(WeekPresenter.week(shown, visits.choice()));
+        sheet.show(WeekPresenter.week(say, shown, visits.choice()));
         var choice = visits.choice();
         onPaper.removeAll();
         onPaper.add(
-                PaperLinks.week(shown.stored().id(), shown.choice().lookAtPublished(), choice),
-                new SpreadsheetLink(shown.name(), "Visits", () -> VisitTable.of(shown, choice)),
-                TakeOffView.link("Take-off of a day", Optional.empty()));
+                PaperLinks.week(say, shown.stored().id(), shown.choice().lookAtPublished(), choice),
+                new SpreadsheetLink(say, shown.name(), say.it("Visits"), () -> VisitTable.of(say, shown, choice)),
+                TakeOffView.link(say.it("Take-off of a day"), Optional.empty()));
     }
 
     @Override

@@ -18,6 +18,9 @@ import java.util.Map;
 
 /** Where something is to be had on paper, in either size. */
 public final class PaperLinks extends Div {
+    private static final Paper[] HAND = {Paper.A4, Paper.LETTER};
+    private static final Paper[] WALL = {Paper.A3, Paper.TABLOID};
+
     private final transient Speech say;
 
     private PaperLinks(Speech say, String words, String what, String address, Paper... papers) {
@@ -29,17 +32,21 @@ public final class PaperLinks extends Div {
 
     /** Papers are given to others, who may read another language. */
     private static PaperLinks inHand(Speech say, String what, String address) {
-        var links = new PaperLinks(say, say.it("On paper:"), what, address, Paper.A4, Paper.LETTER);
-        for (var other : Language.values()) if (other != say.language()) links.in(other, what, address);
+        return inHand(new PaperLinks(say, say.it("On paper:"), what, address, HAND), what, address, HAND);
+    }
+
+    private static PaperLinks inHand(PaperLinks links, String what, String address, Paper... papers) {
+        for (var other : Language.values()) if (other != links.say.language()) links.in(other, what, address, papers);
         return links;
     }
 
-    private void in(Language other, String what, String address) {
+    private void in(Language other, String what, String address, Paper... papers) {
         var theirs = new Span(other.ownName() + ":");
         theirs.getElement().setAttribute("lang", other.code());
         String inTheirs = "%s&language=%s".formatted(address, other.code());
         String called = "%s, %s".formatted(what, other.ownName());
-        add(theirs, link(called, Paper.A4, inTheirs), link(called, Paper.LETTER, inTheirs));
+        add(theirs);
+        for (Paper paper : papers) add(link(called, paper, inTheirs));
     }
 
     private String name(Paper paper) {
@@ -47,31 +54,28 @@ public final class PaperLinks extends Div {
             case A4 -> "A4";
             case LETTER -> say.it("Letter");
             case A3 -> "A3";
-            case TABLOID -> "Tabloid, 11 × 17 in";
+            case TABLOID -> say.it("Tabloid, 11 × 17 in");
         };
     }
 
-    /** What a scheduler looks at, for the wall; in English, as the week sheet is. */
-    public static PaperLinks week(FolderId folder, boolean published, WeekChoice choice) {
-        return new PaperLinks(
-                Speech.ENGLISH,
-                "This week on paper:",
-                "The week sheet",
-                "/papers/week.pdf?folder=%d&published=%s%s"
-                        .formatted(folder.value(), published, query(choice.parameters())),
-                Paper.A3,
-                Paper.TABLOID);
+    /** What a scheduler looks at, for the wall. */
+    public static PaperLinks week(Speech say, FolderId folder, boolean published, WeekChoice choice) {
+        String address = "/papers/week.pdf?folder=%d&published=%s%s"
+                .formatted(folder.value(), published, query(choice.parameters()));
+        return inHand(
+                new PaperLinks(say, say.it("This week on paper:"), say.it("The week sheet"), address, WALL),
+                say.it("The week sheet"),
+                address,
+                WALL);
     }
 
-    /** What installs take; in English, as its screen is. */
-    public static PaperLinks takeOff(FolderId folder, boolean published, String title, Map<String, String> of) {
-        return new PaperLinks(
-                Speech.ENGLISH,
-                "On paper:",
-                "The take-off of %s".formatted(title),
-                "/papers/take-off.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query(of)),
-                Paper.A4,
-                Paper.LETTER);
+    /** What installs take. */
+    public static PaperLinks takeOff(
+            Speech say, FolderId folder, boolean published, String title, Map<String, String> of) {
+        return inHand(
+                say,
+                say.it("The take-off of {0}", title),
+                "/papers/take-off.pdf?folder=%d&published=%s%s".formatted(folder.value(), published, query(of)));
     }
 
     public static PaperLinks record(Speech say, long id) {

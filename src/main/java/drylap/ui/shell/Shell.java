@@ -43,6 +43,7 @@ public class Shell extends Div implements RouterLayout {
     private final Desk desk;
     private final Main place = new Main();
     private final FolderPicker picker;
+    private final transient Speech say;
     private @Nullable FolderView view;
     private @Nullable Subscription watch;
     private @Nullable Subscription news;
@@ -64,7 +65,7 @@ public class Shell extends Div implements RouterLayout {
         this.desk = desk;
         this.board = board;
         var who = signedIn.person();
-        var say = new Speech(who.reading());
+        say = new Speech(who.reading());
         picker = new FolderPicker(desk, say);
         addClassName("shell");
         var caution = new Paragraph(Icons.CAUTION.svg(), new Span(say.it(Caution.WORDS)));
@@ -160,6 +161,6 @@ public class Shell extends Div implements RouterLayout {
                 showFolder();
             }
         }
-        if (view != null) view.show(Run.of(state));
+        if (view != null) view.show(Run.of(view instanceof Spoken ? say : Speech.ENGLISH, state));
     }
 }

@@ -9,6 +9,7 @@ import drylap.handoff.Bookings.Booking;
 import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,7 @@ class BookedBesidePlanTests {
     @Test
     void days_that_are_over_at_the_site_and_sites_out_of_sight_are_left_out() {
         var booked = BookedBesidePlan.of(
+                Speech.ENGLISH,
                 SHOWN,
                 List.of(booking("M", MONDAY), booking("M", TUESDAY), booking("elsewhere", TUESDAY)),
                 at(TUESDAY, "00:10"));
@@ -36,7 +38,7 @@ class BookedBesidePlanTests {
     }
 
     private static List<String> plans(Booking... bookings) {
-        return BookedBesidePlan.of(SHOWN, List.of(bookings), at(MONDAY, "06:00")).rows().stream()
+        return BookedBesidePlan.of(Speech.ENGLISH, SHOWN, List.of(bookings), at(MONDAY, "06:00")).rows().stream()
                 .map(BookedBesidePlan.Row::plan)
                 .toList();
     }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.audit.PlanBreaks;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import org.junit.jupiter.api.Test;
 
 /** The quay folder's plan meets its rain, which falls from noon to two on Monday; the audit finds what it breaks. */
@@ -44,6 +45,6 @@ class BrokenVisitsTests {
     private static BrokenVisits broken(QuayPlan plan, java.time.LocalDate day, String now) {
         var shown = plan.shown();
         var visits = shown.plan().orElseThrow().visits();
-        return BrokenVisits.of(shown, PlanBreaks.of(shown.folder(), visits, at(day, now)));
+        return BrokenVisits.of(Speech.ENGLISH, shown, PlanBreaks.of(shown.folder(), visits, at(day, now)));
     }
 }

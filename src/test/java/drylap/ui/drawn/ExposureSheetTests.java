@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
 import drylap.planning.StoredFolder;
+import drylap.speech.Speech;
 import drylap.ui.QuayFolder;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
@@ -37,9 +38,10 @@ class ExposureSheetTests {
 
     @Test
     void a_site_that_no_rain_reaches_lists_no_wall() {
-        assertThat(ExposureSheet.of(QuayPlan.unplannedFolder(), QUAY, MORNING).walls())
+        assertThat(ExposureSheet.of(Speech.ENGLISH, QuayPlan.unplannedFolder(), QUAY, MORNING)
+                        .walls())
                 .isEmpty();
-        assertThat(ExposureSheet.of(shown(), QUAY, QuayPlan.at(QuayPlan.MONDAY, "14:00"))
+        assertThat(ExposureSheet.of(Speech.ENGLISH, shown(), QUAY, QuayPlan.at(QuayPlan.MONDAY, "14:00"))
                         .walls())
                 .isEmpty();
     }
@@ -50,7 +52,9 @@ class ExposureSheetTests {
         assertThat(into().odds())
                 .isEqualTo(
                         "Chance of rain until Tue 14 Apr 06:00: about 91 %; no model can give less than 80 % or more than 100 %.");
-        assertThat(ExposureSheet.of(shown(), new SiteId("M"), MORNING).odds()).isEqualTo("No forecast from now on.");
+        assertThat(ExposureSheet.of(Speech.ENGLISH, shown(), new SiteId("M"), MORNING)
+                        .odds())
+                .isEqualTo("No forecast from now on.");
     }
 
     @Test
@@ -63,7 +67,7 @@ class ExposureSheetTests {
     }
 
     private static ExposureSheet into() {
-        return ExposureSheet.of(shown(), QUAY, MORNING);
+        return ExposureSheet.of(Speech.ENGLISH, shown(), QUAY, MORNING);
     }
 
     private static FolderShown shown() {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
 import drylap.planning.UnplannedReason;
+import drylap.speech.Speech;
 import drylap.ui.drawn.OpeningSheet.Line;
 import drylap.ui.drawn.OpeningSheet.Planned;
 import drylap.ui.drawn.OpeningSheet.Standing;
@@ -62,13 +63,13 @@ class OpeningPresenterTests {
 
     @Test
     void says_so_where_there_is_no_plan() {
-        assertThat(OpeningPresenter.sheet(QuayPlan.unplannedFolder(), new OpeningId("QW2-01"))
+        assertThat(OpeningPresenter.sheet(Speech.ENGLISH, QuayPlan.unplannedFolder(), new OpeningId("QW2-01"))
                         .planned())
                 .extracting(Planned::when)
                 .containsOnly("no plan yet");
     }
 
     private static OpeningSheet sheet(String opening, QuayPlan plan) {
-        return OpeningPresenter.sheet(plan.shown(), new OpeningId(opening));
+        return OpeningPresenter.sheet(Speech.ENGLISH, plan.shown(), new OpeningId(opening));
     }
 }

@@ -9,6 +9,7 @@ import drylap.planning.Ledger;
 import drylap.planning.LedgerTerm;
 import drylap.planning.Plan;
 import drylap.planning.UnplannedReason;
+import drylap.speech.Speech;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -76,7 +77,8 @@ class PlanChangesTests {
                         0,
                         420));
 
-        assertThat(PlanChanges.of(new QuayPlan().shown(), before, after).costs())
+        assertThat(PlanChanges.of(Speech.ENGLISH, new QuayPlan().shown(), before, after)
+                        .costs())
                 .contains(new PlanChanges.Cost("Crew-days", 0, 400, 400), new PlanChanges.Cost("Travel", 60, 20, -40))
                 .last()
                 .isEqualTo(new PlanChanges.Cost("Sum", 60, 420, 360));
@@ -90,6 +92,7 @@ class PlanChangesTests {
 
     private static PlanChanges changes(QuayPlan published, QuayPlan proposal) {
         return PlanChanges.of(
+                Speech.ENGLISH,
                 proposal.shown(),
                 published.shown().plan().orElseThrow(),
                 proposal.shown().plan().orElseThrow());

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.SiteId;
 import drylap.planning.PlanForecast;
+import drylap.speech.Speech;
 import drylap.weather.ForecastOrigin;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,9 @@ class PlannedWithTests {
     @Test
     void a_plan_names_the_forecast_of_each_site_and_where_it_ends() {
         var planned = PlannedWith.of(
-                shown, List.of(new PlanForecast(MILL, null, null), new PlanForecast(QUAY, null, at(TUESDAY, "12:00"))));
+                Speech.ENGLISH,
+                shown,
+                List.of(new PlanForecast(MILL, null, null), new PlanForecast(QUAY, null, at(TUESDAY, "12:00"))));
 
         assertThat(planned.lines())
                 .containsExactly(
@@ -36,6 +39,7 @@ class PlannedWithTests {
         var morning = new ForecastOrigin(7, "MET Norway, Locationforecast", at(MONDAY, "06:00"), at(MONDAY, "06:20"));
 
         var planned = PlannedWith.of(
+                Speech.ENGLISH,
                 shown,
                 List.of(
                         new PlanForecast(MILL, morning, at(TUESDAY, "23:00")),
@@ -54,15 +58,16 @@ class PlannedWithTests {
     void a_source_that_does_not_say_when_it_was_made_says_when_it_was_fetched() {
         var origin = new ForecastOrigin(7, "Open-Meteo, hourly", null, at(MONDAY, "06:20"));
 
-        assertThat(PlannedWith.of(shown, List.of(new PlanForecast(QUAY, origin, at(TUESDAY, "23:00"))))
+        assertThat(PlannedWith.of(Speech.ENGLISH, shown, List.of(new PlanForecast(QUAY, origin, at(TUESDAY, "23:00"))))
                         .lines())
                 .containsExactly("Planned with Open-Meteo, hourly, fetched Mon 13 Apr 06:20: Quay Nine.");
     }
 
     @Test
     void of_a_plan_from_before_it_was_written_down_nothing_is_said() {
-        assertThat(PlannedWith.of(shown, List.of())).isEqualTo(PlannedWith.NOTHING);
-        assertThat(PlannedWith.of(QuayPlan.unplannedFolder(), List.of(new PlanForecast(QUAY, null, null))))
+        assertThat(PlannedWith.of(Speech.ENGLISH, shown, List.of())).isEqualTo(PlannedWith.NOTHING);
+        assertThat(PlannedWith.of(
+                        Speech.ENGLISH, QuayPlan.unplannedFolder(), List.of(new PlanForecast(QUAY, null, null))))
                 .isEqualTo(PlannedWith.NOTHING);
     }
 }

@@ -10,6 +10,7 @@ import drylap.forecasts.KeptForecast;
 import drylap.forecasts.LastingRain;
 import drylap.forecasts.Payload;
 import drylap.forecasts.ReadForecast;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Duration;
@@ -32,6 +33,7 @@ class SiteForecastTests {
             Forecast forecast) {
         var choice = new ForecastChoice(Payload.QUAY.id(), source, null, 2, 1, "P", NOON);
         return SiteForecast.of(
+                Speech.ENGLISH,
                 new SiteForecast.Facts(
                         Payload.QUAY,
                         choice,
@@ -46,6 +48,7 @@ class SiteForecastTests {
     private static SiteForecast.Lasting lasting(LastingRain lasting, double persistence) {
         var choice = new ForecastChoice(Payload.QUAY.id(), null, null, 2, 1, "P", NOON);
         return SiteForecast.of(
+                        Speech.ENGLISH,
                         new SiteForecast.Facts(
                                 Payload.QUAY, choice, Optional.empty(), Optional.empty(), HOUR, lasting, persistence),
                         NOON)

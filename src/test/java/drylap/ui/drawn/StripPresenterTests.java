@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import drylap.ui.QuayFolder;
 import drylap.ui.drawn.Strip.Stretch;
 import drylap.ui.drawn.Strip.TaskHours;
 import org.junit.jupiter.api.Test;
 
 class StripPresenterTests {
-    private final Strip strip = StripPresenter.strip(QuayPlan.unplannedFolder(), QuayPlan.west());
+    private final Strip strip = StripPresenter.strip(Speech.ENGLISH, QuayPlan.unplannedFolder(), QuayPlan.west());
 
     @Test
     void runs_over_the_days_that_have_shifts() {
@@ -42,6 +43,7 @@ class StripPresenterTests {
         assertThat(strip.sky().wetting()).containsOnly(false);
 
         var turned = StripPresenter.strip(
+                Speech.ENGLISH,
                 QuayPlan.unplannedFolder(new QuayFolder().with("forecast.csv", ",2,4,80,", ",2,4,262,")),
                 QuayPlan.west());
         assertThat(turned.sky().wall().get(12)).isEqualTo(0.44);
@@ -73,7 +75,7 @@ class StripPresenterTests {
     /** The values are those of the quay folder's forecast; the install is open until half an hour before the rain of noon. */
     @Test
     void the_hours_one_by_one_say_what_the_strip_says() {
-        var hours = StripPresenter.hours(QuayPlan.unplannedFolder(), QuayPlan.west());
+        var hours = StripPresenter.hours(Speech.ENGLISH, QuayPlan.unplannedFolder(), QuayPlan.west());
 
         assertThat(hours).hasSize(48);
         assertThat(hours.get(12).at()).isEqualTo("2026-04-13T12:00");

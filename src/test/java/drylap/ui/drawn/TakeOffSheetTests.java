@@ -27,7 +27,7 @@ class TakeOffSheetTests {
     @Test
     void days_with_something_to_put_on_come_first_then_each_site_in_both_ways() {
         assertThat(TakeOffChoice.all(shown))
-                .extracting(choice -> choice.words(shown))
+                .extracting(choice -> choice.words(Speech.ENGLISH, shown))
                 .containsExactly(
                         "Mon 13 Apr, all crews",
                         "Quay Nine, what is left to put on",
@@ -42,9 +42,9 @@ class TakeOffSheetTests {
             assertThat(TakeOffChoice.of(inAddress(choice))).contains(choice);
         assertThat(TakeOffChoice.of(Map.of("date", List.of("tomorrow")))).isEmpty();
         assertThat(TakeOffChoice.of(Map.of())).isEmpty();
-        assertThat(TakeOffSheet.of(shown, new TakeOffChoice.OfSite(new SiteId("X"), Extent.LEFT)))
+        assertThat(TakeOffSheet.of(Speech.ENGLISH, shown, new TakeOffChoice.OfSite(new SiteId("X"), Extent.LEFT)))
                 .isEmpty();
-        assertThat(TakeOffSheet.of(shown, new TakeOffChoice.OfDay(LocalDate.of(2026, 4, 14))))
+        assertThat(TakeOffSheet.of(Speech.ENGLISH, shown, new TakeOffChoice.OfDay(LocalDate.of(2026, 4, 14))))
                 .isEmpty();
     }
 
@@ -58,7 +58,10 @@ class TakeOffSheetTests {
     void the_paper_says_it_by_the_ruler_of_whoever_prints_it() {
         var say = new Speech(Reading.USUAL.by(Ruler.INCHES));
         var sheet = TakeOffPaperPresenter.sheet(
-                say, shown, TakeOffSheet.of(shown, QUAY).orElseThrow(), Instant.parse("2026-04-13T13:10:00Z"));
+                say,
+                shown,
+                TakeOffSheet.of(Speech.ENGLISH, shown, QUAY).orElseThrow(),
+                Instant.parse("2026-04-13T13:10:00Z"));
 
         assertThat(sheet.title()).isEqualTo("Take-off: Quay Nine, whole walls");
         assertThat(sheet.stocks().getFirst().cuts())

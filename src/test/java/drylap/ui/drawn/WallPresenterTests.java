@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.FacadeId;
 import drylap.kernel.SiteId;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Wall.Glyph;
 import drylap.ui.drawn.Wall.Part;
 import java.util.stream.Stream;
@@ -14,7 +15,7 @@ class WallPresenterTests {
 
     @Test
     void stacks_the_courses_from_the_ground_up() {
-        Wall wall = WallPresenter.wall(shown, QuayPlan.west());
+        Wall wall = WallPresenter.wall(Speech.ENGLISH, shown, QuayPlan.west());
         assertThat(wall.courses()).extracting(Wall.WallCourse::level).containsExactly(1, 2);
         assertThat(wall.courses().getFirst().openings())
                 .extracting(Glyph::opening)
@@ -63,7 +64,7 @@ class WallPresenterTests {
 
     private Glyph glyph(String opening) {
         return Stream.of(QuayPlan.west(), new FacadeId(new SiteId("M"), "south"))
-                .flatMap(facade -> WallPresenter.wall(shown, facade).courses().stream())
+                .flatMap(facade -> WallPresenter.wall(Speech.ENGLISH, shown, facade).courses().stream())
                 .flatMap(course -> course.openings().stream())
                 .filter(glyph -> glyph.opening().equals(opening))
                 .findFirst()

@@ -8,6 +8,7 @@ import drylap.kernel.CrewId;
 import drylap.kernel.SiteId;
 import drylap.kernel.Task;
 import drylap.kernel.Trade;
+import drylap.speech.Speech;
 import drylap.ui.drawn.Week.CrewRow;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ class WeekChoiceTests {
 
     @Test
     void of_a_site_only_its_visits_and_the_crews_sent_there_are_shown() {
-        Week week = WeekPresenter.week(shown, new WeekChoice(new SiteId("M"), null, null));
+        Week week = WeekPresenter.week(Speech.ENGLISH, shown, new WeekChoice(new SiteId("M"), null, null));
 
         assertThat(week.crews()).extracting(CrewRow::crew).containsExactly("W1");
         assertThat(week.days().getFirst().sites())
@@ -35,11 +36,11 @@ class WeekChoiceTests {
 
     @Test
     void of_a_trade_and_of_a_crew_the_others_rows_are_left_out() {
-        assertThat(WeekPresenter.week(shown, new WeekChoice(null, Trade.WRAP, null))
+        assertThat(WeekPresenter.week(Speech.ENGLISH, shown, new WeekChoice(null, Trade.WRAP, null))
                         .crews())
                 .extracting(CrewRow::crew)
                 .containsExactly("P1");
-        assertThat(WeekPresenter.week(shown, new WeekChoice(null, null, new CrewId("C1")))
+        assertThat(WeekPresenter.week(Speech.ENGLISH, shown, new WeekChoice(null, null, new CrewId("C1")))
                         .crews())
                 .extracting(CrewRow::crew)
                 .containsExactly("C1");
@@ -47,8 +48,8 @@ class WeekChoiceTests {
 
     @Test
     void says_how_much_is_shown_of_how_much() {
-        assertThat(WeekChoice.ALL.words(shown)).isEqualTo("3 of 3 visits, 3 of 3 crews");
-        assertThat(new WeekChoice(new SiteId("Q"), Trade.WINDOW, null).words(shown))
+        assertThat(WeekChoice.ALL.words(Speech.ENGLISH, shown)).isEqualTo("3 of 3 visits, 3 of 3 crews");
+        assertThat(new WeekChoice(new SiteId("Q"), Trade.WINDOW, null).words(Speech.ENGLISH, shown))
                 .isEqualTo("1 of 3 visits, 1 of 3 crews; the others are filtered out");
     }
 

@@ -13,6 +13,7 @@ import drylap.planning.Remedy;
 import drylap.planning.SmallChange;
 import drylap.planning.UnplannedReason;
 import drylap.planning.UnplannedTask;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -29,15 +30,15 @@ class WhySheetTests {
                 -1000, 380, List.of(new Term(LedgerTerm.CREW_DAYS, 400), new Term(LedgerTerm.TRAVEL, -20)));
         var found = new Remedy.Found(new SmallChange.EarlierDelivery(new OpeningId("A"), 2), PLAN, more);
 
-        assertThat(WhySheet.remedy(new Remedy(LEFT, found, 3)))
+        assertThat(WhySheet.remedy(Speech.ENGLISH, new Remedy(LEFT, found, 3)))
                 .contains("the window of A is delivered 2 days earlier")
                 .contains("costs 380 more")
-                .contains("crew days", "400", "travel", "20")
+                .contains("crew-days", "400", "travel", "20")
                 .contains("less work is left out");
     }
 
     @Test
     void where_none_helps_it_says_so_of_those_that_were_tried() {
-        assertThat(WhySheet.remedy(new Remedy(LEFT, null, 9))).contains("None of the 9 changes tried");
+        assertThat(WhySheet.remedy(Speech.ENGLISH, new Remedy(LEFT, null, 9))).contains("None of the 9 changes tried");
     }
 }

@@ -239,6 +239,6 @@ class PlannerViewTests extends SpringBrowserlessTest {
     private ResponseEntity<byte[]> week(String paper, Map<String, String> choice) {
         var all = new LinkedMultiValueMap<String, String>();
         choice.forEach(all::add);
-        return weekPapers.week(folder.value(), false, paper, all, new MockHttpServletRequest());
+        return weekPapers.week(folder.value(), false, paper, null, all, new MockHttpServletRequest());
     }
 }

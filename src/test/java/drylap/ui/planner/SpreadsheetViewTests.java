@@ -69,7 +69,7 @@ class SpreadsheetViewTests extends SpringBrowserlessTest {
         var sheet = sheet(link("Visits").table());
 
         assertThat(sheet.getLastRowNum()).isEqualTo(plan.visits().size());
-        assertThat(sheet.getRow(0).getCell(4).getStringCellValue()).isEqualTo("Length (min)");
+        assertThat(sheet.getRow(0).getCell(4).getStringCellValue()).isEqualTo("Time it takes (min)");
         var row = sheet.getRow(1);
         assertThat(DateUtil.isCellDateFormatted(row.getCell(1))).isTrue();
         var from = row.getCell(2).getLocalDateTimeCellValue();
