@@ -64,6 +64,12 @@ class SpanishPlannerViewTests extends SpanishScreen {
     }
 
     @Test
+    void whoever_looks_after_the_machine_finds_no_english_at_how_it_runs() {
+        reads(people.add(Role.ADMINISTRATOR, Reach.EVERYWHERE, null), Ruler.MILLIMETRES);
+        isSpanish("how-it-runs", "¿Está todo bien?", "La base de datos ocupa", "Fuentes de pronósticos");
+    }
+
+    @Test
     void the_scheduler_finds_no_english_at_the_rules_of_a_site() {
         reads(people.scheduler(), Ruler.MILLIMETRES);
         open("rules");
