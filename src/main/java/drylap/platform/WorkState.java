@@ -56,7 +56,16 @@ public final class WorkState {
 
     /** Those of the last week that failed, after all that are under way; newest first. */
     public List<Line> jobs(int atMost) {
-        return db.select(JOB, SCHEDULED_TASKS)
+        return db.select(
+                        JOB.ID,
+                        JOB.KIND,
+                        JOB.STATE,
+                        JOB.ASKED_AT,
+                        JOB.ATTEMPT,
+                        SCHEDULED_TASKS.PICKED_BY,
+                        SCHEDULED_TASKS.LAST_HEARTBEAT,
+                        SCHEDULED_TASKS.EXECUTION_TIME,
+                        JOB.FAILURE)
                 .from(JOB)
                 .leftJoin(SCHEDULED_TASKS)
                 .on(SCHEDULED_TASKS
@@ -69,20 +78,16 @@ public final class WorkState {
                         .and(JOB.ENDED_AT.gt(clock.instant().minus(FAILURES_SHOWN))))
                 .orderBy(JOB.STATE.eq(JobStatus.FAILED.code()), JOB.ID.desc())
                 .limit(atMost)
-                .fetch(row -> {
-                    var job = row.value1();
-                    var claim = row.value2();
-                    return new Line(
-                            job.getId(),
-                            job.getKind(),
-                            Coded.of(JobStatus.class, job.getState()),
-                            job.getAskedAt(),
-                            job.getAttempt(),
-                            claim.getPickedBy(),
-                            claim.getLastHeartbeat(),
-                            claim.getExecutionTime(),
-                            job.getFailure());
-                });
+                .fetch(row -> new Line(
+                        row.value1(),
+                        row.value2(),
+                        Coded.of(JobStatus.class, row.value3()),
+                        row.value4(),
+                        row.value5(),
+                        row.value6(),
+                        row.value7(),
+                        row.value8(),
+                        row.value9()));
     }
 
     /** Bytes of the database on its disk. */

@@ -73,7 +73,7 @@ public record MachineSheet(List<Saying> wrong, List<Saying> facts, List<Line> jo
                 .filter(job -> job.heartbeat() != null && longAgo(job.heartbeat(), SILENT, found))
                 .forEach(job -> wrong.add(Saying.of(
                         "Job {0} is with a node that is silent. Another one takes it over; see whether {1} still runs.",
-                        job.id(),
+                        Long.toString(job.id()),
                         String.valueOf(job.node()))));
     }
 
