@@ -31,7 +31,11 @@ public final class SourceAges {
      * @param failing of these, whose last tries all went wrong
      * @param newest when the newest was fetched; none where none ever was
      */
-    public record Age(ForecastSource source, int sites, int failing, @Nullable Instant newest) {}
+    public record Age(
+            ForecastSource source,
+            int sites,
+            int failing,
+            @Nullable Instant newest) {}
 
     /** Of each source that some site is planned by. */
     public List<Age> all(Person who) {
@@ -39,11 +43,7 @@ public final class SourceAges {
         var newest = field(select(max(KEPT_FORECAST.FETCHED_AT))
                 .from(KEPT_FORECAST)
                 .where(KEPT_FORECAST.SOURCE.eq(FORECAST_CHOICE.SOURCE)));
-        return db.select(
-                        FORECAST_CHOICE.SOURCE,
-                        count(),
-                        count().filterWhere(FORECAST_FETCH.FAILURES.gt(0)),
-                        newest)
+        return db.select(FORECAST_CHOICE.SOURCE, count(), count().filterWhere(FORECAST_FETCH.FAILURES.gt(0)), newest)
                 .from(FORECAST_CHOICE)
                 .leftJoin(FORECAST_FETCH)
                 .on(FORECAST_FETCH.SITE.eq(FORECAST_CHOICE.SITE))

@@ -93,7 +93,9 @@ public final class WorkState {
     /** Bytes of the database on its disk. */
     public long databaseBytes() {
         var name = function("current_database", SQLDataType.VARCHAR);
-        return db.select(function("pg_database_size", Long.class, name)).fetchSingle().value1();
+        return db.select(function("pg_database_size", Long.class, name))
+                .fetchSingle()
+                .value1();
     }
 
     /** Bytes that are free where the data are; nothing where the database is on a machine of its own. */

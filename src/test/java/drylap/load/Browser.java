@@ -87,10 +87,10 @@ public final class Browser {
     WebSocket socket(String path, WebSocket.Listener listener) throws IOException {
         try {
             return http.newWebSocketBuilder()
-                .header("Cookie", cookies())
-                .connectTimeout(PATIENCE)
-                .buildAsync(URI.create("ws" + node.resolve(path).toString().substring("http".length())), listener)
-                .join();
+                    .header("Cookie", cookies())
+                    .connectTimeout(PATIENCE)
+                    .buildAsync(URI.create("ws" + node.resolve(path).toString().substring("http".length())), listener)
+                    .join();
         } catch (CompletionException none) {
             throw new IOException("no socket: " + none.getCause(), none);
         }

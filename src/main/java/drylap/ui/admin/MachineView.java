@@ -68,8 +68,7 @@ class MachineView extends Div implements Spoken {
     }
 
     private UnorderedList list(List<Saying> lines) {
-        return new UnorderedList(
-                lines.stream().map(say::it).map(ListItem::new).toArray(ListItem[]::new));
+        return new UnorderedList(lines.stream().map(say::it).map(ListItem::new).toArray(ListItem[]::new));
     }
 
     private Section jobs(List<Line> jobs) {
@@ -121,9 +120,7 @@ class MachineView extends Div implements Spoken {
     }
 
     private Span time(@Nullable Instant at) {
-        return at == null
-                ? Panels.text("")
-                : Panels.time(say.moment(at, ZONE), LocalDateTime.ofInstant(at, ZONE));
+        return at == null ? Panels.text("") : Panels.time(say.moment(at, ZONE), LocalDateTime.ofInstant(at, ZONE));
     }
 
     private String state(JobStatus status) {

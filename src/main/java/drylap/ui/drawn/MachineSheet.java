@@ -43,8 +43,7 @@ public record MachineSheet(List<Saying> wrong, List<Saying> facts, List<Line> jo
         List<Saying> wrong = new ArrayList<>();
         jobs(found, wrong);
         found.sources().forEach(age -> source(age, found.now(), wrong));
-        found.freeBytes()
-                .stream()
+        found.freeBytes().stream()
                 .filter(free -> free < LITTLE_ROOM)
                 .mapToObj(free -> Saying.of(
                         "Only {0} MB are free where the data are. Make room: on a full disk nothing can be marked.",
@@ -58,23 +57,21 @@ public record MachineSheet(List<Saying> wrong, List<Saying> facts, List<Line> jo
                 .filter(job -> job.status() == JobStatus.FAILED)
                 .count();
         if (failed > 0)
-            wrong.add(Saying.of("Jobs that failed this week: {0}. Below is why; ask for them again on their page.", failed));
+            wrong.add(Saying.of(
+                    "Jobs that failed this week: {0}. Below is why; ask for them again on their page.", failed));
         boolean anyRuns = found.jobs().stream().anyMatch(job -> job.status() == JobStatus.RUNNING);
         boolean waits = found.jobs().stream()
                 .anyMatch(job -> job.status() == JobStatus.QUEUED && longAgo(job.askedAt(), WAITS_LONG, found));
         if (waits && !anyRuns)
-            wrong.add(
-                    Saying.of(
-                            "Jobs wait and nobody does them. See that a node works: {0} above 0, or {1}.",
-                            "DRYLAP_WORK_THREADS",
-                            "./drylap worker"));
+            wrong.add(Saying.of(
+                    "Jobs wait and nobody does them. See that a node works: {0} above 0, or {1}.",
+                    "DRYLAP_WORK_THREADS", "./drylap worker"));
         found.jobs().stream()
                 .filter(job -> job.status() == JobStatus.RUNNING)
                 .filter(job -> job.heartbeat() != null && longAgo(job.heartbeat(), SILENT, found))
                 .forEach(job -> wrong.add(Saying.of(
                         "Job {0} is with a node that is silent. Another one takes it over; see whether {1} still runs.",
-                        Long.toString(job.id()),
-                        String.valueOf(job.node()))));
+                        Long.toString(job.id()), String.valueOf(job.node()))));
     }
 
     private static void source(Age age, Instant now, List<Saying> wrong) {
@@ -85,8 +82,7 @@ public record MachineSheet(List<Saying> wrong, List<Saying> facts, List<Line> jo
         else if (age.newest().plus(OLD_FORECAST).isBefore(now))
             wrong.add(Saying.of(
                     "The newest forecast of {0} is {1} h old. A scheduler sees why under Open hours, at each site.",
-                    age.source().words(),
-                    Duration.between(age.newest(), now).toHours()));
+                    age.source().words(), Duration.between(age.newest(), now).toHours()));
     }
 
     private static boolean longAgo(Instant at, Duration than, Found found) {
@@ -99,11 +95,11 @@ public record MachineSheet(List<Saying> wrong, List<Saying> facts, List<Line> jo
         facts.add(Saying.of("The database takes {0} MB.", found.databaseBytes() / MIB));
         facts.add(
                 found.freeBytes().isPresent()
-                        ? Saying.of("Free where the data are: {0} GB", found.freeBytes().getAsLong() / GIB)
+                        ? Saying.of(
+                                "Free where the data are: {0} GB",
+                                found.freeBytes().getAsLong() / GIB)
                         : Saying.of("The database is on a machine of its own: what is free there is seen there."));
-        facts.add(found.lastRun()
-                .map(MachineSheet::speed)
-                .orElse(Saying.of("Nothing was planned yet.")));
+        facts.add(found.lastRun().map(MachineSheet::speed).orElse(Saying.of("Nothing was planned yet.")));
         facts.add(Saying.of(
                 "Backups are files that {0} writes; Drylap does not know where they are, nor how old.",
                 "./drylap backup"));

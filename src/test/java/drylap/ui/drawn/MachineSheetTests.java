@@ -34,8 +34,7 @@ class MachineSheetTests {
     }
 
     private static List<String> wrong(List<Line> jobs, List<Age> sources, long free) {
-        var found = new MachineSheet.Found(
-                NOW, jobs, sources, Optional.empty(), 5L << 20, OptionalLong.of(free), "1");
+        var found = new MachineSheet.Found(NOW, jobs, sources, Optional.empty(), 5L << 20, OptionalLong.of(free), "1");
         return MachineSheet.of(found).wrong().stream().map(Saying::words).toList();
     }
 
@@ -65,8 +64,7 @@ class MachineSheetTests {
                 .containsExactly(
                         "Job 7 is with a node that is silent. Another one takes it over; see whether quay/42 still runs.");
         assertThat(wrong(List.of(job(JobStatus.FAILED, Duration.ofHours(1), Duration.ZERO)), List.of(), 2 * GIB))
-                .containsExactly(
-                        "Jobs that failed this week: 1. Below is why; ask for them again on their page.");
+                .containsExactly("Jobs that failed this week: 1. Below is why; ask for them again on their page.");
         assertThat(wrong(
                         List.of(),
                         List.of(

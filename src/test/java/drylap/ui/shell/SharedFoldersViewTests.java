@@ -72,8 +72,7 @@ class SharedFoldersViewTests {
     @Test
     void people_with_the_same_rights_share_a_fetch() {
         var other = people.scheduler();
-        await().atMost(PATIENCE)
-                .until(() -> shared.load(who, stored, false) == shared.load(other, stored, false));
+        await().atMost(PATIENCE).until(() -> shared.load(who, stored, false) == shared.load(other, stored, false));
     }
 
     @Test
@@ -82,7 +81,8 @@ class SharedFoldersViewTests {
         shared.load(who, stored, false);
 
         assertThat(shared.load(miller, stored, false).folder().sites())
-                .hasSizeLessThan(shared.load(who, stored, false).folder().sites().size());
+                .hasSizeLessThan(
+                        shared.load(who, stored, false).folder().sites().size());
     }
 
     @Test
