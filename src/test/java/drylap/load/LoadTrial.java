@@ -21,7 +21,7 @@ import tools.jackson.databind.JsonNode;
  */
 public final class LoadTrial {
     private static final List<String> JVM = List.of("-Xmx2g");
-    private static final Duration PREPARED_WITHIN = Duration.ofMinutes(5);
+    private static final Duration PREPARED_WITHIN = Duration.ofMinutes(15);
 
     private final LoadWish wish;
     private final Counts counts = new Counts();
