@@ -74,6 +74,6 @@ class MachineSheetTests {
                 .containsExactly(
                         "The newest forecast of MET Norway, Locationforecast is 25 h old. A scheduler sees why under Open hours, at each site.",
                         "Nothing was ever fetched from Open-Meteo, hourly. A scheduler sees why under Open hours, at each site; is there a way to the internet?",
-                        "Only 2,047 MB are free where the data are. Make room: on a full disk nothing can be marked.");
+                        "Only 2047 MB are free where the data are. Make room: on a full disk nothing can be marked.");
     }
 }
