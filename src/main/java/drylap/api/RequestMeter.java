@@ -67,8 +67,7 @@ final class RequestMeter extends OncePerRequestFilter {
         // not by its parameters: reading those would read the body of a form
         String query = request.getQueryString();
         var asked = query == null ? null : ASKED.matcher(query);
-        if (asked != null && asked.find())
-            return OF_PAGES.contains(asked.group(1)) ? "page " + asked.group(1) : "page";
+        if (asked != null && asked.find()) return OF_PAGES.contains(asked.group(1)) ? "page " + asked.group(1) : "page";
         return request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE) instanceof String pattern
                 ? pattern
                 : "other";

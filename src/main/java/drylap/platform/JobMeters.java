@@ -28,8 +28,7 @@ final class JobMeters implements Measured {
     public void measure() {
         var found = db.select(JOB.KIND, JOB.STATE, count())
                 .from(JOB)
-                .where(JOB.STATE.in(
-                        JobStatus.QUEUED.code(), JobStatus.RUNNING.code(), JobStatus.FAILED.code()))
+                .where(JOB.STATE.in(JobStatus.QUEUED.code(), JobStatus.RUNNING.code(), JobStatus.FAILED.code()))
                 .groupBy(JOB.KIND, JOB.STATE)
                 .fetch();
         jobs.register(

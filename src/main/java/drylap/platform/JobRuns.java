@@ -34,7 +34,13 @@ final class JobRuns {
     private final Map<String, JobHandler> handlers;
     private final JobMeters meters;
 
-    JobRuns(DSLContext db, TransactionTemplate transaction, Clock clock, JobPulse pulse, List<JobHandler> handlers, JobMeters meters) {
+    JobRuns(
+            DSLContext db,
+            TransactionTemplate transaction,
+            Clock clock,
+            JobPulse pulse,
+            List<JobHandler> handlers,
+            JobMeters meters) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;

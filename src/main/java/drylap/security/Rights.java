@@ -49,7 +49,8 @@ public final class Rights {
                         RECORD_WATER_TEST,
                         UNDO_MARK,
                         SEE_HANDOFF_RECORD);
-            case ADMINISTRATOR -> EnumSet.of(SEE_START, CHANGE_SAMPLE, SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY, SEE_MACHINE);
+            case ADMINISTRATOR ->
+                EnumSet.of(SEE_START, CHANGE_SAMPLE, SEE_PEOPLE, CHANGE_PEOPLE, SEE_HISTORY, SEE_MACHINE);
             case CONTRACTOR -> contractor();
         };
     }

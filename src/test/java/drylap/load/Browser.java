@@ -11,6 +11,7 @@ import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -83,12 +84,16 @@ public final class Browser {
                 .POST(BodyPublishers.ofString(json)));
     }
 
-    WebSocket socket(String path, WebSocket.Listener listener) {
-        return http.newWebSocketBuilder()
-                .header("Cookie", cookies())
-                .connectTimeout(PATIENCE)
-                .buildAsync(URI.create("ws" + node.resolve(path).toString().substring("http".length())), listener)
-                .join();
+    WebSocket socket(String path, WebSocket.Listener listener) throws IOException {
+        try {
+            return http.newWebSocketBuilder()
+                    .header("Cookie", cookies())
+                    .connectTimeout(PATIENCE)
+                    .buildAsync(URI.create("ws" + node.resolve(path).toString().substring("http".length())), listener)
+                    .join();
+        } catch (CompletionException none) {
+            throw new IOException("no socket: " + none.getCause(), none);
+        }
     }
 
     private HttpRequest.Builder request(String path) {

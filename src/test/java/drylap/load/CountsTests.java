@@ -48,7 +48,8 @@ class CountsTests {
         Counts counts = new Counts();
         counts.answered(Kind.DAY, 1);
         try (var http = HttpClient.newHttpClient()) {
-            var address = URI.create("http://127.0.0.1:%d/".formatted(broken.getAddress().getPort()));
+            var address = URI.create(
+                    "http://127.0.0.1:%d/".formatted(broken.getAddress().getPort()));
             var ground = new Ground(
                     http,
                     address,
@@ -90,14 +91,12 @@ class CountsTests {
     /** As {@code jcmd GC.heap_info} of Temurin 25 writes it for G1. */
     @Test
     void the_heap_is_the_first_size_that_jcmd_tells() throws IOException {
-        assertThat(Heap.usedIn(
-                        """
+        assertThat(Heap.usedIn("""
                         4242:
                          garbage-first heap   total reserved 2097152K, committed 262144K, used 102400K [0x0000000080000000, 0x0000000100000000)
                           region size 1M, 3 eden (3M), 1 survivor (1M), 20 old (20M)
                          Metaspace       used 190000K, committed 191000K, reserved 1245184K
-                        """))
-                .isEqualTo(100);
+                        """)).isEqualTo(100);
     }
 
     @Test

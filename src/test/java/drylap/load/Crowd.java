@@ -13,25 +13,29 @@ final class Crowd {
     private static final int AT_A_TIME = 4;
     private final List<Thread> threads = new ArrayList<>();
     private final List<Worker> workers;
+    private final Counts counts;
     private volatile boolean over;
 
-    Crowd(List<Worker> workers) {
+    Crowd(List<Worker> workers, Counts counts) {
         this.workers = workers;
+        this.counts = counts;
     }
 
     /** A few at a time: of many at once from one address the door makes some wait. */
     void comeIn() throws InterruptedException {
         try (var door = Executors.newFixedThreadPool(AT_A_TIME)) {
-            door.invokeAll(workers.stream().map(Crowd::coming).toList());
+            door.invokeAll(workers.stream().map(this::coming).toList());
         }
     }
 
-    private static Callable<Worker> coming(Worker one) {
+    private Callable<Worker> coming(Worker one) {
         return () -> {
             try {
                 one.comeIn();
             } catch (IOException counted) {
                 // it is in the table; whoever is not in finds no page either
+            } catch (RuntimeException odd) {
+                counts.failed(Kind.OTHER, String.valueOf(odd));
             }
             return one;
         };
@@ -55,6 +59,8 @@ final class Crowd {
                     one.act(draw);
                 } catch (IOException counted) {
                     // it is in the table; they try something else
+                } catch (RuntimeException odd) {
+                    counts.failed(Kind.OTHER, String.valueOf(odd));
                 }
             }
         } catch (InterruptedException ended) {

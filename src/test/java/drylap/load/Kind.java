@@ -14,7 +14,8 @@ enum Kind {
     APRONS("aprons, from address to drawn"),
     READ_OPENING("an opening (/api/v1)"),
     TAKE_OVER("acceptance or return (/api/v1)"),
-    PUSHED("from a confirmed mark to an open page");
+    PUSHED("from a confirmed mark to an open page"),
+    OTHER("anything else");
 
     private final String words;
 

@@ -21,7 +21,7 @@ import tools.jackson.databind.JsonNode;
  */
 public final class LoadTrial {
     private static final List<String> JVM = List.of("-Xmx2g");
-    private static final Duration PREPARED_WITHIN = Duration.ofMinutes(5);
+    private static final Duration PREPARED_WITHIN = Duration.ofMinutes(15);
 
     private final LoadWish wish;
     private final Counts counts = new Counts();
@@ -63,7 +63,7 @@ public final class LoadTrial {
     private void work(TrialNode node, HttpClient http) throws IOException, InterruptedException {
         JsonNode told = prepared(node, http);
         note("before anybody came", node);
-        Crowd crowd = new Crowd(people(Ground.of(http, node.at("/"), told, counts), told));
+        Crowd crowd = new Crowd(people(Ground.of(http, node.at("/"), told, counts), told), counts);
         crowd.comeIn();
         note("once all had come", node);
         crowd.begin();

@@ -76,7 +76,7 @@ final class OpenPage {
     }
 
     /** From now on everything that the server pushes is told. */
-    OpenPage follow(Consumer<String> listener) {
+    OpenPage follow(Consumer<String> listener) throws IOException {
         String path = "/VAADIN/push?v-r=push&v-uiId=%d&v-pushId=%s".formatted(ui, push)
                 + "&X-Atmosphere-tracking-id=0&X-Atmosphere-Framework=3.1.5-javascript&X-Atmosphere-Transport=websocket"
                 + "&X-Atmosphere-TrackMessageSize=true&Content-Type=application/json%3B%20charset%3DUTF-8&X-atmo-protocol=true";

@@ -85,14 +85,14 @@ class RefusalsLoggedTests {
         var configurator = new JoranConfigurator();
         configurator.setContext(context);
         try {
-            configurator.doConfigure(
-                    Objects.requireNonNull(RefusalsLoggedTests.class.getResource("/logback.xml")));
+            configurator.doConfigure(Objects.requireNonNull(RefusalsLoggedTests.class.getResource("/logback.xml")));
         } catch (ch.qos.logback.core.joran.spi.JoranException wrong) {
             throw new AssertionError(wrong);
         }
         var console = (ConsoleAppender<ILoggingEvent>)
                 context.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME).getAppender("CONSOLE");
-        var event = new LoggingEvent("", context.getLogger("one"), Level.WARN, "Refused: person {}", null, new Object[] {7});
+        var event = new LoggingEvent(
+                "", context.getLogger("one"), Level.WARN, "Refused: person {}", null, new Object[] {7});
         event.setInstant(Instant.parse("2026-04-13T16:00:00Z"));
         event.setMDCPropertyMap(Map.of("request", "0-1-2"));
         try {

@@ -1,6 +1,8 @@
 package drylap.ui;
 
 import static drylap.persistence.jooq.Tables.CALENDAR_LINK;
+import static drylap.persistence.jooq.Tables.FORECAST_CHOICE;
+import static drylap.persistence.jooq.Tables.JOB;
 
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
@@ -61,6 +63,20 @@ class SpanishPlannerViewTests extends SpanishScreen {
         shows("puesto por Test scheduler");
         pressedFor("Cambiar: Un muro mojado se seca durante");
         shows("Volver al valor usual");
+    }
+
+    @Test
+    void whoever_looks_after_the_machine_finds_no_english_at_how_it_runs() {
+        reads(people.add(Role.ADMINISTRATOR, Reach.EVERYWHERE, null), Ruler.MILLIMETRES);
+        // what other tests left: nodes, reasons and sources have names of their own
+        db.update(JOB)
+                .set(JOB.STATE, "stopped")
+                .setNull(JOB.FAILURE)
+                .set(JOB.ENDED_AT, JOB.ASKED_AT)
+                .where(JOB.STATE.in("queued", "running", "failed"))
+                .execute();
+        db.deleteFrom(FORECAST_CHOICE).execute();
+        isSpanish("how-it-runs", "¿Está todo bien?", "La base de datos ocupa", "Fuentes de pronósticos");
     }
 
     @Test

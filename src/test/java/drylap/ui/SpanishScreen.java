@@ -61,7 +61,8 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
     static List<String> data() {
         return List.of(
                 "Quay Nine Mill Row west south II III QW MS America Los_Angeles",
-                "Test window-crew follow-on tester scheduler administrator seis");
+                "Test window-crew follow-on tester scheduler administrator seis",
+                "MB GB drylap backup");
     }
 
     static void open(String address) {

@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
 /**
@@ -28,8 +29,7 @@ class SharedFolders {
 
     private final ShownFolders folders;
     private final AtomicLong told = new AtomicLong();
-    private final Cache<Sight, Fetch> last =
-            Caffeine.newBuilder().expireAfterWrite(KEPT).maximumSize(MOST).build();
+    private final Cache<Sight, Fetch> last;
 
     /** Everything of a person by which it is decided what they see. */
     private record Sight(
@@ -38,8 +38,14 @@ class SharedFolders {
     /** @param told how many news had been told when it began */
     private record Fetch(long told, FutureTask<FolderShown> shown) {}
 
+    @Autowired
     SharedFolders(ShownFolders folders, News news) {
+        this(folders, news, KEPT);
+    }
+
+    SharedFolders(ShownFolders folders, News news, Duration kept) {
         this.folders = folders;
+        last = Caffeine.newBuilder().expireAfterWrite(kept).maximumSize(MOST).build();
         // this begins before any page does, so it is told before them
         news.listen(_ -> told.incrementAndGet());
     }
