@@ -27,7 +27,6 @@ public final class TrialNode {
 
     static final List<String> LASTING = List.of("-Xmx512m");
 
-
     private final Kind kind;
     private final int port = Ports.free();
     private final int door = Ports.free();

@@ -52,7 +52,9 @@ final class HoursTable {
                 Panels.text(
                         hour.open().isEmpty()
                                 ? say.it("nothing")
-                                : hour.open().stream().map(task -> say.it(Words.task(task))).collect(Collectors.joining(", "))));
+                                : hour.open().stream()
+                                        .map(task -> say.it(Words.task(task)))
+                                        .collect(Collectors.joining(", "))));
     }
 
     private static Span number(StripHour hour, ToDoubleFunction<Told> of, String unit) {

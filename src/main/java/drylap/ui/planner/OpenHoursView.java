@@ -79,7 +79,8 @@ class OpenHoursView extends Div implements FolderView, Spoken {
 
     private SpreadsheetLink spreadsheet(FolderShown shown, Facade facade) {
         String wall = shown.title(facade.id());
-        return new SpreadsheetLink(say, wall, HoursTable.called(say, wall), () -> HoursTable.of(say, shown, facade.id()));
+        return new SpreadsheetLink(
+                say, wall, HoursTable.called(say, wall), () -> HoursTable.of(say, shown, facade.id()));
     }
 
     private ForecastStrip strip(FolderShown shown, Facade facade) {

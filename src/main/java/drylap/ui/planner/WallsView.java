@@ -168,8 +168,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver, Spoken {
 
     private SpreadsheetLink spreadsheet(FolderShown now, Facade facade) {
         String wall = now.title(facade.id());
-        return new SpreadsheetLink(
-                say, wall, HoursTable.called(say, wall), () -> HoursTable.of(say, now, facade.id()));
+        return new SpreadsheetLink(say, wall, HoursTable.called(say, wall), () -> HoursTable.of(say, now, facade.id()));
     }
 
     private Section note(String words) {
