@@ -53,7 +53,7 @@ class AddressOnPaperTests {
 
     @Test
     void the_week_on_paper_has_the_addresses_of_its_sites_and_the_number_beside_the_trade() {
-        var week = WeekPaperPresenter.sheet(shown, WeekChoice.ALL, MORNING, "https://x");
+        var week = WeekPaperPresenter.sheet(Speech.ENGLISH, shown, WeekChoice.ALL, MORNING, "https://x");
 
         assertThat(week.where()).containsExactly("Quay Nine, 1 Invented Quay, Sample Harbour");
         assertThat(week.crews())
