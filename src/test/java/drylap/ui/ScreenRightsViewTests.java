@@ -18,10 +18,14 @@ import drylap.ui.planner.ViewTest;
 import drylap.ui.shell.Needs;
 import java.util.Arrays;
 import java.util.List;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
 
 /** Every role at the door of every screen. */
 @ViewTest
@@ -56,6 +60,29 @@ class ScreenRightsViewTests extends SpringBrowserlessTest {
                     .as("%s opens %s", role, screen.getSimpleName())
                     .isEqualTo(theirs);
         }
+    }
+
+    /** [ASVS 7.2.2] Neither is what a menu asks of every screen. */
+    @Test
+    @ExtendWith(OutputCaptureExtension.class)
+    void whoever_goes_where_they_may_not_is_logged_once_and_by_number(CapturedOutput said) {
+        var who = people.signIn(people.add(Role.WINDOW_CREW, Reach.EVERYWHERE, "window-1"));
+
+        assertThat(opens(screen("MyDayView"))).isTrue();
+        assertThat(said).doesNotContain("may not open");
+
+        assertThat(opens(screen("PeopleView"))).isFalse();
+        assertThat(said.toString().lines().filter(line -> line.contains("may not open")))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .endsWith("Refused: person %d (window crew) may not open PeopleView"
+                        .formatted(who.id().value()));
+    }
+
+    private static Class<? extends Component> screen(String name) {
+        return SCREENS.stream()
+                .filter(one -> one.getSimpleName().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -43,9 +43,13 @@ final class HoursTable {
                 Panels.time("", hour.at()),
                 hour.told().isPresent() ? number(hour, Told::rainMm, "mm") : Panels.text(say.it(hour.untold())),
                 number(hour, Told::chance, "%"),
-                Panels.text(hour.told().map(told -> yes(say, told.counts())).orElse("")),
+                Panels.text(hour.told()
+                        .map(told -> say.it(told.counts() ? "counts" : "does not count"))
+                        .orElse("")),
                 number(hour, Told::wall, "l/m²"),
-                Panels.text(hour.told().map(told -> yes(say, told.wets())).orElse("")),
+                Panels.text(hour.told()
+                        .map(told -> say.it(told.wets() ? "wets it" : "does not wet it"))
+                        .orElse("")),
                 number(hour, Told::gustMs, "m/s"),
                 number(hour, Told::celsius, "°C"),
                 Panels.text(say.it(hour.dark() ? "dark" : "light")),
@@ -61,9 +65,5 @@ final class HoursTable {
         return hour.told()
                 .map(told -> Panels.number("", of.applyAsDouble(told), unit))
                 .orElseGet(() -> Panels.text(""));
-    }
-
-    private static String yes(Speech say, boolean yes) {
-        return say.it(yes ? "yes" : "no");
     }
 }

@@ -7,14 +7,11 @@ import com.vaadin.flow.server.auth.NavigationContext;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import java.util.Arrays;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 
 /** Keeps people out of screens that are not theirs; what lies below the screens asks again. */
 @Component
 class ScreenRights implements NavigationAccessChecker {
-    private static final Logger LOG = LoggerFactory.getLogger(ScreenRights.class);
     private final transient SignedIn signedIn;
 
     ScreenRights(SignedIn signedIn) {
@@ -25,14 +22,9 @@ class ScreenRights implements NavigationAccessChecker {
     public AccessCheckResult check(NavigationContext way) {
         Class<?> screen = way.getNavigationTarget();
         if (way.isErrorHandling() || screen.isAnnotationPresent(AnonymousAllowed.class)) return way.allow();
-        var who = signedIn.find();
-        if (who.filter(one -> mayOpen(one, screen)).isPresent()) return way.allow();
-        who.ifPresent(one -> LOG.warn(
-                "Refused: person {} ({}) may not open {}",
-                one.id().value(),
-                one.role().words(),
-                screen.getSimpleName()));
-        return way.deny("not theirs to open");
+        return signedIn.find().filter(who -> mayOpen(who, screen)).isPresent()
+                ? way.allow()
+                : way.deny("not theirs to open");
     }
 
     static boolean mayOpen(Person who, Class<?> screen) {
