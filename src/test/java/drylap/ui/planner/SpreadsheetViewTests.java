@@ -122,7 +122,7 @@ class SpreadsheetViewTests extends SpringBrowserlessTest {
         assertThat(sheet.getRow(13).getCell(0).getLocalDateTimeCellValue()).isEqualTo("2026-04-13T12:00");
         assertThat(sheet.getRow(13).getCell(1).getNumericCellValue()).isEqualTo(1.0);
         assertThat(sheet.getRow(13).getCell(2).getNumericCellValue()).isEqualTo(80);
-        assertThat(sheet.getRow(13).getCell(3).getStringCellValue()).isEqualTo("yes");
+        assertThat(sheet.getRow(13).getCell(3).getStringCellValue()).isEqualTo("counts");
         assertThat(sheet.getRow(36).getCell(1).getNumericCellValue()).isZero();
         assertThat(sheet.getRow(37).getCell(1).getStringCellValue()).isEqualTo("beyond the forecast: climate only");
         assertThat(sheet.getRow(37).getCell(2)).isNull();
