@@ -3,6 +3,8 @@ package drylap.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.internal.JacksonUtils;
+import drylap.ui.components.WeekSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -32,7 +34,7 @@ public final class ScreenTexts {
     private static final Pattern LISTED_IN_RECORD = Pattern.compile("\"words\"\\s*:\\s*\\[([^\\]]*)\\]");
     private static final Pattern IN_DRAWING = Pattern.compile("<(?:text|title|desc)[^>]*>([^<]+)<");
 
-    private static final Set<String> RECORDS = Set.of("glyph", "wall", "strip", "week", "run");
+    private static final Set<String> RECORDS = Set.of("glyph", "wall", "strip", "run");
     private static final Set<String> DRAWINGS = Set.of("wide", "tall");
 
     private final List<String> texts = new ArrayList<>();
@@ -63,6 +65,10 @@ public final class ScreenTexts {
             var record = element.getPropertyRaw(name);
             if (record != null) noteRecord(record.toString());
         }
+        element.getComponent()
+                .filter(WeekSheet.class::isInstance)
+                .map(sheet -> ((WeekSheet) sheet).week())
+                .ifPresent(week -> noteRecord(JacksonUtils.beanToJson(week).toString()));
         for (String name : DRAWINGS) {
             String drawing = element.getProperty(name);
             if (drawing != null)
