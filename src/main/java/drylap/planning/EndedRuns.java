@@ -5,7 +5,6 @@ import static drylap.persistence.jooq.Tables.PLANNING_RUN;
 
 import drylap.security.Operation;
 import drylap.security.Person;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -32,17 +31,6 @@ public final class EndedRuns {
                 .where(JOB.ENDED_AT.isNotNull())
                 .orderBy(JOB.ENDED_AT.desc())
                 .limit(1)
-                .fetchOptional(row -> {
-                    var run = row.value1();
-                    return new Ended(
-                            row.value2(),
-                            new PlanProgress(
-                                    Duration.ofMillis(run.getElapsedMs()),
-                                    run.getMoves(),
-                                    run.getMedium(),
-                                    run.getSoft(),
-                                    run.getPlanned(),
-                                    run.getUnplanned()));
-                });
+                .fetchOptional(row -> new Ended(row.value2(), PlanningRuns.progress(row.value1())));
     }
 }

@@ -134,15 +134,20 @@ final class PlanningRuns {
                 new RunId(job.getId()),
                 RunState.Status.valueOf(job.getState().toUpperCase(Locale.ROOT)),
                 request(run).time(),
-                new PlanProgress(
-                        Duration.ofMillis(run.getElapsedMs()),
-                        run.getMoves(),
-                        run.getMedium(),
-                        run.getSoft(),
-                        run.getPlanned(),
-                        run.getUnplanned()),
+                progress(run),
                 points,
                 job.getFailure());
+    }
+
+    /** How far it has come. */
+    static PlanProgress progress(PlanningRunRecord run) {
+        return new PlanProgress(
+                Duration.ofMillis(run.getElapsedMs()),
+                run.getMoves(),
+                run.getMedium(),
+                run.getSoft(),
+                run.getPlanned(),
+                run.getUnplanned());
     }
 
     private static @Nullable Long milliseconds(@Nullable Duration time) {

@@ -36,7 +36,7 @@ final class JobMeters implements Measured {
                 true);
     }
 
-    /** @param how done, failed, or handed on where the node went down */
+    /** @param how done or failed */
     void ended(String kind, String how) {
         meters.counter("drylap.jobs.ended", "kind", kind, "how", how).increment();
     }

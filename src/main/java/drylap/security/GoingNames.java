@@ -25,6 +25,7 @@ final class GoingNames {
     private final PersonId id;
     private final List<String> names;
     private final List<String> ofPeople;
+    private final Map<String, List<Place>> places;
 
     /** @param name as it is now; those that they had before are looked for in what they did */
     GoingNames(DSLContext db, PersonId id, String name) {
@@ -32,6 +33,7 @@ final class GoingNames {
         this.id = id;
         this.names = new ArrayList<>(List.of(name));
         ofPeople = TextPlaces.ofPeople(db);
+        places = TextPlaces.all(db);
         for (String table : ofPeople)
             for (String other : db.fetch(
                             "select distinct person from %s where person_id = ?".formatted(table), id.value())
@@ -40,6 +42,11 @@ final class GoingNames {
 
     private boolean isPlaceholder(String other) {
         return other.equals(TakingAway.placeholder(id));
+    }
+
+    /** Where words stand, by table. */
+    Map<String, List<Place>> places() {
+        return places;
     }
 
     List<String> names() {
@@ -76,9 +83,9 @@ final class GoingNames {
     /** Takes the names out of all that may change but people and the history; the rows that did, by table. */
     List<Rows> takeOut() {
         List<Rows> changed = new ArrayList<>();
-        TextPlaces.all(db).forEach((table, places) -> {
+        places.forEach((table, all) -> {
             if (table.equals("person") || table.equals(HISTORY)) return;
-            long rows = takeOut(table, places);
+            long rows = takeOut(table, all);
             if (rows > 0) changed.add(new Rows(table, rows));
         });
         long answers = db.execute("""
@@ -90,19 +97,19 @@ final class GoingNames {
 
     /** The same of the history's lines. */
     long takeOutOfHistory() {
-        return takeOut(HISTORY, TextPlaces.all(db).getOrDefault(HISTORY, List.of()));
+        return takeOut(HISTORY, places.getOrDefault(HISTORY, List.of()));
     }
 
     /** A name beside the number of someone else is theirs. */
     private long takeOut(String table, List<Place> all) {
-        var places = all.stream().filter(Place::changes).toList();
-        if (places.isEmpty()) return 0;
+        var changing = all.stream().filter(Place::changes).toList();
+        if (changing.isEmpty()) return 0;
         String mine = ofPeople.contains(table) ? "(person_id is null or person_id = %d)".formatted(id.value()) : "true";
-        String sets = places.stream()
+        String sets = changing.stream()
                 .map(one -> "%1$s = case when %2$s then %3$s else %1$s end"
                         .formatted(TextPlaces.quoted(one.column()), condition(one, mine), one.without()))
                 .collect(Collectors.joining(", "));
-        String any = places.stream()
+        String any = changing.stream()
                 .map(one -> "(%s and %s)".formatted(condition(one, mine), one.holdsAName()))
                 .collect(Collectors.joining(" or "));
         return db.execute("update %s set %s where %s".formatted(TextPlaces.quoted(table), sets, any));
@@ -115,8 +122,8 @@ final class GoingNames {
     /** Rows in which the same words stay, by table. */
     List<Rows> staying() {
         List<Rows> staying = new ArrayList<>();
-        TextPlaces.all(db).forEach((table, places) -> {
-            String any = places.stream()
+        places.forEach((table, all) -> {
+            String any = all.stream()
                     .filter(one -> !one.changes() && !table.equals("person"))
                     .map(one -> "(%s)".formatted(one.holdsAName()))
                     .collect(Collectors.joining(" or "));

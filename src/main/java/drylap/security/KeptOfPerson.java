@@ -45,15 +45,15 @@ public final class KeptOfPerson {
             all.put("person", id.value());
             all.put("names", going.names());
             all.put("at", clock.instant().toString());
-            all.put("tables", tables(id));
+            all.put("tables", tables(id, going));
             return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(all);
         });
     }
 
-    private Map<String, List<Object>> tables(PersonId id) {
+    private Map<String, List<Object>> tables(PersonId id, GoingNames going) {
         Map<String, List<Object>> tables = new LinkedHashMap<>();
         var numbered = numbered();
-        TextPlaces.all(db).forEach((table, places) -> {
+        going.places().forEach((table, places) -> {
             String named = places.stream()
                     .map(one -> "(%s)".formatted(one.holdsAName()))
                     .collect(Collectors.joining(" or "));

@@ -3,43 +3,20 @@ package drylap.load;
 import java.io.IOException;
 import java.util.Random;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /** Somebody of the trade that follows, with the aprons open: takes released openings over, or gives one back. */
-final class FollowOn implements Worker {
+final class FollowOn extends AtPage {
     private static final double GIVES_BACK = 0.2;
     private static final int CHANGED_MEANWHILE = 412;
     private static final int NOT_NOW = 409;
 
-    private final Ground ground;
-    private final Browser browser;
-    private final String name;
-    private final Pushes pushes;
-    private @Nullable OpenPage aprons;
-
     FollowOn(Ground ground, String name, Pushes pushes) {
-        this.ground = ground;
-        this.name = name;
-        this.pushes = pushes;
-        browser = ground.browser();
-    }
-
-    @Override
-    public void comeIn() throws IOException, InterruptedException {
-        SignIn.as(ground, browser, name);
-        open();
-    }
-
-    private void open() throws IOException, InterruptedException {
-        aprons = ground.ask()
-                .timed(Kind.APRONS, () -> OpenPage.at(browser, "aprons", ""))
-                .follow(pushes::one);
+        super(ground, name, pushes, Kind.APRONS, "aprons");
     }
 
     @Override
     public void act(Random draw) throws IOException, InterruptedException {
-        leave();
-        open();
+        openAnew();
         String opening = ground.released().poll();
         if (opening == null) read(ground.anyOpening(draw));
         else decide(opening, draw.nextDouble() < GIVES_BACK);
@@ -74,12 +51,5 @@ final class FollowOn implements Worker {
     private static Browser.Answer decided(Browser.Answer answer) throws IOException {
         boolean trade = answer.status() == CHANGED_MEANWHILE || answer.status() == NOT_NOW;
         return trade ? answer : answer.good();
-    }
-
-    @Override
-    public void leave() throws IOException, InterruptedException {
-        OpenPage before = aprons;
-        aprons = null;
-        if (before != null) before.leave();
     }
 }

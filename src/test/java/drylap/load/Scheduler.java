@@ -2,46 +2,26 @@ package drylap.load;
 
 import java.io.IOException;
 import java.util.Random;
-import org.jspecify.annotations.Nullable;
 
 /** Has the week sheet open all the time, told of what changes; loads it anew, looks at the wall of an opening, prints the week. */
-final class Scheduler implements Worker {
+final class Scheduler extends AtPage {
     private static final double RELOADS = 0.5;
     private static final double PRINTS = 0.9;
 
-    private final Ground ground;
-    private final Browser browser;
-    private final String name;
-    private final Pushes pushes;
-    private @Nullable OpenPage sheet;
-
     Scheduler(Ground ground, String name, Pushes pushes) {
-        this.ground = ground;
-        this.name = name;
-        this.pushes = pushes;
-        browser = ground.browser();
-    }
-
-    @Override
-    public void comeIn() throws IOException, InterruptedException {
-        SignIn.as(ground, browser, name);
-        open();
-    }
-
-    private void open() throws IOException, InterruptedException {
-        sheet = ground.ask().timed(Kind.WEEK_SHEET, () -> OpenPage.at(browser, "week-sheet", ""));
-        sheet.follow(pushes::one);
+        super(ground, name, pushes, Kind.WEEK_SHEET, "week-sheet");
     }
 
     @Override
     public void act(Random draw) throws IOException, InterruptedException {
+        OpenPage sheet = page();
         if (sheet == null) open();
         else if (sheet.lost()) {
             ground.ask().failed(Kind.PUSHED, "a page's socket was closed");
-            open();
+            openAnew();
         }
         double what = draw.nextDouble();
-        if (what < RELOADS) reload();
+        if (what < RELOADS) openAnew();
         else if (what < PRINTS) lookAtWall(ground.anyOpening(draw));
         else
             ground.ask()
@@ -52,21 +32,9 @@ final class Scheduler implements Worker {
                                     .good());
     }
 
-    private void reload() throws IOException, InterruptedException {
-        leave();
-        open();
-    }
-
     private void lookAtWall(String opening) throws IOException, InterruptedException {
         ground.ask()
                 .timed(Kind.WALL, () -> OpenPage.at(browser, "walls", "opening=" + opening))
                 .leave();
-    }
-
-    @Override
-    public void leave() throws IOException, InterruptedException {
-        OpenPage before = sheet;
-        sheet = null;
-        if (before != null) before.leave();
     }
 }

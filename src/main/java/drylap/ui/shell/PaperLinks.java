@@ -28,16 +28,12 @@ public final class PaperLinks extends Div {
         addClassName("papers");
         add(new Span(words));
         for (Paper paper : papers) add(link(what, paper, address));
+        // papers are given to others, who may read another language
+        for (var other : Language.values()) if (other != say.language()) in(other, what, address, papers);
     }
 
-    /** Papers are given to others, who may read another language. */
     private static PaperLinks inHand(Speech say, String what, String address) {
-        return inHand(new PaperLinks(say, say.it("On paper:"), what, address, HAND), what, address, HAND);
-    }
-
-    private static PaperLinks inHand(PaperLinks links, String what, String address, Paper... papers) {
-        for (var other : Language.values()) if (other != links.say.language()) links.in(other, what, address, papers);
-        return links;
+        return new PaperLinks(say, say.it("On paper:"), what, address, HAND);
     }
 
     private void in(Language other, String what, String address, Paper... papers) {
@@ -62,11 +58,7 @@ public final class PaperLinks extends Div {
     public static PaperLinks week(Speech say, FolderId folder, boolean published, WeekChoice choice) {
         String address = "/papers/week.pdf?folder=%d&published=%s%s"
                 .formatted(folder.value(), published, query(choice.parameters()));
-        return inHand(
-                new PaperLinks(say, say.it("This week on paper:"), say.it("The week sheet"), address, WALL),
-                say.it("The week sheet"),
-                address,
-                WALL);
+        return new PaperLinks(say, say.it("This week on paper:"), say.it("The week sheet"), address, WALL);
     }
 
     /** What installs take. */
