@@ -7,6 +7,14 @@ export const weekSheetStyles = css`
   .days {
     display: none;
   }
+  .missed {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.4rem 0.8rem;
+    margin: 0 0 0.6rem;
+    color: var(--alarm);
+  }
   .bar {
     display: flex;
     flex-wrap: wrap;
@@ -35,6 +43,7 @@ export const weekSheetStyles = css`
     gap: 0.3rem;
     align-items: center;
   }
+  .missed button,
   .turn button,
   .days button {
     min-height: 2rem;

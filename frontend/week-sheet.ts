@@ -9,6 +9,7 @@ import { WeekDrag } from './week-drag';
 import { weekKey } from './week-key';
 import { weekSheetNarrow } from './week-sheet.narrow';
 import { weekSheetStyles } from './week-sheet.styles';
+import { WeekSource } from './week-source';
 import { blockAt, neighbour, rowsOf, same, type Chosen } from './week-walk';
 import { blockInWords, skyInWords } from './week-words';
 import type { Block, CrewDay, CrewRow, SheetDay, SkySpan, Span, Week } from './view-records';
@@ -22,6 +23,8 @@ const ROWS_AT_ONCE = 24;
 export class WeekSheet extends LitElement {
   static override styles = [shared, weekSheetStyles, weekBlockStyles, weekSheetNarrow];
 
+  /** Where the week is fetched. */
+  @property() src = '';
   @property({ attribute: false }) week: Week = { fromHour: 6, untilHour: 18, days: [], crews: [] };
   @state() private first = 0;
   @state() private today = 0;
@@ -31,6 +34,7 @@ export class WeekSheet extends LitElement {
   private entry: Chosen | undefined;
   /** The dates on which anybody works. */
   private workdays = new Set<string>();
+  private readonly source = new WeekSource(this);
   private readonly drag = new WeekDrag(this, () => this.shown);
 
   private get shown(): Span {
@@ -42,7 +46,7 @@ export class WeekSheet extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('week')) this.fitToWeek();
+    if (changed.has('week')) this.fitToWeek(changed.get('week')?.days.length ?? 0);
     this.entry = rowsOf(this.week, this.days)[0]?.[0];
     this.workdays = new Set(this.week.crews.flatMap((crew) => crew.days.filter((d) => d.shift).map((d) => d.date)));
   }
@@ -52,8 +56,8 @@ export class WeekSheet extends LitElement {
       requestAnimationFrame(() => setTimeout(() => (this.rowsDrawn += ROWS_AT_ONCE)));
   }
 
-  private fitToWeek(): void {
-    if (!this.hasUpdated) this.turnToNow();
+  private fitToWeek(daysBefore: number): void {
+    if (daysBefore === 0) this.turnToNow();
     if (this.first >= this.week.days.length) this.first = 0;
     if (this.today >= this.week.days.length) this.today = 0;
     if (!blockAt(this.week, this.chosen)) this.chosen = undefined;
@@ -61,7 +65,7 @@ export class WeekSheet extends LitElement {
 
   override render(): TemplateResult {
     const say = speechOf(this);
-    return html`${this.renderKey()} ${this.renderDayPicker()}
+    return html`${this.source.notice(say)} ${this.renderKey()} ${this.renderDayPicker()}
       <table aria-label=${say('Week sheet, crews by days')} @keydown=${this.onKey}>
         <thead>
           <tr>

@@ -70,6 +70,11 @@ public final class Browser {
         return send(request(path).GET());
     }
 
+    /** As browsers ask: what comes packed stays so, and is no text. */
+    Answer packed(String path) throws IOException, InterruptedException {
+        return send(request(path).header("Accept-Encoding", "gzip").GET());
+    }
+
     /** What a script of the page sends, with what keeps other sites from sending it. */
     Answer post(String path, String json, String... more) throws IOException, InterruptedException {
         var request = request(path).header("Content-Type", "application/json").header(header, token);

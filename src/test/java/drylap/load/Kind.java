@@ -4,6 +4,7 @@ package drylap.load;
 enum Kind {
     SIGN_IN("sign in"),
     WEEK_SHEET("week sheet, from address to drawn"),
+    WEEK("week that an open sheet was told of"),
     WALL("wall of an opening, from address to drawn"),
     WEEK_PAPER("week as PDF"),
     MY_DAY("My day, from address to drawn"),

@@ -2,6 +2,7 @@ package drylap.load;
 
 import java.io.IOException;
 import java.net.http.WebSocket;
+import java.util.Optional;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -15,6 +16,7 @@ import tools.jackson.databind.JsonNode;
  */
 final class OpenPage {
     private static final String GUARD = "for(;;);";
+    private static final Pattern WEEK = Pattern.compile("VAADIN/dynamic/resource/[^\"]*/week\\.json");
     private static final Pattern SYNC = Pattern.compile("\"syncId\":\\s*(\\d+)");
     private static final String DETAILS =
             "&v-sh=900&v-sw=1440&v-wh=900&v-ww=1440&v-bh=900&v-bw=1440&v-tzo=0&v-rtzo=0&v-dston=false&v-tzid=UTC&v-wn=load&v-td=false&v-pr=1";
@@ -87,6 +89,12 @@ final class OpenPage {
     /** What the server told when the screen was first shown. */
     String shown() {
         return shown;
+    }
+
+    /** The address of the week that a message tells of; nothing where it tells of none. */
+    static Optional<String> week(String message) {
+        var found = WEEK.matcher(message);
+        return found.find() ? Optional.of("/" + found.group()) : Optional.empty();
     }
 
     boolean lost() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import drylap.handoff.HandoffRequest;
 import drylap.handoff.Releases;
@@ -33,7 +34,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
-/** What the server pushes to an open page, read frame by frame. */
+/** What the server pushes to an open page, read frame by frame, and what the page fetches after it. */
 @PageTest
 class PushRightsBrowserTests {
     private static final OpeningId ONE = new OpeningId("QW1-01");
@@ -67,11 +68,12 @@ class PushRightsBrowserTests {
 
     private FolderId folder = new FolderId(0);
 
-    /** Someone with an open page, and all that was pushed to it. */
-    private record Listener(Page page, List<String> frames) {
+    /** Someone with an open page, and all that was pushed to it and fetched by it. */
+    private record Listener(Page page, List<String> frames, List<Response> weeks) {
         boolean heardOf(String what) {
             synchronized (frames) {
-                return frames.stream().anyMatch(frame -> frame.contains(what));
+                return frames.stream().anyMatch(frame -> frame.contains(what))
+                        || weeks.stream().anyMatch(week -> week.text().contains(what));
             }
         }
     }
@@ -99,6 +101,7 @@ class PushRightsBrowserTests {
         });
         // what goes to the others was sent before or with the last publication
         others.getFirst().page().waitForTimeout(1_500);
+        assertThat(others.get(2).weeks()).isNotEmpty();
         for (var other : others) {
             assertThat(other.heardOf("QW1-01")).as(other.page().url()).isFalse();
             assertThat(other.heardOf("Quay Nine")).as(other.page().url()).isFalse();
@@ -113,11 +116,15 @@ class PushRightsBrowserTests {
         page.onWebSocket(socket -> socket.onFrameReceived(frame -> {
             if (frame.text() != null) frames.add(frame.text());
         }));
+        List<Response> weeks = new ArrayList<>();
+        page.onResponse(answer -> {
+            if (answer.url().endsWith("/week.json")) weeks.add(answer);
+        });
         SignInPage.at(port).session(page, who);
         page.navigate("http://localhost:%d/%s".formatted(port, way));
         page.locator("main > *").first().waitFor();
         page.waitForTimeout(500);
-        return new Listener(page, frames);
+        return new Listener(page, frames, weeks);
     }
 
     private void publish() {

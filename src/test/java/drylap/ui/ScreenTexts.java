@@ -3,7 +3,6 @@ package drylap.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.internal.JacksonUtils;
 import drylap.ui.components.WeekSheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +67,7 @@ public final class ScreenTexts {
         element.getComponent()
                 .filter(WeekSheet.class::isInstance)
                 .map(sheet -> ((WeekSheet) sheet).week())
-                .ifPresent(week -> noteRecord(JacksonUtils.beanToJson(week).toString()));
+                .ifPresent(week -> noteRecord(week.json()));
         for (String name : DRAWINGS) {
             String drawing = element.getProperty(name);
             if (drawing != null)

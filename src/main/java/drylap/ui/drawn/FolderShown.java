@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import drylap.crews.Shift;
 import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
+import drylap.kernel.Reading;
 import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
@@ -11,6 +12,7 @@ import drylap.planning.StoredFolder;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.SiteWeather;
 import java.time.LocalDate;
@@ -18,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -30,6 +33,9 @@ public final class FolderShown {
     private final Map<FacadeId, Facade> facades;
     private final Map<OpeningId, Opening> openings;
     private final Map<SiteId, SiteWeather> weather = new LinkedHashMap<>();
+    private final Map<WeekAsked, DrawnWeek> weeks = new ConcurrentHashMap<>();
+
+    private record WeekAsked(Reading reading, WeekChoice choice) {}
 
     public FolderShown(StoredFolder stored, JobFolder folder, PlanChoice choice) {
         this.stored = stored;
@@ -60,6 +66,17 @@ public final class FolderShown {
 
     public PlanChoice choice() {
         return choice;
+    }
+
+    /** Drawn once, however many pages show it. */
+    public DrawnWeek week(Speech say, WeekChoice chosen) {
+        return weeks.computeIfAbsent(
+                new WeekAsked(say.reading(), chosen), _ -> DrawnWeek.of(WeekPresenter.week(say, this, chosen)));
+    }
+
+    /** Whether all that they hold is equal, so that one may stand for the other. */
+    public boolean shows(FolderShown other) {
+        return stored.equals(other.stored) && folder.equals(other.folder) && choice.equals(other.choice);
     }
 
     public Site site(SiteId id) {

@@ -23,7 +23,6 @@ import drylap.ui.drawn.LedgerSheet;
 import drylap.ui.drawn.NotPlanned;
 import drylap.ui.drawn.Run;
 import drylap.ui.drawn.WeekChoice;
-import drylap.ui.drawn.WeekPresenter;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
@@ -133,7 +132,7 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
 
     private void lay(FolderShown shown) {
         filter.show(shown);
-        sheet.show(WeekPresenter.week(say, shown, visits.choice()));
+        sheet.show(shown.week(say, visits.choice()));
         var choice = visits.choice();
         onPaper.removeAll();
         onPaper.add(

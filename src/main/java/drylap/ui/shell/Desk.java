@@ -133,6 +133,11 @@ public class Desk {
         reload(this::load);
     }
 
+    /** What lies there may have changed while no screen showed it: it is fetched when one does. */
+    void forget() {
+        shown = null;
+    }
+
     /** The same after news, once for all pages that are told of them. */
     void reloadTold() {
         reload(stored -> shared.load(signedIn.person(), stored, lookAtPublished));
@@ -165,6 +170,6 @@ public class Desk {
     }
 
     private FolderShown load(StoredFolder stored) {
-        return shownFolders.load(signedIn.person(), stored, lookAtPublished);
+        return shared.own(signedIn.person(), stored, lookAtPublished);
     }
 }

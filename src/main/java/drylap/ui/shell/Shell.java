@@ -120,7 +120,10 @@ public class Shell extends Div implements RouterLayout {
 
     private void lookAnew() {
         looking.set(false);
-        if (view == null || !desk.isTheirs()) return;
+        if (view == null || !desk.isTheirs()) {
+            desk.forget();
+            return;
+        }
         desk.reloadTold();
         showFolder();
     }

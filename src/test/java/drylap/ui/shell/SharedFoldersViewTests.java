@@ -94,4 +94,15 @@ class SharedFoldersViewTests {
 
         await().atMost(PATIENCE).until(() -> shared.load(who, stored, false) != before);
     }
+
+    @Test
+    void what_holds_the_same_is_kept_once_and_own_changes_are_seen_at_once() {
+        var before = shared.own(who, stored, false);
+        assertThat(shared.own(people.scheduler(), stored, false)).isSameAs(before);
+
+        WorkLine first = states.of(who, stored.id(), ONE).next().getFirst();
+        log.mark(who, MarkRequest.done(UUID.randomUUID(), stored.id(), ONE, first.code(), clock.instant()));
+
+        assertThat(shared.own(who, stored, false).folder()).isNotEqualTo(before.folder());
+    }
 }
