@@ -56,15 +56,22 @@ enum Fonts {
                 line.setLength(0);
             }
             if (!line.isEmpty()) line.append(' ');
-            word.codePoints().forEach(point -> {
-                if (!line.isEmpty() && width(line + Character.toString(point), size) > width) {
-                    lines.add(line.toString());
-                    line.setLength(0);
-                }
-                line.appendCodePoint(point);
-            });
+            // what fits beside the line fits in it; only words that are wider by themselves are looked at letter by
+            // letter
+            if (width(line + word, size) <= width) line.append(word);
+            else broken(word, line, lines, size, width);
         }
         if (!line.isEmpty() || lines.isEmpty()) lines.add(line.toString());
         return lines;
+    }
+
+    private void broken(String word, StringBuilder line, List<String> lines, float size, float width) {
+        word.codePoints().forEach(point -> {
+            if (!line.isEmpty() && width(line + Character.toString(point), size) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.appendCodePoint(point);
+        });
     }
 }

@@ -120,7 +120,11 @@ final class Sheet {
 
     /** A paragraph over the width of the page. */
     void paragraph(Style style, String words) {
-        for (String line : style.wrap(words, width())) {
+        paragraph(style, words, width());
+    }
+
+    void paragraph(Style style, String words, float width) {
+        for (String line : style.wrap(words, width)) {
             need(style.leading());
             pen.text(MARGIN, y + style.size(), style, line);
             y += style.leading();

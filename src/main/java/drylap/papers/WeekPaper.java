@@ -15,6 +15,9 @@ public final class WeekPaper {
     private static final float NAMES = 84;
     private static final float CODE = 84;
     private static final float PAD = 5;
+    /** The heads of the days take at most this part of a page. */
+    private static final float HEADS_OF_PAGE = 4;
+
     private static final Color LINE = new Color(0x8a94a3);
 
     private final WeekPlan plan;
@@ -40,15 +43,17 @@ public final class WeekPaper {
         }
     }
 
-    /** What the marks mean, what is to be heeded, and the code. */
+    /** What the marks mean, what is to be heeded, and the code; over as many pages as that takes. */
     private void above() {
         float from = sheet.y();
         float width = sheet.width() - CODE - 12;
-        float y = key(from);
-        for (String note : plan.notes()) y = sheet.lines(Style.WARNING, "! " + note, sheet.x(), y, width);
-        for (String site : plan.where()) y = sheet.lines(Style.TEXT, site, sheet.x(), y, width);
         QrCode.of(plan.link()).draw(pen, sheet.x() + sheet.width() - CODE, from - 8, CODE);
-        sheet.down(Math.max(y - from, CODE - 12) + 4);
+        sheet.down(key(from) - from);
+        for (String note : plan.notes()) sheet.paragraph(Style.WARNING, "! " + note, width);
+        for (String site : plan.where()) sheet.paragraph(Style.TEXT, site, width);
+        float code = from + CODE - 12;
+        if (sheet.page() == 1 && sheet.y() < code) sheet.down(code - sheet.y());
+        sheet.down(4);
     }
 
     private float key(float y) {
@@ -80,6 +85,7 @@ public final class WeekPaper {
         }
 
         void lay() {
+            sheet.need(sheet.emptyRoom() / 2);
             head();
             plan.crews().forEach(this::crew);
         }
@@ -89,17 +95,35 @@ public final class WeekPaper {
         }
 
         private void head() {
-            float tallest = 0;
-            for (int i = first; i < last; i++) {
-                Day day = plan.days().get(i);
-                float y = sheet.lines(Style.HEAD, day.name(), x(i) + PAD, sheet.y(), column - 2 * PAD);
-                for (String rain : day.rain()) y = sheet.lines(Style.TEXT, rain, x(i) + PAD, y, column - 2 * PAD);
-                tallest = Math.max(tallest, y - sheet.y());
-            }
-            sheet.down(tallest);
+            float deepest = sheet.y();
+            for (int i = first; i < last; i++)
+                deepest = Math.max(deepest, head(plan.days().get(i), x(i) + PAD));
+            sheet.down(deepest - sheet.y());
             for (int i = first; i < last; i++) hours(x(i) + PAD, sheet.y());
             sheet.down(Style.SMALL.leading() + 2);
             pen.line(1.2f, Style.INK, sheet.x(), sheet.y(), sheet.x() + sheet.width(), sheet.y());
+        }
+
+        /** Rain at a hundred sites would leave no room for the crews; theirs shows in their own strips, too. Answers where it ends. */
+        private float head(Day day, float x) {
+            float width = column - 2 * PAD;
+            float bottom = sheet.y() + sheet.emptyRoom() / HEADS_OF_PAGE;
+            float y = sheet.lines(Style.HEAD, day.name(), x, sheet.y(), width);
+            int told = 0;
+            for (String rain : day.rain()) {
+                if (y + Style.TEXT.height(rain, width) > bottom) break;
+                y = sheet.lines(Style.TEXT, rain, x, y, width);
+                told++;
+            }
+            int left = day.rain().size() - told;
+            return left == 0 ? y : sheet.lines(Style.TEXT, more(left), x, y, width);
+        }
+
+        private String more(int sites) {
+            return plan.say()
+                    .it(
+                            "{0, plural, one {Rain at # more site: see the strips} other {Rain at # more sites: see the strips}}",
+                            sites);
         }
 
         /** Where the strips of the column begin and end, and noon. */

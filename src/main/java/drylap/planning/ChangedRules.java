@@ -107,7 +107,12 @@ public final class ChangedRules implements RulesOfSite {
     /** For work that acts for nobody. */
     @Override
     public Rules of(FolderId folder, SiteId site) {
-        return of(folder, Reach.EVERYWHERE).at(site);
+        return of(folder).at(site);
+    }
+
+    @Override
+    public RuleBook of(FolderId folder) {
+        return of(folder, Reach.EVERYWHERE);
     }
 
     RuleBook of(FolderId folder, Reach reach) {

@@ -3,6 +3,7 @@ package drylap.progress;
 import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Reach;
+import drylap.kernel.RuleBook;
 import drylap.kernel.Rules;
 import drylap.kernel.SiteId;
 import drylap.security.NotAllowed;
@@ -81,12 +82,13 @@ public final class OpeningStates {
     private List<OpeningState> within(FolderId folder, Reach reach) {
         var replay = new Replay(folder, clock.instant());
         var ofOpening = marks.of(folder, reach);
+        RuleBook book = rules.of(folder);
         Map<SiteId, Rules> ofSite = new HashMap<>();
         return openings.within(folder, reach).stream()
                 .map(opening -> replay.of(
                         opening,
                         ofOpening.getOrDefault(opening.id(), List.of()),
-                        ofSite.computeIfAbsent(opening.facade().site(), site -> rules.of(folder, site))))
+                        ofSite.computeIfAbsent(opening.facade().site(), book::at)))
                 .toList();
     }
 }

@@ -83,6 +83,38 @@ class WeekPaperTests {
         return "C%dD%dS%dO%d".formatted(crew, day, stay, opening);
     }
 
+    /** A hundred sites where it rains each day: their lines alone are higher than a page. */
+    @ParameterizedTest
+    @EnumSource(names = {"A3", "TABLOID"})
+    void rain_at_many_sites_leaves_room_for_every_crew(Paper paper) throws IOException {
+        var usual = plan(7, 3, 4, 5);
+        var sites = IntStream.range(0, 100).mapToObj("Site %d"::formatted).toList();
+        var days = usual.days().stream()
+                .map(day -> new Day(
+                        day.name(),
+                        sites.stream().map("Rain at %s: 13:00–17:00"::formatted).toList()))
+                .toList();
+        var where = sites.stream().map("%s, 1 Invented Quay"::formatted).toList();
+        var many = new WeekPlan(
+                usual.say(), "Many sites", "", usual.notes(), where, LINK, 6 * 60, 20 * 60, days, usual.crews());
+
+        byte[] pdf = WeekPaper.pdf(many, paper);
+
+        String text = ReadPaper.flat(ReadPaper.text(pdf));
+        for (String site : where) assertThat(text).contains(site);
+        for (int crew = 0; crew < 3; crew++)
+            assertThat(text).containsPattern("\\b%s\\b".formatted(name(crew, 5, 3, 4)));
+        assertThat(text)
+                .contains("Rain at Site 0: 13:00–17:00")
+                .containsPattern("Rain at \\d+ more sites: see the strips");
+        try (var document = Loader.loadPDF(pdf)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++)
+                assertThat(ReadPaper.outside(document, page, paper))
+                        .as("page %d", page)
+                        .isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"A3", "TABLOID"})
     void a_week_of_many_crews_is_whole_over_as_many_pages_as_it_takes(Paper paper) throws IOException {

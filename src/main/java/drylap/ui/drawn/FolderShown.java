@@ -8,6 +8,7 @@ import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
 import drylap.planning.Plan;
+import drylap.planning.PublishedVisit;
 import drylap.planning.StoredFolder;
 import drylap.sites.Facade;
 import drylap.sites.Opening;
@@ -16,10 +17,13 @@ import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.SiteWeather;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -32,7 +36,11 @@ public final class FolderShown {
     private final Map<SiteId, Site> sites;
     private final Map<FacadeId, Facade> facades;
     private final Map<OpeningId, Opening> openings;
-    private final Map<SiteId, SiteWeather> weather = new LinkedHashMap<>();
+    private final LocalDate firstDay;
+    private final LocalDate lastDay;
+    /** Worked out where it is asked for: a page shows few of a hundred sites. */
+    private final Map<SiteId, SiteWeather> weather = new ConcurrentHashMap<>();
+
     private final Map<WeekAsked, DrawnWeek> weeks = new ConcurrentHashMap<>();
 
     private record WeekAsked(Reading reading, WeekChoice choice) {}
@@ -44,7 +52,9 @@ public final class FolderShown {
         sites = byId(folder.sites(), Site::id);
         facades = byId(folder.facades(), Facade::id);
         openings = byId(folder.openings(), Opening::id);
-        for (Site site : folder.sites()) weather.put(site.id(), weatherOf(site));
+        var days = folder.shifts().stream().map(Shift::date).sorted().toList();
+        firstDay = days.isEmpty() ? importDay() : days.getFirst();
+        lastDay = days.isEmpty() ? firstDay : days.getLast();
     }
 
     public StoredFolder stored() {
@@ -74,9 +84,44 @@ public final class FolderShown {
                 new WeekAsked(say.reading(), chosen), _ -> DrawnWeek.of(WeekPresenter.week(say, this, chosen)));
     }
 
-    /** Whether all that they hold is equal, so that one may stand for the other. */
-    public boolean shows(FolderShown other) {
-        return stored.equals(other.stored) && folder.equals(other.folder) && choice.equals(other.choice);
+    /**
+     * Of two fetches of the same folder, this the earlier: this one where they hold the same, else the newer one, with the weather and the weeks that
+     * were worked out for this one where they are still those. A mark changes neither.
+     */
+    public FolderShown orNewer(FolderShown newer) {
+        if (stored.equals(newer.stored) && folder.equals(newer.folder) && choice.equals(newer.choice)) return this;
+        if (weatherIsThatOf(newer)) {
+            newer.weather.putAll(weather);
+            if (workIsThatOf(newer)) newer.weeks.putAll(weeks);
+        }
+        return newer;
+    }
+
+    private boolean weatherIsThatOf(FolderShown newer) {
+        return firstDay.equals(newer.firstDay)
+                && lastDay.equals(newer.lastDay)
+                && folder.rules().equals(newer.folder.rules())
+                && folder.sites().equals(newer.folder.sites())
+                && folder.forecasts().equals(newer.folder.forecasts());
+    }
+
+    private boolean workIsThatOf(FolderShown newer) {
+        return choice.equals(newer.choice)
+                && folder.crews().equals(newer.folder.crews())
+                && folder.shifts().equals(newer.folder.shifts())
+                && pinned(folder).equals(pinned(newer.folder))
+                && bare(folder).equals(bare(newer.folder));
+    }
+
+    private static List<PublishedVisit> pinned(JobFolder folder) {
+        return folder.published().stream().filter(PublishedVisit::pinned).toList();
+    }
+
+    /** Whatever was done at them. */
+    private static List<Opening> bare(JobFolder folder) {
+        return folder.openings().stream()
+                .map(opening -> opening.standing(0, null, Set.of()))
+                .toList();
     }
 
     public Site site(SiteId id) {
@@ -97,7 +142,7 @@ public final class FolderShown {
     }
 
     public SiteWeather weather(SiteId id) {
-        return found(weather, id);
+        return weather.computeIfAbsent(id, asked -> weatherOf(site(asked)));
     }
 
     public String title(FacadeId id) {
@@ -106,19 +151,16 @@ public final class FolderShown {
 
     /** The first day of any shift; the import day where there is none. */
     LocalDate firstDay() {
-        return folder.shifts().stream()
-                .map(Shift::date)
-                .min(LocalDate::compareTo)
-                .orElseGet(() -> stored.importedAt()
-                        .atZone(folder.sites().getFirst().zone())
-                        .toLocalDate());
+        return firstDay;
     }
 
     LocalDate lastDay() {
-        return folder.shifts().stream()
-                .map(Shift::date)
-                .max(LocalDate::compareTo)
-                .orElseGet(this::firstDay);
+        return lastDay;
+    }
+
+    private LocalDate importDay() {
+        ZoneId zone = folder.sites().stream().findFirst().map(Site::zone).orElse(ZoneOffset.UTC);
+        return LocalDate.ofInstant(stored.importedAt(), zone);
     }
 
     private SiteWeather weatherOf(Site site) {

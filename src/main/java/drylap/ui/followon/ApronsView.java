@@ -18,7 +18,6 @@ import drylap.sites.Site;
 import drylap.speech.Speech;
 import drylap.ui.components.FacadeDrawing;
 import drylap.ui.drawn.ApronFacts;
-import drylap.ui.drawn.ApronPresenter;
 import drylap.ui.drawn.ApronSheet;
 import drylap.ui.drawn.ApronSheetPresenter;
 import drylap.ui.drawn.Aprons;
@@ -34,6 +33,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Which aprons wait for the trade that follows, on one facade at a time. */
@@ -104,7 +104,7 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
         });
         drawing.onOpeningChosen(this::choose);
         add(notice, empty, wall, apron, booked);
-        Live.follow(this, news, TOPICS, this::refresh);
+        Live.follow(this, news, TOPICS, this::refreshTold);
     }
 
     @Override
@@ -159,14 +159,23 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
     }
 
     private void refresh() {
+        refresh(desk::facts);
+    }
+
+    private void refreshTold() {
+        refresh(desk::toldFacts);
+    }
+
+    private void refresh(Function<Person, Optional<ApronFacts>> fetch) {
         signedIn.find()
                 .filter(who -> who.may(Operation.SEE_APRONS))
                 .ifPresentOrElse(
-                        this::show, () -> getUI().ifPresent(ui -> ui.getPage().reload()));
+                        who -> show(who, fetch.apply(who)),
+                        () -> getUI().ifPresent(ui -> ui.getPage().reload()));
     }
 
-    private void show(Person who) {
-        var found = desk.facts(who).filter(facts -> !facts.states().isEmpty());
+    private void show(Person who, Optional<ApronFacts> all) {
+        var found = all.filter(facts -> !facts.states().isEmpty());
         empty.setVisible(found.isEmpty());
         wall.setVisible(found.isPresent());
         apron.setVisible(found.isPresent());
@@ -178,7 +187,7 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
     }
 
     private Shown look(ApronFacts facts, Person who) {
-        var aprons = ApronPresenter.aprons(facts, who);
+        var aprons = desk.aprons(facts, who);
         var face = Optional.ofNullable(chosen)
                 .flatMap(aprons::faceOf)
                 .filter(one -> facade == null || one.id().equals(facade))

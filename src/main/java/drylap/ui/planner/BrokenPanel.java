@@ -1,9 +1,7 @@
 package drylap.ui.planner;
 
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.UIDetachedException;
-import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
@@ -19,6 +17,7 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Scope;
@@ -27,8 +26,6 @@ import org.springframework.context.annotation.Scope;
 @SpringComponent
 @Scope("prototype")
 final class BrokenPanel extends Div {
-    private static final int LINES_AT_FIRST = 12;
-
     private final transient BreaksDesk desk;
     private final transient Reach reach;
     private final transient Speech say;
@@ -53,6 +50,7 @@ final class BrokenPanel extends Div {
             draw(shown.name(), atHand.get());
             return;
         }
+        if (drawn == null) desk.lately(say, shown, reach).ifPresent(one -> draw(shown.name(), one));
         asked.set(shown);
         getElement().getNode().runWhenAttached(this::begin);
     }
@@ -65,14 +63,19 @@ final class BrokenPanel extends Div {
 
     private void work(UI ui) {
         try {
+            desk.rest();
             FolderShown next = asked.getAndSet(null);
-            BrokenVisits broken = next == null ? null : desk.workOut(say, next, reach);
-            String where = next == null ? "" : next.name();
+            var broken = next == null ? Optional.<BrokenVisits>empty() : desk.workOut(say, next, reach);
             ui.access(() -> {
                 working = false;
+                if (next != null)
+                    broken.or(() -> desk.lately(say, next, reach)).ifPresent(one -> draw(next.name(), one));
+                // where others came first it has to wait once more
+                if (next != null && broken.isEmpty()) asked.compareAndSet(null, next);
                 if (asked.get() != null) begin(ui);
-                else if (broken != null) draw(where, broken);
             });
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
         } catch (UIDetachedException gone) {
             // whoever left does not need it any more
         }
@@ -91,10 +94,11 @@ final class BrokenPanel extends Div {
                 say.it("The published plan cannot be kept here as things stand. Plan again, or move these visits.")));
         NativeTable table = Panels.table(
                 say.it("Opening"), say.it("Task"), say.it("Published for"), say.it("Why it does not hold"));
-        panel.add(table);
+        String all = say.it("Show all {0} broken visits", many);
+        panel.add(
+                new LongTable(say, all, table, broken.rows(), row -> line(table, row)),
+                new SpreadsheetLink(say, where, say.it("Broken visits"), () -> whole(broken.rows())));
         add(panel);
-        panel.add(new SpreadsheetLink(say, where, say.it("Broken visits"), () -> whole(broken.rows())));
-        fill(panel, table, broken.rows());
     }
 
     /** All of them, with time and crew apart. */
@@ -118,18 +122,6 @@ final class BrokenPanel extends Div {
                     Panels.text(row.why()));
         }
         return table;
-    }
-
-    private void fill(Component panel, NativeTable table, List<Row> rows) {
-        rows.stream().limit(LINES_AT_FIRST).forEach(row -> line(table, row));
-        if (rows.size() <= LINES_AT_FIRST) return;
-        var all = new Button(say.it("Show all {0}", rows.size()));
-        all.setAriaLabel(say.it("Show all {0} broken visits", rows.size()));
-        all.addClickListener(_ -> {
-            rows.stream().skip(LINES_AT_FIRST).forEach(row -> line(table, row));
-            all.removeFromParent();
-        });
-        panel.getElement().appendChild(all.getElement());
     }
 
     private void line(NativeTable table, Row row) {

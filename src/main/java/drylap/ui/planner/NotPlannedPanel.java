@@ -11,6 +11,7 @@ import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.NotPlanned;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the plan leaves out, and why. */
 final class NotPlannedPanel extends Div {
@@ -38,27 +39,41 @@ final class NotPlannedPanel extends Div {
         var summary = new Span(
                 Panels.text(String.valueOf(group.rows().size()), "count"), Panels.text(group.reason(), "strong"));
         summary.addClassName("reason");
-        NativeTable table = table(group);
         var details = new Details(
                 summary,
                 new Paragraph(group.remedy()),
-                table,
-                new SpreadsheetLink(say, where, say.it("Not planned: {0}", group.reason()), table));
+                table(group),
+                new SpreadsheetLink(say, where, say.it("Not planned: {0}", group.reason()), () -> whole(group)));
         details.setOpened(group.rows().size() <= 8);
         return details;
     }
 
-    private NativeTable table(NotPlanned.Group group) {
+    private LongTable table(NotPlanned.Group group) {
         NativeTable table = Panels.table(
                 say.it("Opening"), say.it("Task"), say.it("Where"), say.it("Why"), say.it("What would plan it"));
-        for (NotPlanned.Row row : group.rows())
-            Panels.row(
-                    table,
-                    WallsView.link(new OpeningId(row.opening())),
-                    new Span(Panels.mark(row.taskCode()), Panels.text(row.task())),
-                    Panels.text(row.place()),
-                    Panels.text(row.detail()),
-                    remedies.of(row).<Component>map(ask -> ask).orElseGet(() -> Panels.text("")));
+        String all =
+                say.it("Show all {0} that are not planned: {1}", group.rows().size(), group.reason());
+        return new LongTable(
+                say,
+                all,
+                table,
+                group.rows(),
+                row -> line(
+                        table, row, remedies.of(row).<Component>map(ask -> ask).orElseGet(() -> Panels.text(""))));
+    }
+
+    private NativeTable whole(NotPlanned.Group group) {
+        NativeTable table = Panels.table(say.it("Opening"), say.it("Task"), say.it("Where"), say.it("Why"));
+        group.rows().forEach(row -> line(table, row));
         return table;
+    }
+
+    private static void line(NativeTable table, NotPlanned.Row row, Component... more) {
+        Stream<Component> told = Stream.of(
+                WallsView.link(new OpeningId(row.opening())),
+                new Span(Panels.mark(row.taskCode()), Panels.text(row.task())),
+                Panels.text(row.place()),
+                Panels.text(row.detail()));
+        Panels.row(table, Stream.concat(told, Stream.of(more)).toArray(Component[]::new));
     }
 }

@@ -25,6 +25,7 @@ import drylap.ui.shell.Desk;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** What a scheduler does to single visits, and what of the sheet they want to see, as long as the page is open. */
@@ -85,16 +86,12 @@ class VisitDesk {
         return () -> reasons.why(who, seen).map(why -> WhySheet.of(say, shown, why, reasons.moves(who, seen)));
     }
 
-    /** Whether the person may ask what would plan a task. */
-    boolean mayExplain() {
-        return signedIn.person().may(Operation.MOVE_VISIT);
-    }
-
-    /** To be asked beside the page. */
-    Supplier<Optional<String>> remedy(VisitSeen seen) {
+    /** Answers what would plan a task, to be asked beside the page; nothing where the person may not ask. */
+    Optional<Function<VisitSeen, Optional<String>>> remedies() {
         Person who = signedIn.person();
         Speech say = new Speech(who.reading());
-        return () -> reasons.remedy(who, seen).map(remedy -> WhySheet.remedy(say, remedy));
+        if (!who.may(Operation.MOVE_VISIT)) return Optional.empty();
+        return Optional.of(seen -> reasons.remedy(who, seen).map(remedy -> WhySheet.remedy(say, remedy)));
     }
 
     MoveResult move(VisitSeen seen, CrewId crew, Instant start) {

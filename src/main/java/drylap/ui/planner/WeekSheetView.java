@@ -10,6 +10,7 @@ import com.vaadin.flow.router.Route;
 import drylap.kernel.Coded;
 import drylap.kernel.OpeningId;
 import drylap.kernel.Task;
+import drylap.moving.VisitSeen;
 import drylap.planning.Plan;
 import drylap.planning.TaskWords;
 import drylap.security.Operation;
@@ -29,6 +30,7 @@ import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
 import drylap.ui.shell.Spoken;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The scheduler's first screen: what must be covered now, who goes where, what is left out, what it costs. */
@@ -109,8 +111,14 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
         cover.show(shown.name(), CoverNowList.of(say, shown));
         lay(shown);
         foot.removeAll();
+        // asked once: of a large job thousands of rows may be left out
+        var remedies = visits.remedies();
         foot.add(new NotPlannedPanel(
-                say, shown.name(), NotPlanned.of(say, shown), shown.plan().isPresent(), row -> remedy(shown, row)));
+                say,
+                shown.name(),
+                NotPlanned.of(say, shown),
+                shown.plan().isPresent(),
+                row -> remedies.flatMap(ask -> remedy(shown, row, ask))));
         shown.plan()
                 .map(Plan::ledger)
                 .map(ledger -> LedgerSheet.of(say, ledger))
@@ -118,16 +126,17 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
                 .ifPresent(foot::add);
     }
 
-    private Optional<BesidePage> remedy(FolderShown shown, NotPlanned.Row row) {
-        if (!visits.mayExplain()) return Optional.empty();
+    private Optional<BesidePage> remedy(
+            FolderShown shown, NotPlanned.Row row, Function<VisitSeen, Optional<String>> ask) {
         Task task = Coded.of(Task.class, row.taskCode());
-        return visits.seen(shown, new OpeningId(row.opening()), task)
-                .map(visits::remedy)
-                .map(ask -> new BesidePage(
+        var opening = new OpeningId(row.opening());
+        return visits.seen(shown, opening, task)
+                .map(seen -> new BesidePage(
                         say,
                         say.it("Find out"),
-                        say.it("Find out what would plan the {0}", TaskWords.at(task, new OpeningId(row.opening()))),
-                        () -> new Paragraph(ask.get().orElseGet(() -> say.it("It is planned by now, or done.")))));
+                        say.it("Find out what would plan the {0}", TaskWords.at(task, opening)),
+                        () -> new Paragraph(
+                                ask.apply(seen).orElseGet(() -> say.it("It is planned by now, or done.")))));
     }
 
     private void lay(FolderShown shown) {

@@ -140,7 +140,7 @@ public class Desk {
 
     /** The same after news, once for all pages that are told of them. */
     void reloadTold() {
-        reload(stored -> shared.load(signedIn.person(), stored, lookAtPublished));
+        reload(stored -> shared.told(signedIn.person(), stored, lookAtPublished));
     }
 
     private void reload(Function<StoredFolder, FolderShown> load) {

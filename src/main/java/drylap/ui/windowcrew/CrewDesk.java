@@ -6,6 +6,7 @@ import drylap.planning.Plans;
 import drylap.planning.Publication;
 import drylap.planning.Publications;
 import drylap.planning.StoredFolder;
+import drylap.platform.News;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.speech.Speech;
@@ -15,6 +16,8 @@ import drylap.ui.drawn.CrewDay;
 import drylap.ui.drawn.CrewDayPresenter;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlanChoice;
+import drylap.ui.shell.Shared;
+import drylap.ui.shell.Sight;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,18 +31,30 @@ class CrewDesk {
     private final CurrentFolders current;
     private final Plans plans;
     private final Clock clock;
+    private final Shared<FolderShown> shared;
 
-    CrewDesk(Publications publications, CurrentFolders current, Plans plans, Clock clock) {
+    CrewDesk(Publications publications, CurrentFolders current, Plans plans, Clock clock, News news) {
         this.publications = publications;
         this.current = current;
         this.plans = plans;
         this.clock = clock;
+        shared = new Shared<>(news, FolderShown::orNewer);
     }
 
     /** Nothing before anything was published. */
     Optional<FolderShown> shown(Person who) {
         who.demand(Operation.SEE_CREW_DAY);
-        return publications.inWork().flatMap(publications::latest).map(published -> shown(who, published));
+        return published().map(one -> shared.own(Sight.of(who, one), () -> shown(who, one)));
+    }
+
+    /** The same after news, once for all pages that are told of them. */
+    Optional<FolderShown> told(Person who) {
+        who.demand(Operation.SEE_CREW_DAY);
+        return published().map(one -> shared.told(Sight.of(who, one), () -> shown(who, one)));
+    }
+
+    private Optional<Publication> published() {
+        return publications.inWork().flatMap(publications::latest);
     }
 
     /** Whose day this person may look at: their own crew's, or, for whoever plans, anyone's. */

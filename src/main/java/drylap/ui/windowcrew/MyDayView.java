@@ -15,6 +15,7 @@ import drylap.kernel.FolderId;
 import drylap.kernel.OpeningId;
 import drylap.platform.News;
 import drylap.security.Operation;
+import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.speech.Speech;
 import drylap.speech.Unfit;
@@ -25,7 +26,9 @@ import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
 import drylap.ui.shell.Spoken;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Where the crew goes today, in order, and what is ready. */
 @Route("my-day")
@@ -67,7 +70,7 @@ class MyDayView extends Div implements Spoken {
         rain.setText(say.it("Rain coming? What to close or cover first"));
         rain.addClassName("way-on");
         add(crews, title, days, rain, notice, nothing, stops, load);
-        Live.follow(this, news, TOPICS, this::refresh);
+        Live.follow(this, news, TOPICS, () -> refresh(desk::told));
         refresh();
     }
 
@@ -82,11 +85,15 @@ class MyDayView extends Div implements Spoken {
 
     /** Asks for everything anew, the person's rights too. */
     private void refresh() {
+        refresh(desk::shown);
+    }
+
+    private void refresh(Function<Person, Optional<FolderShown>> fetch) {
         stops.removeAll();
         load.removeAll();
         var who = signedIn.find().filter(one -> one.may(Operation.SEE_CREW_DAY));
         rain.setVisible(who.filter(one -> one.may(Operation.CALL_RAIN)).isPresent());
-        var shown = who.flatMap(desk::shown);
+        var shown = who.flatMap(fetch);
         var theirs = shown.map(folder -> desk.crews(who.orElseThrow(), folder)).orElse(java.util.List.of());
         CrewId before = crews.getValue();
         var chosen = before != null && theirs.contains(before) ? before : null;

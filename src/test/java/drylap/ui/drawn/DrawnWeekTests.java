@@ -52,8 +52,10 @@ class DrawnWeekTests {
     }
 
     @Test
-    void a_folder_shows_what_another_does_until_anything_differs() {
-        assertThat(planned("09:00").shows(planned("09:00"))).isTrue();
-        assertThat(planned("09:00").shows(planned("09:30"))).isFalse();
+    void of_two_folders_the_newer_is_shown_only_where_anything_differs() {
+        FolderShown shown = planned("09:00");
+        assertThat(shown.orNewer(planned("09:00"))).isSameAs(shown);
+        FolderShown newer = planned("09:30");
+        assertThat(shown.orNewer(newer)).isSameAs(newer);
     }
 }

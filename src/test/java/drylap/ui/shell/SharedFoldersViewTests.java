@@ -72,27 +72,27 @@ class SharedFoldersViewTests {
     @Test
     void people_with_the_same_rights_share_a_fetch() {
         var other = people.scheduler();
-        await().atMost(PATIENCE).until(() -> shared.load(who, stored, false) == shared.load(other, stored, false));
+        await().atMost(PATIENCE).until(() -> shared.told(who, stored, false) == shared.told(other, stored, false));
     }
 
     @Test
     void whoever_sees_other_sites_never_gets_what_another_sees() {
         var miller = people.add(Role.SCHEDULER, Reach.of(Set.of(new SiteId("M"))), null);
-        shared.load(who, stored, false);
+        shared.told(who, stored, false);
 
-        assertThat(shared.load(miller, stored, false).folder().sites())
+        assertThat(shared.told(miller, stored, false).folder().sites())
                 .hasSizeLessThan(
-                        shared.load(who, stored, false).folder().sites().size());
+                        shared.told(who, stored, false).folder().sites().size());
     }
 
     @Test
     void what_was_fetched_before_a_mark_is_not_shown_after_its_news() {
-        var before = shared.load(who, stored, false);
+        var before = shared.told(who, stored, false);
 
         WorkLine first = states.of(who, stored.id(), ONE).next().getFirst();
         log.mark(who, MarkRequest.done(UUID.randomUUID(), stored.id(), ONE, first.code(), clock.instant()));
 
-        await().atMost(PATIENCE).until(() -> shared.load(who, stored, false) != before);
+        await().atMost(PATIENCE).until(() -> shared.told(who, stored, false) != before);
     }
 
     @Test
