@@ -24,6 +24,7 @@ public final class OpeningStates {
     private final Marks marks;
     private final RulesOfSite rules;
     private final Clock clock;
+    private final Replay.Judge judge = new Replay.Judge();
 
     OpeningStates(Openings openings, Marks marks, RulesOfSite rules, Clock clock) {
         this.openings = openings;
@@ -75,12 +76,12 @@ public final class OpeningStates {
     }
 
     private OpeningState replay(FolderId folder, Opening opening, List<Mark> log) {
-        return new Replay(folder, clock.instant())
+        return new Replay(folder, clock.instant(), judge)
                 .of(opening, log, rules.of(folder, opening.facade().site()));
     }
 
     private List<OpeningState> within(FolderId folder, Reach reach) {
-        var replay = new Replay(folder, clock.instant());
+        var replay = new Replay(folder, clock.instant(), judge);
         var ofOpening = marks.of(folder, reach);
         RuleBook book = rules.of(folder);
         Map<SiteId, Rules> ofSite = new HashMap<>();

@@ -1,5 +1,7 @@
 package drylap.progress;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import drylap.assembly.AsBuilt;
 import drylap.assembly.RainCheck;
 import drylap.assembly.WorkLine;
@@ -8,31 +10,42 @@ import drylap.kernel.FolderId;
 import drylap.kernel.Rules;
 import drylap.sites.Opening;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Turns an opening and its entries into its state; many openings of a season stand alike, so each standing is judged once. */
+/** Turns an opening and its entries into its state. */
 final class Replay {
     private record Standing(AsBuilt built, RainCheck check, List<WorkLine> next) {}
 
     private record Key(WorkList list, Set<String> done) {}
 
+    /** Many openings of many jobs stand alike, and how they stand follows from the key alone: each standing is judged once. */
+    static final class Judge {
+        private static final int MOST = 20_000;
+        private final Cache<Key, Standing> judged =
+                Caffeine.newBuilder().maximumSize(MOST).build();
+
+        private Standing of(WorkList list, Set<String> done) {
+            return judged.get(new Key(list, done), Replay::judge);
+        }
+    }
+
     private final FolderId folder;
     private final Instant now;
-    private final Map<Key, Standing> judged = new HashMap<>();
+    private final Judge judge;
 
-    Replay(FolderId folder, Instant now) {
+    Replay(FolderId folder, Instant now, Judge judge) {
         this.folder = folder;
         this.now = now;
+        this.judge = judge;
     }
 
     /** @param marks the opening's own, in the order of their ids */
     OpeningState of(Opening opening, List<Mark> marks, Rules rules) {
         var done = done(opening, marks);
-        var standing = judged.computeIfAbsent(new Key(opening.workList(), Set.copyOf(done.keySet())), Replay::judge);
+        var standing = judge.of(opening.workList(), Set.copyOf(done.keySet()));
         var lines = opening.workList().lines().stream()
                 .filter(line -> done.containsKey(line.code()))
                 .map(line -> done.getOrDefault(line.code(), new LineDone(line, null, null)))

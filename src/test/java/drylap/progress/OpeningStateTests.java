@@ -70,7 +70,7 @@ class OpeningStateTests {
     }
 
     private static OpeningState state(Opening opening, List<Mark> marks, Rules rules) {
-        return new Replay(new FolderId(1), NOW).of(opening, marks, rules);
+        return new Replay(new FolderId(1), NOW, new Replay.Judge()).of(opening, marks, rules);
     }
 
     private static @Nullable Exposed exposed(OpeningState state, Part part) {

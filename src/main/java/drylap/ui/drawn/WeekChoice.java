@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What of a week sheet someone wants to see: of one site, one trade, one crew, or of all of them. */
@@ -78,20 +80,18 @@ public record WeekChoice(
 
     /** Of a site: those crews that the plan sends there. */
     List<Crew> crews(FolderShown shown) {
+        Set<CrewId> sent =
+                visits(shown).stream().filter(this::admits).map(Visit::crew).collect(Collectors.toSet());
         return shown.folder().crews().stream()
                 .filter(one -> trade == null || trade == one.trade())
                 .filter(one -> crew == null || crew.equals(one.id()))
-                .filter(one -> site == null || visits(shown).stream().anyMatch(visit -> sent(one, visit)))
+                .filter(one -> site == null || sent.contains(one.id()))
                 .toList();
-    }
-
-    private boolean sent(Crew one, Visit visit) {
-        return visit.crew().equals(one.id()) && admits(visit);
     }
 
     /** How much of it is shown, and how much is left out. */
     public String words(Speech say, FolderShown shown) {
-        List<CrewId> crews = crews(shown).stream().map(Crew::id).toList();
+        Set<CrewId> crews = crews(shown).stream().map(Crew::id).collect(Collectors.toSet());
         List<Visit> visits = visits(shown);
         long seen = visits.stream()
                 .filter(visit -> admits(visit) && crews.contains(visit.crew()))

@@ -42,10 +42,12 @@ final class PapersPanel extends Div {
 
     void show(FolderShown shown) {
         var folder = shown.stored().id();
-        visits = Optional.ofNullable(shown.choice().published())
+        var published = Optional.ofNullable(shown.choice().published())
                 .filter(_ -> publications.inWork().filter(folder::equals).isPresent())
                 .map(Plan::visits)
                 .orElse(List.of());
+        if (published.equals(visits)) return;
+        visits = published;
         setVisible(!visits.isEmpty());
         var crews = visits.stream().map(Visit::crew).distinct().sorted().toList();
         var before = crew.getValue();
