@@ -7,6 +7,7 @@ import type { Season, SeasonMonth } from './view-records';
 const BOX = { width: 420, height: 212, left: 34, right: 6, top: 20, foot: 34 };
 const FLOOR = BOX.height - BOX.foot;
 const BAR = 0.52;
+const LETTER = 4.6;
 
 /** One facade's months: hours of use with their band between years, over the light that there is and against the work that is left. */
 @customElement('season-chart')
@@ -109,7 +110,7 @@ export class SeasonChart extends LitElement {
         <text x="2" y="10">${say('crew-hours')}</text>
         ${season.months.map((month, i) => column(month, i, scale))}
         <path class="axis" d="M${BOX.left} ${BOX.top}V${FLOOR}H${BOX.width - BOX.right}" />
-        ${work(season, scale)} ${due(season, scale)}
+        ${work(season, scale)} ${due(season, scale, say)}
       </svg>
       ${key(season, say)}`;
   }
@@ -173,12 +174,14 @@ function work(season: Season, scale: Scale): TemplateResult {
     ${shown.map((month, i) => svg`<circle class="head" cx=${scale.x(i)} cy=${scale.y(month.left)} r="2.6" />`)}` as TemplateResult;
 }
 
-function due(season: Season, scale: Scale): TemplateResult | typeof nothing {
+/** Its words begin beside the name of the axis where the line stands below that. */
+function due(season: Season, scale: Scale, say: Say): TemplateResult | typeof nothing {
   if (season.due < 0) return nothing;
   const x = scale.x(season.due);
   const end = season.due > season.months.length / 2;
+  const beside = Math.max(x + 3, say('crew-hours').length * LETTER + 8);
   return svg`<line class="due" x1=${x} x2=${x} y1=${BOX.top - 4} y2=${FLOOR} />
-    <text class="due-words" x=${x + (end ? -3 : 3)} y=${BOX.top - 8} text-anchor=${end ? 'end' : 'start'}>${season.dueWords}</text>` as TemplateResult;
+    <text class="due-words" x=${end ? x - 3 : beside} y=${BOX.top - 8} text-anchor=${end ? 'end' : 'start'}>${season.dueWords}</text>` as TemplateResult;
 }
 
 function key(season: Season, say: Say): TemplateResult {

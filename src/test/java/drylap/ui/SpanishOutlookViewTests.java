@@ -84,7 +84,10 @@ class SpanishOutlookViewTests extends SpanishScreen {
                 "month, rain_mm, rain_days",
                 "cold_days",
                 "gust_days",
-                "columna site");
+                "columna site",
+                "outlook_months.csv",
+                "outlook_facades.csv",
+                "outlook_one_more_crew.csv");
     }
 
     private void a_wet_file_comes() {
@@ -178,8 +181,7 @@ class SpanishOutlookViewTests extends SpanishScreen {
                 "clima supuesto",
                 "Una cuadrilla de ventanas más",
                 "Mes por mes",
-                "no promete ningún día",
-                "abril 2026");
+                "no promete ningún día");
         upload("month,rain_mm,rain_days\n13,60,12\n");
         assertThat(ScreenTexts.now()).contains("seis.csv no se cargó; no se cambió nada.");
         upload(year());

@@ -73,7 +73,8 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
         return List.of(
                 "Quay Nine Mill Row west south II III QW MS America Los_Angeles",
                 "Test window-crew follow-on tester scheduler administrator seis",
-                "MB GB drylap backup");
+                "MB GB drylap backup",
+                "quay bare harbour-week pace");
     }
 
     static void open(String address) {
