@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { oddsStyles, ofHundred } from './odds-shared';
 import { shared } from './shared';
+import { speechOf } from './speech';
 import type { CrewDayCell, CrewDayOdds as Odds } from './view-records';
 
 const WHOLE = 40;
@@ -101,22 +102,23 @@ export class CrewDayOdds extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const odds = this.odds;
     if (!odds || odds.crews.length === 0) return nothing;
+    const say = speechOf(this);
     const climate = odds.days.some((day) => day.sky !== 'forecast');
     return html`<div
         class="scrolled"
         tabindex="0"
         role="group"
-        aria-label="Chance of 100 that a crew-day is not got through"
+        aria-label=${say('Chance of 100 that a crew-day is not got through')}
       >
         <table>
           <thead>
             <tr>
-              <th scope="col">Crew</th>
+              <th scope="col">${say('Crew')}</th>
               ${odds.days.map(
                 (day) =>
                   html`<th scope="col" class=${day.sky === 'forecast' ? '' : 'climate'}>
                     <span>${day.label}</span>
-                    ${day.sky === 'forecast' ? nothing : html`<span class="unseen">, weather from the climate</span>`}
+                    ${day.sky === 'forecast' ? nothing : html`<span class="unseen">${say(', weather from the climate')}</span>`}
                   </th>`,
               )}
             </tr>
@@ -133,10 +135,10 @@ export class CrewDayOdds extends LitElement {
         </table>
       </div>
       <ul class="key">
-        <li>Chance of 100 that something planned for the day is not done on it; the bar is as long</li>
-        <li><u>underlined</u>: 50 of 100 or more</li>
-        <li>–: not planned to come</li>
-        ${climate ? html`<li><span class="climate"></span>weather from the climate, not forecast</li>` : nothing}
+        <li>${say('Chance of 100 that something planned for the day is not done on it; the bar is as long')}</li>
+        <li><u>${say('underlined')}</u>: ${say('50 of 100 or more')}</li>
+        <li>${say('–: not planned to come')}</li>
+        ${climate ? html`<li><span class="climate"></span>${say('weather from the climate, not forecast')}</li>` : nothing}
       </ul>`;
   }
 }

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { oddsStyles, ofHundred } from './odds-shared';
 import { shared } from './shared';
+import { english, speechOf, type Say } from './speech';
 import type { HandoverMark, HandoverOdds as Odds } from './view-records';
 
 const BOX = { width: 340, height: 178, left: 50, right: 10, top: 22, foot: 24 };
@@ -62,17 +63,18 @@ export class HandoverOdds extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const odds = this.odds;
     if (!odds || odds.days.length === 0) return nothing;
+    const say = speechOf(this);
     const x = scale(odds);
-    return html`<svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${inWords(odds)}>
-        ${climate(odds, x)} ${grid()}
+    return html`<svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${inWords(odds, say)}>
+        ${climate(odds, x)} ${grid(say)}
         <path class="area" d="${curve(odds, x)}V${FLOOR}H${x(0)}Z" />
         <path class="curve" d=${curve(odds, x)} />
         <path class="axis" d="M${BOX.left} ${BOX.top}V${FLOOR}H${BOX.width - BOX.right}" />
         ${labels(odds, x)} ${due(odds, x)} ${odds.marks.map((mark) => sign(mark, x))}
       </svg>
       <ul class="key" aria-hidden="true">
-        <li>○ 5, □ 8, ◇ 9 cases of 10</li>
-        ${odds.days.some((day) => day.sky !== 'forecast') ? html`<li><span class="climate"></span>weather from the climate, not forecast</li>` : nothing}
+        <li>${say('○ 5, □ 8, ◇ 9 cases of 10')}</li>
+        ${odds.days.some((day) => day.sky !== 'forecast') ? html`<li><span class="climate"></span>${say('weather from the climate, not forecast')}</li>` : nothing}
       </ul>`;
   }
 }
@@ -98,12 +100,12 @@ export function curve(odds: Odds, x: X = scale(odds)): string {
   return `M${x(0)} ${y(0)}${ends.join('')}`;
 }
 
-function grid(): TemplateResult[] {
+function grid(say: Say): TemplateResult[] {
   return [0.5, 0.8, 0.9, 1].map(
     (share) =>
       svg`<line class="grid" x1=${BOX.left} x2=${BOX.width - BOX.right} y1=${y(share)} y2=${y(share)} />
         <text x=${BOX.left - 5} y=${y(share) + (share === 0.9 ? 6 : 4)} text-anchor="end">${
-          share === 1 ? 'all' : `${share * 10} of 10`
+          share === 1 ? say('all') : say('{0} of 10', share * 10)
         }</text>`,
   );
 }
@@ -163,8 +165,9 @@ function sign(mark: HandoverMark, x: X): TemplateResult {
 }
 
 /** What the drawing shows, for those who hear the page. */
-export function inWords(odds: Odds): string {
+export function inWords(odds: Odds, say: Say = english): string {
   const days = odds.marks.map((mark) => mark.words).join('; ');
   const told = odds.days.map((day) => `${day.label} ${ofHundred(day.chance)}`).join(', ');
-  return `${odds.title}: ${days}. ${odds.dueWords ? `${odds.dueWords}. ` : ''}Chance of 100 by the end of each day: ${told}`;
+  const chances = say('Chance of 100 by the end of each day: {0}', told);
+  return [`${odds.title}: ${days}`, odds.dueWords, chances].filter(Boolean).join('. ');
 }

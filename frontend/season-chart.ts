@@ -1,11 +1,13 @@
 import { LitElement, css, html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { shared } from './shared';
+import { english, speechOf, type Say } from './speech';
 import type { Season, SeasonMonth } from './view-records';
 
 const BOX = { width: 420, height: 212, left: 34, right: 6, top: 20, foot: 34 };
 const FLOOR = BOX.height - BOX.foot;
 const BAR = 0.52;
+const LETTER = 4.6;
 
 /** One facade's months: hours of use with their band between years, over the light that there is and against the work that is left. */
 @customElement('season-chart')
@@ -97,19 +99,20 @@ export class SeasonChart extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const season = this.season;
     if (!season || season.months.length === 0) return nothing;
+    const say = speechOf(this);
     const scale = new Scale(season);
-    return html`<svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${seasonWords(season)}>
+    return html`<svg viewBox="0 0 ${BOX.width} ${BOX.height}" role="img" aria-label=${seasonWords(season, say)}>
         ${scale.ticks().map(
           (hours) =>
             svg`<line class="grid" x1=${BOX.left} x2=${BOX.width - BOX.right} y1=${scale.y(hours)} y2=${scale.y(hours)} />
               <text x=${BOX.left - 4} y=${scale.y(hours) + 3.5} text-anchor="end">${hours}</text>`,
         )}
-        <text x="2" y="10">crew-hours</text>
+        <text x="2" y="10">${say('crew-hours')}</text>
         ${season.months.map((month, i) => column(month, i, scale))}
         <path class="axis" d="M${BOX.left} ${BOX.top}V${FLOOR}H${BOX.width - BOX.right}" />
-        ${work(season, scale)} ${due(season, scale)}
+        ${work(season, scale)} ${due(season, scale, say)}
       </svg>
-      ${key(season)}`;
+      ${key(season, say)}`;
   }
 }
 
@@ -171,44 +174,58 @@ function work(season: Season, scale: Scale): TemplateResult {
     ${shown.map((month, i) => svg`<circle class="head" cx=${scale.x(i)} cy=${scale.y(month.left)} r="2.6" />`)}` as TemplateResult;
 }
 
-function due(season: Season, scale: Scale): TemplateResult | typeof nothing {
+/** Its words begin beside the name of the axis where the line stands below that. */
+function due(season: Season, scale: Scale, say: Say): TemplateResult | typeof nothing {
   if (season.due < 0) return nothing;
   const x = scale.x(season.due);
   const end = season.due > season.months.length / 2;
+  const beside = Math.max(x + 3, say('crew-hours').length * LETTER + 8);
   return svg`<line class="due" x1=${x} x2=${x} y1=${BOX.top - 4} y2=${FLOOR} />
-    <text class="due-words" x=${x + (end ? -3 : 3)} y=${BOX.top - 8} text-anchor=${end ? 'end' : 'start'}>${season.dueWords}</text>` as TemplateResult;
+    <text class="due-words" x=${end ? x - 3 : beside} y=${BOX.top - 8} text-anchor=${end ? 'end' : 'start'}>${season.dueWords}</text>` as TemplateResult;
 }
 
-function key(season: Season): TemplateResult {
+function key(season: Season, say: Say): TemplateResult {
   const sign = (drawing: TemplateResult) => html`<svg viewBox="0 0 24 14" aria-hidden="true">${drawing}</svg>`;
   return html`<ul>
-    <li>${sign(svg`<path class="use" d="M5 14V3H19V14" />` as TemplateResult)} hours of use, on average</li>
-    <li>${sign(svg`<path class="band" d="M8 2h8M8 12h8M12 2V12" />` as TemplateResult)} 8 of 10 years lie between</li>
-    <li>${sign(svg`<path class="light" d="M5 14V3H19V14" />` as TemplateResult)} light within the shift</li>
+    <li>${sign(svg`<path class="use" d="M5 14V3H19V14" />` as TemplateResult)} ${say('hours of use, on average')}</li>
+    <li>
+      ${sign(svg`<path class="band" d="M8 2h8M8 12h8M12 2V12" />` as TemplateResult)}
+      ${say('8 of 10 years lie between')}
+    </li>
+    <li>${sign(svg`<path class="light" d="M5 14V3H19V14" />` as TemplateResult)} ${say('light within the shift')}</li>
     <li>
       ${sign(svg`<path class="work" d="M0 4L24 11" /><circle class="head" cx="12" cy="7.5" r="2.6" />` as TemplateResult)}
-      install work left as the month begins
+      ${say('install work left as the month begins')}
     </li>
     ${
       season.due < 0
         ? nothing
-        : html`<li>${sign(svg`<line class="due" x1="12" x2="12" y1="0" y2="14" />` as TemplateResult)} due date</li>`
+        : html`<li>
+            ${sign(svg`<line class="due" x1="12" x2="12" y1="0" y2="14" />` as TemplateResult)} ${say('due date')}
+          </li>`
     }
   </ul>`;
 }
 
 /** What the drawing shows, for those who hear the page; month by month it stands in the table. */
-export function seasonWords(season: Season): string {
+export function seasonWords(season: Season, say: Say = english): string {
   const use = season.months.map((month) => month.usable);
   const best = season.months[use.indexOf(Math.max(...use))];
   const worst = season.months[use.indexOf(Math.min(...use))];
   const [first] = season.months;
   const done = season.months.find((month) => month.left <= 0);
-  const told = (month: SeasonMonth | undefined) => `${month?.name}, ${Math.round(month?.usable ?? 0)} crew-hours`;
-  return (
-    `${season.title}: most hours of use in ${told(best)}; fewest in ${told(worst)}; ` +
-    `${Math.round(first?.left ?? 0)} crew-hours of install work at the start` +
-    (done ? `, none left as ${done.name} begins` : ', some left in every month') +
-    (season.due < 0 ? '' : `; ${season.dueWords}`)
-  );
+  const told = (month: SeasonMonth | undefined) =>
+    say('{0}, {1} crew-hours', month?.name ?? '', Math.round(month?.usable ?? 0));
+  const parts = [season.title, told(best), told(worst), Math.round(first?.left ?? 0)];
+  const course = done
+    ? say(
+        '{0}: most hours of use in {1}; fewest in {2}; {3} crew-hours of install work at the start, none left as {4} begins',
+        ...parts,
+        done.name,
+      )
+    : say(
+        '{0}: most hours of use in {1}; fewest in {2}; {3} crew-hours of install work at the start, some left in every month',
+        ...parts,
+      );
+  return season.due < 0 ? course : `${course}; ${season.dueWords}`;
 }

@@ -1,14 +1,17 @@
 import { render } from 'lit';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import spanish from '../src/main/resources/speech/page.es.json';
+import './crew-day-odds';
 import './facade-drawing';
 import './forecast-strip';
+import './handover-odds';
 import './lap-section';
 import './opening-key';
 import './plan-run';
 import './release-offer';
 import { roughLine } from './rough-line';
 import { block, shown, strip, wall, week } from './sample';
+import './season-chart';
 import { sayIn, words } from './speech';
 import './step-marker';
 import { markAt, opening, photoAt } from './step-sample';
@@ -16,6 +19,7 @@ import { StepsPage } from './steps-page';
 import './theme-switch';
 import './visit-slip';
 import './week-sheet';
+import './wet-odds';
 
 /* Whatever these screens say in Spanish is to be Spanish of ours or data, so that text which never came to the catalogue shows. */
 
@@ -170,6 +174,41 @@ it('says the week, its visits and what is left out of it', async () => {
     const slip = await drawnWith('visit-slip', { block: one, crew: 'W1', day: 'Mon 13 Apr' });
     expect(strange(slip.root, said)).toEqual([]);
     slip.element.remove();
+  }
+});
+
+it('says the odds of a plan', async () => {
+  const day = (label: string, sky: string) => ({ label, chance: 0.5, sky });
+  const days = [day('15 Apr', 'forecast'), day('16 Apr', 'climate')];
+  const marks = [5, 8, 9].map((ofTen) => ({ ofTen, at: 1, words: 'servidor' }));
+  const cells = [{ chance: 0.7, error: 0.01, words: 'servidor' }, null];
+  const openings = [{ opening: 'A', place: 'servidor', wet: 0.1, error: 0.01, rainedOn: 0.3, words: 'servidor' }];
+  for (const [name, odds] of [
+    ['handover-odds', { title: 'Pier Hall', days, marks, due: 1, dueWords: 'servidor' }],
+    ['crew-day-odds', { days, crews: [{ crew: 'W1', cells }] }],
+    ['wet-odds', { openings, more: 3 }],
+  ] as const) {
+    const { element, root } = await drawnWith(name, { odds });
+    expect(texts(root).length).toBeGreaterThan(4);
+    expect(strange(root)).toEqual([]);
+    element.remove();
+  }
+});
+
+it('says a season, through or not', async () => {
+  const month = (left: number) => ({
+    ...{ label: 'Apr', year: '2026', name: 'Apr', light: 150, usable: 80, low: 60, high: 90 },
+    left,
+  });
+  for (const months of [
+    [month(9), month(0)],
+    [month(9), month(4)],
+  ]) {
+    const season = { title: 'Pier Hall', months, due: 0.5, dueWords: 'servidor' };
+    const { element, root } = await drawnWith('season-chart', { season });
+    expect(texts(root).length).toBeGreaterThan(8);
+    expect(strange(root)).toEqual([]);
+    element.remove();
   }
 });
 

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { oddsStyles, ofHundred } from './odds-shared';
 import { shared } from './shared';
+import { speechOf } from './speech';
 import type { WetOdds as Odds, WetOpening } from './view-records';
 
 /** Openings by their chance to get wet while they stand open, the likeliest first. */
@@ -79,15 +80,16 @@ export class WetOdds extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const odds = this.odds;
     if (!odds || odds.openings.length === 0) return nothing;
+    const say = speechOf(this);
     const most = top(odds.openings);
-    return html`<ol aria-label="Openings by their chance to get wet while open">
+    return html`<ol aria-label=${say('Openings by their chance to get wet while open')}>
         ${odds.openings.map((one) => this.renderOpening(one, most))}
       </ol>
       <ul class="key" aria-hidden="true">
-        <li>Full bar: gets wet while open, with its standard error</li>
-        <li>dashed frame: is rained on</li>
-        <li>the bars end at ${ofHundred(most)} of 100</li>
-        ${odds.more > 0 ? html`<li>${odds.more} more in the table</li>` : nothing}
+        <li>${say('Full bar: gets wet while open, with its standard error')}</li>
+        <li>${say('dashed frame: is rained on')}</li>
+        <li>${say('the bars end at {0} of 100', ofHundred(most))}</li>
+        ${odds.more > 0 ? html`<li>${say('{0} more in the table', odds.more)}</li>` : nothing}
       </ul>`;
   }
 

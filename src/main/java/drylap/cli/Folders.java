@@ -46,8 +46,8 @@ final class Folders {
         if (file == null) return Optional.of(List.of());
         return switch (ClimateReader.read(file, folder)) {
             case ClimateReading.Read(List<MonthlyNormals> normals) -> Optional.of(normals);
-            case ClimateReading.Refused(String text) -> {
-                err.println(text);
+            case ClimateReading.Refused refused -> {
+                err.println(refused.text());
                 yield Optional.empty();
             }
         };

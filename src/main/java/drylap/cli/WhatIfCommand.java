@@ -75,8 +75,8 @@ final class WhatIfCommand implements Callable<Integer> {
         Optional<JobFolder> folder = new Folders(err).job(Objects.requireNonNull(jobs));
         if (folder.isEmpty()) return ExitCodes.BAD_INPUT;
         return switch (ScenarioReader.read(Objects.requireNonNull(scenarios), folder.get())) {
-            case ScenarioReading.Refused(String text) -> {
-                err.println(text);
+            case ScenarioReading.Refused refused -> {
+                err.println(refused.text());
                 yield ExitCodes.BAD_INPUT;
             }
             case ScenarioReading.Read(List<Scenario> read) -> compare(folder.get(), read, request);

@@ -48,18 +48,13 @@ public record Climate(String words, boolean assumed, double shape, List<Month> m
         Map<Integer, Month> published = published(site, normals, rules.value(Rule.RAIN_PERSISTENCE));
         if (!published.isEmpty()) return named(published, shape, rules);
         int hours = told.hours().size();
-        if (hours < LEAST_HOURS)
-            return new Climate("assumed: the rule beyond_rain_p", true, shape, alike(assumed(rules)));
-        return new Climate(
-                "%d days of forecasts of the site".formatted(hours / 24), false, shape, alike(counted(told, rules)));
+        if (hours < LEAST_HOURS) return new Climate(ClimateSource.ASSUMED.with(0), true, shape, alike(assumed(rules)));
+        return new Climate(ClimateSource.FORECASTS.with(hours / 24), false, shape, alike(counted(told, rules)));
     }
 
     private static Climate named(Map<Integer, Month> published, double shape, Rules rules) {
         int missing = 12 - published.size();
-        String words = missing == 0
-                ? "monthly normals"
-                : "monthly normals; assumed by the rule beyond_rain_p in %d %s"
-                        .formatted(missing, missing == 1 ? "month" : "months");
+        String words = ClimateSource.lacking(missing).with(missing);
         List<Month> months = IntStream.rangeClosed(1, 12)
                 .mapToObj(month -> published.getOrDefault(month, assumed(rules)))
                 .toList();

@@ -49,9 +49,10 @@ final class DueDeliveries implements RegularWork {
     private void send(Delivery one) {
         try {
             var row = hooks.find(one.hook()).orElseThrow();
-            if (!row.hook().inUse()) deliveries.giveUp(one, "the hook was ended before it could be told");
+            if (!row.hook().inUse())
+                deliveries.giveUp(one, TryWords.ENDED.with().words());
             else if (!outbox.mayTell(row.hook(), one.site()))
-                deliveries.giveUp(one, "the owner of the hook may not see this site any more");
+                deliveries.giveUp(one, TryWords.NOT_ALLOWED.with().words());
             else note(one, sender.send(one, row.hook().url(), row.secret()));
         } catch (RuntimeException failure) {
             // it stays claimed for a while and is then tried again

@@ -1,5 +1,6 @@
 package drylap.hooks;
 
+import drylap.speech.Saying;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.Locale;
@@ -12,23 +13,19 @@ final class HookAddress {
     private HookAddress() {}
 
     /** What speaks against it, in words. */
-    static Optional<String> against(String text, boolean insideAllowed) {
-        String accepted = insideAllowed ? "https://… or http://…" : "https://…";
+    static Optional<Saying> against(String text, boolean insideAllowed) {
+        Saying accepted = insideAllowed ? TryWords.EITHER.with("https://…", "http://…") : Saying.asItIs("https://…");
         URI address;
         try {
             address = new URI(text);
         } catch (URISyntaxException none) {
-            return Optional.of("'%s' is no address; accepted: %s".formatted(text, accepted));
+            return Optional.of(TryWords.NO_ADDRESS.with(text, accepted));
         }
         String scheme = address.getScheme() == null ? "" : address.getScheme().toLowerCase(Locale.ROOT);
         boolean known = scheme.equals("https") || (insideAllowed && scheme.equals("http"));
-        if (!known || address.getHost() == null)
-            return Optional.of("'%s' does not begin as it should; accepted: %s".formatted(text, accepted));
+        if (!known || address.getHost() == null) return Optional.of(TryWords.WRONG_BEGINNING.with(text, accepted));
         if (address.getUserInfo() != null || address.getFragment() != null)
-            return Optional.of("'%s' has a name, a password or a part behind #; accepted: %s without them"
-                    .formatted(text, accepted));
-        return text.length() > LONGEST
-                ? Optional.of("it has %d characters; accepted: up to %d".formatted(text.length(), LONGEST))
-                : Optional.empty();
+            return Optional.of(TryWords.MORE_THAN_AN_ADDRESS.with(text, accepted));
+        return text.length() > LONGEST ? Optional.of(TryWords.TOO_LONG.with(text.length(), LONGEST)) : Optional.empty();
     }
 }

@@ -3,6 +3,7 @@ package drylap.hooks;
 import drylap.handoff.ActKind;
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.speech.Saying;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -22,13 +23,16 @@ public record HookRequest(PersonId owner, String name, String url, Set<ActKind> 
     }
 
     /** What speaks against it, in words; the address is looked at for itself. */
-    Optional<String> problem() {
+    Optional<Saying> problem() {
         if (name.isEmpty() || name.length() > LONGEST_NAME)
-            return Optional.of("the name has %d characters; accepted: 1 to %d".formatted(name.length(), LONGEST_NAME));
+            return Optional.of(
+                    Saying.of("the name has {0} characters; accepted: 1 to {1}", name.length(), LONGEST_NAME));
         if (kinds.isEmpty() || !KINDS.containsAll(kinds))
-            return Optional.of("it would be told of nothing; accepted: released, accepted, returned, one or more");
+            return Optional.of(
+                    Saying.of("it would be told of nothing; accepted: released, accepted, returned, one or more"));
         if (!reach.everySite() && reach.sites().isEmpty())
-            return Optional.of("it would be of no site; accepted: one or more, or every one of the person's");
+            return Optional.of(
+                    Saying.of("it would be of no site; accepted: one or more, or every one of the person's"));
         return Optional.empty();
     }
 }

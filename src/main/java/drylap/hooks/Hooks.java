@@ -7,6 +7,8 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.Secret;
 import drylap.security.SignIns;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -48,10 +50,10 @@ public final class Hooks {
         asked.problem()
                 .or(() -> HookAddress.against(asked.url(), settings.insideAllowed()))
                 .ifPresent(words -> {
-                    throw new IllegalArgumentException(words);
+                    throw new Unfit(words);
                 });
         var owner = people.active(asked.owner())
-                .orElseThrow(() -> new IllegalArgumentException("there is no such person, or they may not sign in"));
+                .orElseThrow(() -> new Unfit(Saying.of("there is no such person, or they may not sign in")));
         String secret = Secret.random();
         return transaction.execute(_ -> {
             long id = rows.add(asked, secret, who.name(), clock.instant());

@@ -52,23 +52,27 @@ final class Sender implements AutoCloseable {
 
     Outcome send(Delivery delivery, URI url, String secret) {
         var against = HookAddress.against(url.toString(), settings.insideAllowed());
-        if (against.isPresent()) return new Outcome(false, against.get());
+        if (against.isPresent()) return new Outcome(false, against.get().words());
         try {
             int status = http.execute(request(delivery, url, secret), response -> response.getCode());
-            return new Outcome(status / 100 == 2, "answered %d".formatted(status));
+            return new Outcome(status / 100 == 2, TryWords.ANSWERED.with(status).words());
         } catch (NotPublic inside) {
             return new Outcome(false, String.valueOf(inside.getMessage()));
         } catch (UnknownHostException unknown) {
-            return new Outcome(false, "%s is not known".formatted(url.getHost()));
+            return failed(TryWords.UNKNOWN, url);
         } catch (SocketTimeoutException slow) {
-            return new Outcome(false, "%s did not answer in time".formatted(url.getHost()));
+            return failed(TryWords.SLOW, url);
         } catch (ConnectException closed) {
-            return new Outcome(false, "%s cannot be reached".formatted(url.getHost()));
+            return failed(TryWords.CLOSED, url);
         } catch (SSLException unbelieved) {
-            return new Outcome(false, "%s shows no certificate that is trusted here".formatted(url.getHost()));
+            return failed(TryWords.NO_CERTIFICATE, url);
         } catch (IOException failure) {
-            return new Outcome(false, "the connection with %s broke off".formatted(url.getHost()));
+            return failed(TryWords.BROKE_OFF, url);
         }
+    }
+
+    private static Outcome failed(TryWords how, URI url) {
+        return new Outcome(false, how.with(String.valueOf(url.getHost())).words());
     }
 
     private HttpPost request(Delivery delivery, URI url, String secret) {
@@ -110,7 +114,9 @@ final class Sender implements AutoCloseable {
 
     private static final class NotPublic extends UnknownHostException {
         NotPublic(String host, InetAddress address) {
-            super("%s leads to %s, which is not in the public network".formatted(host, address.getHostAddress()));
+            super(TryWords.INSIDE
+                    .with(host, String.valueOf(address.getHostAddress()))
+                    .words());
         }
     }
 

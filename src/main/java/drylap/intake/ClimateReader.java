@@ -49,7 +49,7 @@ public final class ClimateReader {
         }
         return problems.isEmpty()
                 ? new ClimateReading.Read(reader.read)
-                : new ClimateReading.Refused(new FolderReading.Refused(problems.kept(), problems.more()).text());
+                : new ClimateReading.Refused(new FolderReading.Refused(problems.kept(), problems.more()));
     }
 
     private void enter(Row row) {

@@ -11,6 +11,10 @@ public sealed interface ClimateReading {
         }
     }
 
-    /** @param text one problem a line */
-    record Refused(String text) implements ClimateReading {}
+    record Refused(FolderReading.Refused problems) implements ClimateReading {
+        /** One problem a line. */
+        public String text() {
+            return problems.text();
+        }
+    }
 }

@@ -16,9 +16,7 @@ public record Problem(String file, int line, String column, String wrong, String
 
     @Override
     public String toString() {
-        return file
-                + (line > 0 ? ":" + line : "")
-                + (column.isEmpty() ? "" : " " + column)
+        return place()
                 + ": "
                 + wrong
                 + (value.isEmpty() ? "" : " (" + shown() + ")")
@@ -27,8 +25,13 @@ public record Problem(String file, int line, String column, String wrong, String
                 + " is accepted";
     }
 
+    /** Such as "openings.csv:7 width_mm". */
+    public String place() {
+        return file + (line > 0 ? ":" + line : "") + (column.isEmpty() ? "" : " " + column);
+    }
+
     /** A value may be anything at all, so it is cut and its control characters are made visible. */
-    private String shown() {
+    public String shown() {
         int end = Math.min(value.length(), LONGEST_SHOWN);
         String cut = value.codePoints()
                 .limit(end)

@@ -75,7 +75,7 @@ public final class ScenarioReader {
                 ? new ScenarioReading.Read(changes.entrySet().stream()
                         .map(one -> new Scenario(one.getKey(), one.getValue()))
                         .toList())
-                : new ScenarioReading.Refused(new FolderReading.Refused(problems.kept(), problems.more()).text());
+                : new ScenarioReading.Refused(new FolderReading.Refused(problems.kept(), problems.more()));
     }
 
     private void enter(Row row, ChangeRows rows) {

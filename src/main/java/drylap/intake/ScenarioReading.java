@@ -11,6 +11,10 @@ public sealed interface ScenarioReading {
         }
     }
 
-    /** @param text one problem a line */
-    record Refused(String text) implements ScenarioReading {}
+    record Refused(FolderReading.Refused problems) implements ScenarioReading {
+        /** One problem a line. */
+        public String text() {
+            return problems.text();
+        }
+    }
 }

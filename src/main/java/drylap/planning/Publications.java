@@ -25,8 +25,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** Which plan people work by. The folder in work is that of the newest publication. */
 @Service
 public final class Publications {
-    private static final String SAMPLE = "the sample";
-
     private final DSLContext db;
     private final TransactionTemplate transaction;
     private final History history;
@@ -58,7 +56,7 @@ public final class Publications {
 
     /** For the sample only, which nobody publishes. */
     public void publishSample(FolderId folder, PlanId plan) {
-        transaction.executeWithoutResult(_ -> add(folder, plan, null, null, SAMPLE));
+        transaction.executeWithoutResult(_ -> add(folder, plan, null, null, Publication.SAMPLE));
     }
 
     public Optional<Publication> latest(FolderId folder) {

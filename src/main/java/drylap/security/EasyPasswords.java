@@ -86,7 +86,7 @@ final class EasyPasswords {
         return left.length() >= LEFT
                 ? Optional.empty()
                 : Optional.of(Saying.of(
-                        "the password is easy to guess: without names, usual words, years and rows of keys {0} characters are left; accepted: {1} or more",
+                        "the password is easy to guess: without names, usual words, years and rows of keys {0, plural, one {# character is} other {# characters are}} left; accepted: {1} or more",
                         left.length(), LEFT));
     }
 

@@ -68,10 +68,9 @@ public final class FirstUse {
                 alone ? Role.CONTRACTOR : Role.ADMINISTRATOR,
                 alone ? Reach.EVERYWHERE : Reach.NOWHERE,
                 null);
-        Optional<String> problem = person.problem()
-                .or(() -> Passwords.against(password, person.signInName(), person.name())
-                        .map(Saying::words));
-        if (problem.isPresent()) return new Outcome.Refused(problem.get());
+        Optional<Saying> problem =
+                person.problem().or(() -> Passwords.against(password, person.signInName(), person.name()));
+        if (problem.isPresent()) return new Outcome.Refused(problem.get().words());
         boolean first = people.addFirst(person, password);
         code = null;
         return first ? new Outcome.Made() : new Outcome.NotFirst();

@@ -2,6 +2,7 @@ package drylap.security;
 
 import drylap.kernel.CrewId;
 import drylap.kernel.Reach;
+import drylap.speech.Saying;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -20,16 +21,17 @@ public record NewPerson(
     }
 
     /** What speaks against it, in words. */
-    public Optional<String> problem() {
+    public Optional<Saying> problem() {
         if (!signInName.matches("[\\p{L}\\p{N}._@-]{2,80}"))
-            return Optional.of("sign-in name \"%s\"; accepted: 2 to %d letters, digits, dots, hyphens, _ or @"
-                    .formatted(signInName, LONGEST));
+            return Optional.of(Saying.of(
+                    "sign-in name \"{0}\"; accepted: 2 to {1} letters, digits, dots, hyphens, _ or @",
+                    signInName, LONGEST));
         if (name.isEmpty() || name.length() > LONGEST)
-            return Optional.of("the name has %d characters; accepted: 1 to %d".formatted(name.length(), LONGEST));
+            return Optional.of(Saying.of("the name has {0} characters; accepted: 1 to {1}", name.length(), LONGEST));
         if (role.inCrew() && crew == null)
-            return Optional.of("a person of role %s works in a crew: name it".formatted(role.words()));
+            return Optional.of(Saying.of("a person of role {0} works in a crew: name it", Saying.of(role.words())));
         if (!role.inCrew() && crew != null)
-            return Optional.of("a person of role %s works in no crew".formatted(role.words()));
+            return Optional.of(Saying.of("a person of role {0} works in no crew", Saying.of(role.words())));
         return Optional.empty();
     }
 }

@@ -1,6 +1,7 @@
 package drylap.security;
 
 import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.Objects;
@@ -32,8 +33,9 @@ public final class Passwords {
 
     private static Optional<Saying> outOfLength(String password) {
         if (password.length() < SHORTEST)
-            return Optional.of(
-                    Saying.of("the password has {0} characters; accepted: {1} or more", password.length(), SHORTEST));
+            return Optional.of(Saying.of(
+                    "the password has {0, plural, one {# character} other {# characters}}; accepted: {1} or more",
+                    password.length(), SHORTEST));
         int bytes = password.getBytes(StandardCharsets.UTF_8).length;
         return bytes > LONGEST_BYTES
                 ? Optional.of(Saying.of("the password has {0} bytes; accepted: up to {1}", bytes, LONGEST_BYTES))
@@ -43,7 +45,7 @@ public final class Passwords {
     /** @throws IllegalArgumentException where it is too short or too long */
     static String hash(String password) {
         outOfLength(password).ifPresent(words -> {
-            throw new IllegalArgumentException(words.words());
+            throw new Unfit(words);
         });
         return Objects.requireNonNull(BCRYPT.encode(password));
     }

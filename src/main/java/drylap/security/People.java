@@ -8,6 +8,8 @@ import drylap.kernel.Reading;
 import drylap.persistence.jooq.tables.records.PersonRecord;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.Clock;
 import java.util.List;
 import java.util.Set;
@@ -71,8 +73,7 @@ public final class People {
                             && Coded.of(Role.class, row.getRole()).managesPeople())
                     .isPresent();
             if (wasOne && administrators == 1 && !(active && person.role().managesPeople()))
-                throw new IllegalArgumentException(
-                        "%s is the last administrator: name another one first".formatted(person.name()));
+                throw new Unfit(Saying.of("{0} is the last administrator: name another one first", person.name()));
             if (!unlessTaken(person, () -> rows.change(id, version, person, active)))
                 throw new ChangedMeanwhile(person.name());
             say(who, "changed %s: %s%s".formatted(person.name(), person.role().words(), active ? "" : ", signed off"));
@@ -188,26 +189,25 @@ public final class People {
         try {
             return change.get();
         } catch (DuplicateKeyException taken) {
-            throw new IllegalArgumentException(
-                    "sign-in name \"%s\" is taken; choose another one".formatted(person.signInName()), taken);
+            throw new Unfit(Saying.of("sign-in name \"{0}\" is taken; choose another one", person.signInName()));
         }
     }
 
     private static void checked(NewPerson person) {
         person.problem().ifPresent(words -> {
-            throw new IllegalArgumentException(words);
+            throw new Unfit(words);
         });
     }
 
     private static void checked(String password, String... names) {
         Passwords.against(password, names).ifPresent(words -> {
-            throw new IllegalArgumentException(words.words());
+            throw new Unfit(words);
         });
     }
 
     private void stillThere(PersonId id) {
         if (rows.byId(id).filter(PersonRecord::getTakenAway).isPresent())
-            throw new IllegalArgumentException(nameOf(id) + " was taken away for good; add the person anew");
+            throw new Unfit(Saying.of("{0} was taken away for good; add the person anew", nameOf(id)));
     }
 
     private String nameOf(PersonId id) {

@@ -10,6 +10,8 @@ import drylap.persistence.jooq.tables.records.PersonRecord;
 import drylap.platform.News;
 import drylap.platform.NewsItem;
 import drylap.security.TakingAway.Rows;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,16 +75,14 @@ public final class PeopleTakenAway {
     private PersonRecord checked(Person who, PersonId id) {
         who.demand(Operation.CHANGE_PEOPLE);
         if (who.id().equals(id))
-            throw new IllegalArgumentException("nobody takes themselves away: ask somebody else who manages people");
+            throw new Unfit(Saying.of("nobody takes themselves away: ask somebody else who manages people"));
         int administrators = rows.activeAdministrators();
-        var person = rows.byId(id).orElseThrow(() -> new IllegalArgumentException("there is no such person"));
-        if (person.getTakenAway())
-            throw new IllegalArgumentException("%s was taken away before".formatted(person.getName()));
+        var person = rows.byId(id).orElseThrow(() -> new Unfit(Saying.of("there is no such person")));
+        if (person.getTakenAway()) throw new Unfit(Saying.of("{0} was taken away before", person.getName()));
         boolean one =
                 person.getActive() && Coded.of(Role.class, person.getRole()).managesPeople();
         if (one && administrators == 1)
-            throw new IllegalArgumentException(
-                    "%s is the last administrator: name another one first".formatted(person.getName()));
+            throw new Unfit(Saying.of("{0} is the last administrator: name another one first", person.getName()));
         return person;
     }
 

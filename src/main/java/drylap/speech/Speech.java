@@ -5,6 +5,7 @@ import drylap.kernel.Reading;
 import drylap.kernel.Ruler;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoField;
@@ -70,6 +71,21 @@ public record Speech(Reading reading) {
     /** By the clock that it was read from. */
     public String moment(TemporalAccessor at) {
         return formatted("EEE d MMM HH:mm").format(at);
+    }
+
+    /** Such as "14 Apr 2026". */
+    public String dateOfYear(LocalDate date) {
+        return formatted("d MMM uuuu").format(date);
+    }
+
+    /** Such as "April 2026". */
+    public String month(YearMonth month) {
+        return formatted("MMMM uuuu").format(month);
+    }
+
+    /** Such as "Apr". */
+    public String shortMonth(YearMonth month) {
+        return formatted("MMM").format(month);
     }
 
     /** Such as "Tue 14 Apr 2026", and its hour and minute where there is one. */

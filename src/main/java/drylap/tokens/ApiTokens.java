@@ -8,6 +8,8 @@ import drylap.security.Person;
 import drylap.security.ProgramPrincipal;
 import drylap.security.Secret;
 import drylap.security.SignIns;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -54,10 +56,10 @@ public final class ApiTokens {
     public NewToken make(Person who, TokenRequest asked) {
         who.demandInPerson(asked.person());
         asked.problem(clock.instant()).ifPresent(words -> {
-            throw new IllegalArgumentException(words);
+            throw new Unfit(words);
         });
         var owner = people.active(asked.person())
-                .orElseThrow(() -> new IllegalArgumentException("there is no such person, or they may not sign in"));
+                .orElseThrow(() -> new Unfit(Saying.of("there is no such person, or they may not sign in")));
         String secret = BEGINNING + Secret.random();
         return transaction.execute(_ -> {
             long id = rows.add(asked, Secret.hash(secret), who.name(), clock.instant());

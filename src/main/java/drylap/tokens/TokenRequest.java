@@ -2,6 +2,7 @@ package drylap.tokens;
 
 import drylap.kernel.PersonId;
 import drylap.kernel.Reach;
+import drylap.speech.Saying;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -26,16 +27,19 @@ public record TokenRequest(PersonId person, String name, Set<Scope> scopes, Reac
     }
 
     /** What speaks against it, in words. */
-    Optional<String> problem(Instant now) {
+    Optional<Saying> problem(Instant now) {
         if (name.isEmpty() || name.length() > LONGEST_NAME)
-            return Optional.of("the name has %d characters; accepted: 1 to %d".formatted(name.length(), LONGEST_NAME));
-        if (!scopes.contains(Scope.READ))
-            return Optional.of("without the right to read it can do nothing; accepted: read, with others or alone");
-        if (!expiresAt.isAfter(now) || expiresAt.isAfter(now.plus(LONGEST)))
             return Optional.of(
-                    "it would end at %s; accepted: from now on, within %d days".formatted(expiresAt, LONGEST.toDays()));
+                    Saying.of("the name has {0} characters; accepted: 1 to {1}", name.length(), LONGEST_NAME));
+        if (!scopes.contains(Scope.READ))
+            return Optional.of(
+                    Saying.of("without the right to read it can do nothing; accepted: read, with others or alone"));
+        if (!expiresAt.isAfter(now) || expiresAt.isAfter(now.plus(LONGEST)))
+            return Optional.of(Saying.of(
+                    "it would end at {0}; accepted: from now on, within {1} days", expiresAt, LONGEST.toDays()));
         if (!reach.everySite() && reach.sites().isEmpty())
-            return Optional.of("it would be of no site; accepted: one or more, or every one of the person's");
+            return Optional.of(
+                    Saying.of("it would be of no site; accepted: one or more, or every one of the person's"));
         return Optional.empty();
     }
 

@@ -4,6 +4,9 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
 import drylap.planning.JobFolder;
 import drylap.sites.Opening;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The windows of a facade, or that of one opening, come some days later. */
@@ -19,8 +22,10 @@ public record DelayDelivery(
     @Override
     public JobFolder applyTo(JobFolder folder) {
         if (folder.openings().stream().noneMatch(this::meant))
-            throw new IllegalArgumentException(
-                    "there is no opening %s".formatted(opening == null ? "on " + facade : opening));
+            throw new Unfit(
+                    opening == null
+                            ? Saying.of("there is no opening on {0}", Objects.requireNonNull(facade))
+                            : Saying.of("there is no opening {0}", opening));
         return folder.withOpenings(folder.openings().stream()
                 .map(one -> meant(one) ? one.deliveredOn(one.deliveredOn().plusDays(days)) : one)
                 .toList());

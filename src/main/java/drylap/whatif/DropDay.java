@@ -6,8 +6,11 @@ import drylap.kernel.SiteId;
 import drylap.planning.JobFolder;
 import drylap.planning.PublishedVisit;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -29,8 +32,8 @@ public record DropDay(
         boolean comes =
                 folder.shifts().stream().anyMatch(shift -> shift.date().equals(date) && away.contains(shift.crew()));
         if (!comes)
-            throw new IllegalArgumentException(
-                    "no crew of %s has a shift on %s".formatted(crew == null ? site : crew, date));
+            throw new Unfit(Saying.of(
+                    "no crew of {0} has a shift on {1}", crew == null ? Objects.requireNonNull(site) : crew, date));
         return folder.withShifts(folder.shifts().stream()
                         .filter(shift -> !shift.date().equals(date) || !away.contains(shift.crew()))
                         .toList())

@@ -3,6 +3,8 @@ package drylap.whatif;
 import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Duration;
@@ -19,8 +21,8 @@ public record OtherRain(SiteId site, TimeWindow when, boolean rains) implements 
         boolean forecast = folder.forecasts().stream()
                 .anyMatch(one -> one.site().equals(site) && one.hours().stream().anyMatch(this::touched));
         if (!forecast)
-            throw new IllegalArgumentException(
-                    "nothing is forecast at site %s from %s until %s".formatted(site, when.from(), when.until()));
+            throw new Unfit(
+                    Saying.of("nothing is forecast at site {0} from {1} until {2}", site, when.from(), when.until()));
         return folder.withForecasts(folder.forecasts().stream()
                 .map(one -> one.site().equals(site) ? changed(one) : one)
                 .toList());

@@ -1,6 +1,8 @@
 package drylap.whatif;
 
 import drylap.planning.JobFolder;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.util.List;
 
 /** Some changes under a name. */
@@ -21,8 +23,7 @@ public record Scenario(String name, List<Change> changes) {
         JobFolder changed = folder;
         for (Change change : changes) changed = change.applyTo(changed);
         if (changed.shifts().isEmpty())
-            throw new IllegalArgumentException(
-                    "scenario %s leaves no crew a day; at least one is needed".formatted(name));
+            throw new Unfit(Saying.of("scenario {0} leaves no crew a day; at least one is needed", name));
         return changed;
     }
 }

@@ -1,9 +1,11 @@
 package drylap.whatif;
 
+import drylap.speech.Saying;
+
 /** Whether scenarios are being compared. */
 public sealed interface WhatIfAnswer {
     record Begun() implements WhatIfAnswer {}
 
     /** @param why which scenario cannot be, what is wrong, and what is accepted; nothing was begun */
-    record Refused(String why) implements WhatIfAnswer {}
+    record Refused(Saying why) implements WhatIfAnswer {}
 }

@@ -8,6 +8,8 @@ import drylap.planning.PlanRequest;
 import drylap.planning.PlanRuns;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import drylap.whatif.WhatIfAnswer.Begun;
 import drylap.whatif.WhatIfAnswer.Refused;
 import java.time.Clock;
@@ -54,7 +56,7 @@ public final class WhatIfRuns implements DisposableBean {
         who.demand(Operation.PROPOSE_PLAN);
         PlanRequest request = runs.asked(who, id, time);
         JobFolder folder = folders.load(id);
-        Optional<String> trouble = trouble(folder, scenarios);
+        Optional<Saying> trouble = trouble(folder, scenarios);
         if (trouble.isPresent()) return new Refused(trouble.get());
         WhatIfRun run = new WhatIfRun(clock.instant(), scenarios, request);
         remember(new Key(who.id(), id), run);
@@ -91,27 +93,27 @@ public final class WhatIfRuns implements DisposableBean {
         }
     }
 
-    private static Optional<String> trouble(JobFolder folder, List<Scenario> scenarios) {
-        if (scenarios.isEmpty()) return Optional.of("There is no scenario yet; at least one is needed.");
+    private static Optional<Saying> trouble(JobFolder folder, List<Scenario> scenarios) {
+        if (scenarios.isEmpty()) return Optional.of(Saying.of("There is no scenario yet; at least one is needed."));
         if (scenarios.size() > MOST_SCENARIOS)
-            return Optional.of("There are %d scenarios; up to %d are compared at a time."
-                    .formatted(scenarios.size(), MOST_SCENARIOS));
+            return Optional.of(Saying.of(
+                    "There are {0} scenarios; up to {1} are compared at a time.", scenarios.size(), MOST_SCENARIOS));
         Set<String> names = new HashSet<>(Set.of(Scenario.AS_IT_IS));
         return scenarios.stream()
                 .flatMap(one -> trouble(folder, one, names.add(one.name())).stream())
                 .findFirst();
     }
 
-    private static Optional<String> trouble(JobFolder folder, Scenario one, boolean newName) {
+    private static Optional<Saying> trouble(JobFolder folder, Scenario one, boolean newName) {
         if (!newName)
-            return Optional.of("Scenario %s: the name is taken; each needs a name of its own.".formatted(one.name()));
+            return Optional.of(Saying.of("Scenario {0}: the name is taken; each needs a name of its own.", one.name()));
         if (one.changes().isEmpty())
-            return Optional.of("Scenario %s: nothing is changed; it needs one change or more.".formatted(one.name()));
+            return Optional.of(Saying.of("Scenario {0}: nothing is changed; it needs one change or more.", one.name()));
         try {
             one.applyTo(folder);
             return Optional.empty();
         } catch (IllegalArgumentException e) {
-            return Optional.of("Scenario %s cannot be: %s.".formatted(one.name(), e.getMessage()));
+            return Optional.of(Saying.of("Scenario {0} cannot be: {1}.", one.name(), Unfit.saying(e)));
         }
     }
 

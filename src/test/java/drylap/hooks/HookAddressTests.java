@@ -21,7 +21,7 @@ class HookAddressTests {
             })
     void what_is_no_address_of_a_hook_is_refused_with_what_would_be(String text) {
         assertThat(HookAddress.against(text, false))
-                .hasValueSatisfying(words -> assertThat(words).contains("accepted: https://"));
+                .hasValueSatisfying(words -> assertThat(words.words()).contains("accepted: https://"));
     }
 
     @Test

@@ -49,7 +49,8 @@ public final class SpanishWords {
         data.forEach(this::know);
         NEITHER.forEach(this::know);
         var locale = Language.SPANISH.locale();
-        Arrays.stream(Month.values()).forEach(month -> know(month.getDisplayName(TextStyle.SHORT, locale)));
+        for (var style : List.of(TextStyle.SHORT, TextStyle.FULL))
+            Arrays.stream(Month.values()).forEach(month -> know(month.getDisplayName(style, locale)));
         Arrays.stream(DayOfWeek.values()).forEach(day -> know(day.getDisplayName(TextStyle.SHORT, locale)));
     }
 

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Everything on the open page that somebody reads or hears: text, labels, hints, and the words given to drawings. */
+/** Everything on the open page that somebody reads or hears: text, labels, hints, and the words given to drawings; not what is marked as English. */
 public final class ScreenTexts {
     private static final List<String> READ = List.of(
             "label",
@@ -28,12 +28,12 @@ public final class ScreenTexts {
             "caption");
     /** Of the records that drawings are given, what is to be read. */
     private static final Pattern IN_RECORD = Pattern.compile(
-            "\"(?:words|progress|title|heading|label|weekday|trade|idle)\"\\s*:\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
+            "\"(?:words|progress|title|heading|label|weekday|trade|idle|dueWords|place|name)\"\\s*:\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
 
     private static final Pattern LISTED_IN_RECORD = Pattern.compile("\"words\"\\s*:\\s*\\[([^\\]]*)\\]");
     private static final Pattern IN_DRAWING = Pattern.compile("<(?:text|title|desc)[^>]*>([^<]+)<");
 
-    private static final Set<String> RECORDS = Set.of("glyph", "wall", "strip", "run");
+    private static final Set<String> RECORDS = Set.of("glyph", "wall", "strip", "run", "odds", "season");
     private static final Set<String> DRAWINGS = Set.of("wide", "tall");
 
     private final List<String> texts = new ArrayList<>();
@@ -55,7 +55,7 @@ public final class ScreenTexts {
             note(element.getText());
             return;
         }
-        if (!element.isVisible()) return;
+        if (!element.isVisible() || "en".equals(element.getAttribute("lang"))) return;
         for (String name : READ) {
             note(element.getAttribute(name));
             note(element.getProperty(name));

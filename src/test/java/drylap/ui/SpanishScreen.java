@@ -26,7 +26,7 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
     private static final Set<String> WALLS = Set.of("west", "south");
 
     @Autowired
-    private People keeper;
+    People keeper;
 
     @Autowired
     TestPeople people;
@@ -53,16 +53,28 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
         String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
         for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
         var words = new SpanishWords(data());
-        assertThat(texts)
+        assertThat(texts.stream().map(this::withoutCodes))
                 .filteredOn(text -> !WALLS.contains(text.strip()))
                 .allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
+    }
+
+    /** Commands and columns of files, which have no other name. */
+    List<String> codes() {
+        return List.of();
+    }
+
+    private String withoutCodes(String text) {
+        String rest = text;
+        for (String code : codes()) rest = rest.replace(code, "");
+        return rest;
     }
 
     static List<String> data() {
         return List.of(
                 "Quay Nine Mill Row west south II III QW MS America Los_Angeles",
                 "Test window-crew follow-on tester scheduler administrator seis",
-                "MB GB drylap backup");
+                "MB GB drylap backup",
+                "quay bare harbour-week pace");
     }
 
     static void open(String address) {

@@ -193,7 +193,9 @@ class WhatIfRunsDbTests {
     }
 
     private String refused(List<Scenario> scenarios) {
-        return ((WhatIfAnswer.Refused) comparisons.begin(scheduler, id, scenarios, SHORT)).why();
+        return ((WhatIfAnswer.Refused) comparisons.begin(scheduler, id, scenarios, SHORT))
+                .why()
+                .words();
     }
 
     private WhatIfState await(Predicate<WhatIfState> wanted) {

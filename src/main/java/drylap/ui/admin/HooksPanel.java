@@ -23,24 +23,26 @@ import drylap.ui.shell.ShownOnce;
 final class HooksPanel extends Div {
     private static final int SHOWN = 5;
 
+    private final transient Speech say;
     private final transient ProgramsDesk desk;
     private final transient Hooks hooks;
     private final transient Deliveries deliveries;
     private final UnorderedList list = new UnorderedList();
 
     HooksPanel(ProgramsDesk desk, Hooks hooks, Deliveries deliveries) {
+        say = desk.say();
         this.desk = desk;
         this.hooks = hooks;
         this.deliveries = deliveries;
-        var head = new Div(new H2("Hooks"), new Button("Make a hook", _ -> ask()));
+        var head = new Div(new H2(say.it("Hooks")), new Button(say.it("Make a hook"), _ -> ask()));
         head.addClassName("head");
         list.addClassName("programs");
         addClassName("panel");
         add(
                 head,
-                new Paragraph(
+                new Paragraph(say.it(
                         "An address of another program that is told when openings are released, accepted or returned. "
-                                + "What it does not take is sent again for about three days."),
+                                + "What it does not take is sent again for about three days.")),
                 list);
         show();
     }
@@ -48,7 +50,7 @@ final class HooksPanel extends Div {
     private void show() {
         list.removeAll();
         hooks.seenBy(desk.who()).stream().map(this::line).map(this::item).forEach(list::add);
-        if (list.getComponentCount() == 0) list.add(new ListItem("No hook so far."));
+        if (list.getComponentCount() == 0) list.add(new ListItem(say.it("No hook so far.")));
     }
 
     private ProgramLines.HookLine line(Hook hook) {
@@ -62,8 +64,8 @@ final class HooksPanel extends Div {
         url.addClassName("address");
         var what = new Div(name, new Span(line.whose()), url, new Span(line.told()));
         what.addClassName("who");
-        var end = new Button("End", _ -> end(line));
-        end.setAriaLabel("End hook " + line.name());
+        var end = new Button(say.it("End"), _ -> end(line));
+        end.setAriaLabel(say.it("End hook {0}", line.name()));
         var item = new ListItem(what, end);
         if (!line.deliveries().isEmpty()) item.add(told(line));
         return item;
@@ -83,21 +85,28 @@ final class HooksPanel extends Div {
     private void end(ProgramLines.HookLine line) {
         Notification.show(
                 hooks.end(desk.who(), line.id())
-                        ? "Ended: \"%s\" is told nothing any more.".formatted(line.name())
-                        : "It was ended meanwhile.");
+                        ? say.it("Ended: \"{0}\" is told nothing any more.", line.name())
+                        : say.it("It was ended meanwhile."));
         show();
     }
 
     private void ask() {
-        var url = new TextField("Address");
-        url.setHelperText("https://…, in the public network");
-        var kinds = new CheckboxGroup<ActKind>("Told of openings");
+        var url = new TextField(say.it("Address"));
+        url.setHelperText(say.it("{0}, in the public network", "https://…"));
+        var kinds = new CheckboxGroup<ActKind>(say.it("Told of openings"));
         kinds.setItems(HookRequest.KINDS.stream().sorted().toList());
-        kinds.setItemLabelGenerator(ActKind::words);
+        kinds.setItemLabelGenerator(kind -> say.it(kind.words()));
         kinds.setValue(HookRequest.KINDS);
-        var sites = new SitesField(desk.sites());
+        var sites = new SitesField(say, desk.sites());
         var dialog = new ProgramDialog(
-                "A new hook", "of the program, such as: office system", desk.people(), desk.who(), url, kinds, sites);
+                say,
+                say.it("A new hook"),
+                say.it("of the program, such as: office system"),
+                desk.people(),
+                desk.who(),
+                url,
+                kinds,
+                sites);
         dialog.onMake(() -> {
                     var made = hooks.make(
                             desk.who(),
@@ -115,12 +124,15 @@ final class HooksPanel extends Div {
 
     private void shown(String name, String secret) {
         new ShownOnce(
-                        Speech.ENGLISH,
-                        "Hook \"%s\"".formatted(name),
-                        "With it the program knows what comes from here: keep it where the program keeps its passwords.",
+                        say,
+                        say.it("Hook \"{0}\"", name),
+                        say.it(
+                                "With it the program knows what comes from here: keep it where the program keeps its passwords."),
                         secret,
-                        "Each message has the header Drylap-Signature: HMAC-SHA-256 with this secret, in hex, over "
-                                + "Drylap-Sent-At, a full stop and the body. Drylap-Delivery is the same when a message is sent again.",
+                        say.it(
+                                "Each message has the header {0}: HMAC-SHA-256 with this secret, in hex, over {1}, a full stop and "
+                                        + "the body. {2} is the same when a message is sent again.",
+                                "Drylap-Signature", "Drylap-Sent-At", "Drylap-Delivery"),
                         this::show)
                 .open();
     }

@@ -9,17 +9,19 @@ import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 
 /** Sets someone's password; all their sessions end. */
 final class PasswordDialog extends Dialog {
     PasswordDialog(People people, SignedIn signedIn, Person whose) {
-        setHeaderTitle("Password of " + whose.name());
-        var password = new PasswordField("New password");
-        password.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
-        add(new Paragraph("All sessions of this person end."), password);
-        var save = new Button("Set the password", _ -> {
+        var say = new Speech(signedIn.reading());
+        setHeaderTitle(say.it("Password of {0}", whose.name()));
+        var password = new PasswordField(say.it("New password"));
+        password.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
+        add(new Paragraph(say.it("All sessions of this person end.")), password);
+        var save = new Button(say.it("Set the password"), _ -> {
             var against = Passwords.against(password.getValue(), whose.signInName(), whose.name())
-                    .map(drylap.speech.Saying::words);
+                    .map(say::it);
             password.setErrorMessage(against.orElse(""));
             password.setInvalid(against.isPresent());
             if (against.isPresent()) return;
@@ -27,6 +29,6 @@ final class PasswordDialog extends Dialog {
             close();
         });
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
     }
 }

@@ -19,6 +19,8 @@ import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Role;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.ui.shell.TroubleLine;
 import java.util.Collection;
 import java.util.List;
@@ -27,47 +29,61 @@ import org.jspecify.annotations.Nullable;
 
 /** Adds a person or changes one. */
 final class PersonDialog extends Dialog {
+    private final transient Speech say;
     private final transient People people;
     private final transient SignedIn signedIn;
     private final transient @Nullable Listed before;
     private final transient Runnable after;
-    private final TextField signInName = new TextField("Sign-in name");
-    private final TextField name = new TextField("Name");
+    private final TextField signInName = new TextField();
+    private final TextField name = new TextField();
     private final Select<Role> role = new Select<>();
-    private final TextField crew = new TextField("Crew");
-    private final Checkbox everySite = new Checkbox("Every site");
-    private final CheckboxGroup<SiteId> sites = new CheckboxGroup<>("Sites");
-    private final TextField moreSites = new TextField("Further sites, by id, with commas between");
-    private final PasswordField password = new PasswordField("Password");
-    private final Checkbox active = new Checkbox("May sign in", true);
+    private final TextField crew = new TextField();
+    private final Checkbox everySite = new Checkbox();
+    private final CheckboxGroup<SiteId> sites = new CheckboxGroup<>();
+    private final TextField moreSites = new TextField();
+    private final PasswordField password = new PasswordField();
+    private final Checkbox active = new Checkbox(true);
     private final TroubleLine trouble = new TroubleLine();
 
     private PersonDialog(
             People people, SignedIn signedIn, Collection<SiteId> known, @Nullable Listed before, Runnable after) {
+        say = new Speech(signedIn.reading());
         this.people = people;
         this.signedIn = signedIn;
         this.before = before;
         this.after = after;
-        role.setLabel("Role");
+        label();
         role.setItems(Role.values());
-        role.setItemLabelGenerator(Role::words);
+        role.setItemLabelGenerator(one -> say.it(one.words()));
         role.addValueChangeListener(event -> crew.setVisible(event.getValue().inCrew()));
         everySite.addValueChangeListener(event -> showSites(!event.getValue()));
-        crew.setHelperText("as in the job folder, such as window-1");
-        password.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
         var fields = new Div(signInName, name, role, crew, everySite, sites, moreSites);
         fields.addClassName("fields");
         fields.add(before == null ? password : active);
         add(fields, trouble);
         fill(known);
-        var save = new Button("Save", _ -> save());
+        var save = new Button(say.it("Save"), _ -> save());
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
+    }
+
+    private void label() {
+        signInName.setLabel(say.it("Sign-in name"));
+        name.setLabel(say.it("Name"));
+        role.setLabel(say.it("Role"));
+        crew.setLabel(say.it("Crew"));
+        crew.setHelperText(say.it("as in the job folder, such as {0}", "window-1"));
+        everySite.setLabel(say.it("Every site"));
+        sites.setLabel(say.it("Sites"));
+        moreSites.setLabel(say.it("Further sites, by id, with commas between"));
+        password.setLabel(say.it("Password"));
+        password.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
+        active.setLabel(say.it("May sign in"));
     }
 
     static PersonDialog forNew(People people, SignedIn signedIn, List<SiteId> known, Runnable after) {
         var dialog = new PersonDialog(people, signedIn, known, null, after);
-        dialog.setHeaderTitle("A new person");
+        dialog.setHeaderTitle(dialog.say.it("A new person"));
         return dialog;
     }
 
@@ -75,7 +91,7 @@ final class PersonDialog extends Dialog {
         var all = new TreeSet<>(known);
         all.addAll(before.person().reach().sites());
         var dialog = new PersonDialog(people, signedIn, all, before, after);
-        dialog.setHeaderTitle("Change " + before.person().name());
+        dialog.setHeaderTitle(dialog.say.it("Change {0}", before.person().name()));
         return dialog;
     }
 
@@ -106,14 +122,12 @@ final class PersonDialog extends Dialog {
             close();
             after.run();
         } catch (IllegalArgumentException refused) {
-            say(String.valueOf(refused.getMessage()));
+            trouble.say(say.it(Unfit.saying(refused)));
         } catch (ChangedMeanwhile changed) {
-            say(changed.getMessage() + ". Close this and look again; nothing was saved.");
+            trouble.say(say.it(
+                    "{0} was changed since you looked at it. Close this and look again; nothing was saved.",
+                    name.getValue().strip()));
         }
-    }
-
-    private void say(String words) {
-        trouble.say(words);
     }
 
     private NewPerson person() {

@@ -8,23 +8,28 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.security.Person;
+import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.ui.shell.TroubleLine;
 import java.util.List;
 
 /** Asks for something of another program: a name, for whom, and what else it takes. */
 final class ProgramDialog extends Dialog {
-    private final TextField name = new TextField("Name");
+    private final transient Speech say;
+    private final TextField name = new TextField();
     private final Select<Person> person = new Select<>();
     private final TroubleLine trouble = new TroubleLine();
 
     /** @param people for whom it may be; one alone is not asked for */
-    ProgramDialog(String title, String hint, List<Person> people, Person usual, Component... more) {
+    ProgramDialog(Speech say, String title, String hint, List<Person> people, Person usual, Component... more) {
+        this.say = say;
         setHeaderTitle(title);
+        name.setLabel(say.it("Name"));
         name.setHelperText(hint);
-        person.setLabel("For");
+        person.setLabel(say.it("For"));
         person.setItems(people);
         person.setItemLabelGenerator(
-                one -> "%s (%s)".formatted(one.name(), one.role().words()));
+                one -> "%s (%s)".formatted(one.name(), say.it(one.role().words())));
         person.setValue(usual);
         person.setVisible(people.size() > 1);
         var fields = new Div(name, person);
@@ -43,15 +48,15 @@ final class ProgramDialog extends Dialog {
 
     /** @param make throws {@link IllegalArgumentException} with what would be accepted */
     ProgramDialog onMake(Runnable make) {
-        var save = new Button("Make", _ -> {
+        var save = new Button(say.it("Make"), _ -> {
             try {
                 make.run();
             } catch (IllegalArgumentException refused) {
-                trouble.say(String.valueOf(refused.getMessage()));
+                trouble.say(say.it(Unfit.saying(refused)));
             }
         });
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
         return this;
     }
 }

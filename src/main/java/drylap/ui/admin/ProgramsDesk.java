@@ -7,6 +7,7 @@ import drylap.security.Operation;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ProgramLines;
 import java.time.Clock;
 import java.time.Instant;
@@ -37,8 +38,12 @@ final class ProgramsDesk {
         return clock.instant();
     }
 
+    Speech say() {
+        return new Speech(signedIn.reading());
+    }
+
     ProgramLines lines() {
-        return new ProgramLines(ZoneId.systemDefault(), now());
+        return new ProgramLines(say(), ZoneId.systemDefault(), now());
     }
 
     /** Oneself; for whoever manages people, everybody who may sign in. */

@@ -5,14 +5,17 @@ import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.speech.Speech;
 import java.util.List;
 
 /** Every site of a person, or some. */
 final class SitesField extends Div {
-    private final Checkbox every = new Checkbox("Every site of the person", true);
-    private final CheckboxGroup<SiteId> some = new CheckboxGroup<>("Sites");
+    private final Checkbox every = new Checkbox(true);
+    private final CheckboxGroup<SiteId> some = new CheckboxGroup<>();
 
-    SitesField(List<SiteId> known) {
+    SitesField(Speech say, List<SiteId> known) {
+        every.setLabel(say.it("Every site of the person"));
+        some.setLabel(say.it("Sites"));
         some.setItems(known);
         some.setVisible(false);
         every.addValueChangeListener(event -> some.setVisible(!event.getValue()));

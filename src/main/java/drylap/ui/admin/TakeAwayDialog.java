@@ -15,6 +15,7 @@ import drylap.security.SignedIn;
 import drylap.security.TakingAway;
 import drylap.speech.Saying;
 import drylap.speech.Speech;
+import drylap.speech.Unfit;
 import drylap.ui.shell.KeptLink;
 import drylap.ui.shell.TroubleLine;
 import java.util.Map;
@@ -52,7 +53,7 @@ final class TakeAwayDialog extends Dialog {
             show(away.preview(who, listed.person().id()));
             add(new KeptLink(say, kept, signedIn, listed.person().id()));
         } catch (IllegalArgumentException refused) {
-            trouble.say(String.valueOf(refused.getMessage()));
+            trouble.say(say.it(Unfit.saying(refused)));
         }
     }
 
@@ -107,7 +108,7 @@ final class TakeAwayDialog extends Dialog {
             Notification.show(say.it("Taken away: “{0}” stands in place of the name.", taken.placeholder()));
             after.run();
         } catch (IllegalArgumentException refused) {
-            trouble.say(String.valueOf(refused.getMessage()));
+            trouble.say(say.it(Unfit.saying(refused)));
         } catch (ChangedMeanwhile changed) {
             trouble.say(say.it("The person was changed meanwhile; nothing was taken away. Close this and look again."));
         }

@@ -25,24 +25,26 @@ import java.util.stream.Stream;
 final class TokensPanel extends Div {
     private static final int USUAL_DAYS = 90;
 
+    private final transient Speech say;
     private final transient ProgramsDesk desk;
     private final transient ApiTokens tokens;
     private final UnorderedList list = new UnorderedList();
 
     TokensPanel(ProgramsDesk desk, ApiTokens tokens) {
+        say = desk.say();
         this.desk = desk;
         this.tokens = tokens;
-        var make = new Button("Make a token", _ -> ask());
+        var make = new Button(say.it("Make a token"), _ -> ask());
         make.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        var head = new Div(new H2("Tokens"), make);
+        var head = new Div(new H2(say.it("Tokens")), make);
         head.addClassName("head");
         list.addClassName("programs");
         addClassName("panel");
         add(
                 head,
-                new Paragraph(
+                new Paragraph(say.it(
                         "A program shows a token in place of a password. It may what its person may, narrowed to what "
-                                + "you choose, and never more."),
+                                + "you choose, and never more.")),
                 list);
         show();
     }
@@ -53,7 +55,7 @@ final class TokensPanel extends Div {
                 .map(desk.lines()::token)
                 .map(this::item)
                 .forEach(list::add);
-        if (list.getComponentCount() == 0) list.add(new ListItem("No token so far."));
+        if (list.getComponentCount() == 0) list.add(new ListItem(say.it("No token so far.")));
     }
 
     private ListItem item(ProgramLines.TokenLine line) {
@@ -68,8 +70,8 @@ final class TokensPanel extends Div {
             what.addComponentAtIndex(1, ended);
             return item;
         }
-        var revoke = new Button("Revoke", _ -> revoke(line));
-        revoke.setAriaLabel("Revoke token " + line.name());
+        var revoke = new Button(say.it("Revoke"), _ -> revoke(line));
+        revoke.setAriaLabel(say.it("Revoke token {0}", line.name()));
         item.add(revoke);
         return item;
     }
@@ -77,26 +79,27 @@ final class TokensPanel extends Div {
     private void revoke(ProgramLines.TokenLine line) {
         Notification.show(
                 tokens.revoke(desk.who(), line.id())
-                        ? "Revoked: \"%s\" opens nothing any more.".formatted(line.name())
-                        : "It was revoked meanwhile.");
+                        ? say.it("Revoked: \"{0}\" opens nothing any more.", line.name())
+                        : say.it("It was revoked meanwhile."));
         show();
     }
 
     private void ask() {
-        var scopes = new CheckboxGroup<Scope>("May");
+        var scopes = new CheckboxGroup<Scope>(say.it("May"));
         scopes.setItems(Scope.values());
-        scopes.setItemLabelGenerator(Scope::words);
+        scopes.setItemLabelGenerator(scope -> say.it(scope.words()));
         scopes.setValue(EnumSet.of(Scope.READ));
         scopes.setItemEnabledProvider(scope -> scope != Scope.READ);
         var days = new Select<Integer>();
-        days.setLabel("Ends after");
+        days.setLabel(say.it("Ends after"));
         days.setItems(Stream.of(30, USUAL_DAYS, 180, 365).toList());
-        days.setItemLabelGenerator("%d days"::formatted);
+        days.setItemLabelGenerator(many -> say.it("{0} days", many));
         days.setValue(USUAL_DAYS);
-        var sites = new SitesField(desk.sites());
+        var sites = new SitesField(say, desk.sites());
         var dialog = new ProgramDialog(
-                "A new token",
-                "of the program, such as: office system",
+                say,
+                say.it("A new token"),
+                say.it("of the program, such as: office system"),
                 desk.people(),
                 desk.who(),
                 scopes,
@@ -117,12 +120,13 @@ final class TokensPanel extends Div {
 
     private void shown(String name, String secret) {
         new ShownOnce(
-                        Speech.ENGLISH,
-                        "Token \"%s\"".formatted(name),
-                        "Whoever has it acts for the person: keep it where the program keeps its passwords.",
+                        say,
+                        say.it("Token \"{0}\"", name),
+                        say.it("Whoever has it acts for the person: keep it where the program keeps its passwords."),
                         secret,
-                        "The program sends it with every request, as: Authorization: Bearer, then the token. What there is to "
-                                + "ask stands at /api/v1/openapi.json.",
+                        say.it(
+                                "The program sends it with every request, as: {0}, then the token. What there is to ask stands at {1}.",
+                                "Authorization: Bearer", "/api/v1/openapi.json"),
                         this::show)
                 .open();
     }

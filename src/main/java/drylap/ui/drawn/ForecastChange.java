@@ -11,7 +11,6 @@ import drylap.planning.Visit;
 import drylap.planning.WhyShut;
 import drylap.sites.Facade;
 import drylap.sites.Site;
-import drylap.speech.Saying;
 import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.SiteWeather;
@@ -45,11 +44,12 @@ public record ForecastChange(
     /** Two forecasts of one site, and those of the published visits that lie there. */
     public record Asked(FolderShown shown, Site site, Forecast earlier, Forecast later, List<Visit> published) {}
 
-    public static ForecastChange of(Asked asked, Instant now) {
-        return new Comparing(asked, now).change();
+    public static ForecastChange of(Speech say, Asked asked, Instant now) {
+        return new Comparing(say, asked, now).change();
     }
 
     private static final class Comparing {
+        private final Speech say;
         private final FolderShown shown;
         private final Site site;
         private final Forecast earlier;
@@ -59,7 +59,8 @@ public record ForecastChange(
         private final TimeWindow span;
         private final Instant now;
 
-        Comparing(Asked asked, Instant now) {
+        Comparing(Speech say, Asked asked, Instant now) {
+            this.say = say;
             shown = asked.shown();
             site = asked.site();
             earlier = asked.earlier();
@@ -117,15 +118,15 @@ public record ForecastChange(
             rows.add(new WallRow(
                     facade.id(),
                     task,
-                    DayWords.days(Speech.ENGLISH, opened, site.zone()),
-                    DayWords.days(Speech.ENGLISH, shut, site.zone()),
+                    DayWords.days(say, opened, site.zone()),
+                    DayWords.days(say, shut, site.zone()),
                     hours(opened, shut)));
         }
 
         /** Signed in words, so that more and less are told apart without colour. */
-        private static String hours(List<TimeWindow> opened, List<TimeWindow> shut) {
-            String more = DayWords.hours(DayWords.length(opened)) + " opened";
-            String less = DayWords.hours(DayWords.length(shut)) + " shut";
+        private String hours(List<TimeWindow> opened, List<TimeWindow> shut) {
+            String more = say.it("{0} opened", DayWords.hours(DayWords.length(opened)));
+            String less = say.it("{0} shut", DayWords.hours(DayWords.length(shut)));
             if (shut.isEmpty()) return more;
             return opened.isEmpty() ? less : more + ", " + less;
         }
@@ -139,7 +140,7 @@ public record ForecastChange(
                     PlanBreaks.of(with(forecast), published, span.from()).broken())
                 if (one.visit() != null && ahead(one.visit()))
                     whys.computeIfAbsent(one.visit(), _ -> new ArrayList<>())
-                            .add(one.breach().what().words());
+                            .add(say.it(one.breach().what()));
             return whys;
         }
 
@@ -170,7 +171,7 @@ public record ForecastChange(
                             VisitTime.of(one.getKey(), site.zone()),
                             "%s, %s"
                                     .formatted(
-                                            Words.moment(one.getKey().start(), site.zone()),
+                                            say.moment(one.getKey().start(), site.zone()),
                                             one.getKey().crew()),
                             why(one.getKey(), one.getValue(), why, weather)))
                     .toList();
@@ -183,26 +184,29 @@ public record ForecastChange(
             boolean stands = open.stream()
                     .anyMatch(window -> !visit.start().isBefore(window.from())
                             && !visit.end().isAfter(window.until()));
-            String cause =
-                    stands ? "" : why.saying(visit, open).map(Saying::words).orElse("");
+            String cause = stands ? "" : why.saying(visit, open).map(say::it).orElse("");
             return cause.isEmpty() ? rules.stream().distinct().collect(Collectors.joining("; ")) : cause;
         }
 
         private List<String> notes() {
             List<String> notes = new ArrayList<>();
-            ends(earlier, "earlier", "counted", notes);
-            ends(later, "later", "count", notes);
-            if (!later.end().isAfter(now)) notes.add("The later forecast is over.");
+            if (earlier.hours().isEmpty())
+                notes.add(say.it("The earlier one tells no hour at all: all counted as open."));
+            else if (endsEarly(earlier))
+                notes.add(say.it("The earlier forecast ends {0}: hours after it counted as open.", end(earlier)));
+            if (later.hours().isEmpty()) notes.add(say.it("The later one tells no hour at all: all count as open."));
+            else if (endsEarly(later))
+                notes.add(say.it("The later forecast ends {0}: hours after it count as open.", end(later)));
+            if (!later.end().isAfter(now)) notes.add(say.it("The later forecast is over."));
             return notes;
         }
 
-        private void ends(Forecast forecast, String which, String count, List<String> notes) {
-            Instant end = forecast.end();
-            if (forecast.hours().isEmpty())
-                notes.add("The %s one tells no hour at all: all %s as open.".formatted(which, count));
-            else if (end.isBefore(span.until()))
-                notes.add("The %s forecast ends %s: hours after it %s as open."
-                        .formatted(which, Words.moment(end, site.zone()), count));
+        private boolean endsEarly(Forecast forecast) {
+            return forecast.end().isBefore(span.until());
+        }
+
+        private String end(Forecast forecast) {
+            return say.moment(forecast.end(), site.zone());
         }
     }
 }

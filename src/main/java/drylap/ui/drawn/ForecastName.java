@@ -12,12 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param kept its number; null for the job folder's own
  */
 public record ForecastName(@Nullable Long kept, String words) {
-    public static ForecastName of(ForecastOrigin origin, Site site, List<String> marks) {
-        return new ForecastName(origin.kept(), marked(PlannedWith.name(Speech.ENGLISH, origin, site.zone()), marks));
+    public static ForecastName of(Speech say, ForecastOrigin origin, Site site, List<String> marks) {
+        return new ForecastName(origin.kept(), marked(PlannedWith.name(say, origin, site.zone()), marks));
     }
 
-    public static ForecastName own(List<String> marks) {
-        return new ForecastName(null, marked("The job folder\u2019s own forecast", marks));
+    public static ForecastName own(Speech say, List<String> marks) {
+        return new ForecastName(null, marked(say.it("The job folder\u2019s own forecast"), marks));
     }
 
     private static String marked(String name, List<String> marks) {

@@ -2,6 +2,7 @@ package drylap.ui.drawn;
 
 import drylap.risk.RiskReport.DayChance;
 import drylap.risk.RiskReport.Handover;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -31,7 +32,7 @@ public record HandoverChart(String title, List<Day> days, List<Mark> marks, doub
     /** @param at in days from the start of the first, where the chance by day reaches so much */
     public record Mark(int ofTen, double at, String words) {}
 
-    static HandoverChart of(FolderShown shown, Handover one, Function<LocalDate, String> sky) {
+    static HandoverChart of(Speech say, FolderShown shown, Handover one, Function<LocalDate, String> sky) {
         ZoneId zone = shown.site(one.facade().site()).zone();
         Map<LocalDate, Double> chances =
                 one.spread().stream().collect(Collectors.toMap(DayChance::day, DayChance::chance));
@@ -41,15 +42,15 @@ public record HandoverChart(String title, List<Day> days, List<Mark> marks, doub
         double until = 0;
         for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
             until = Math.min(1, until + chances.getOrDefault(day, 0.0));
-            days.add(new Day(Words.date(day), until, sky.apply(day)));
+            days.add(new Day(say.date(day), until, sky.apply(day)));
         }
         LocalDate due = one.due();
         return new HandoverChart(
                 shown.title(one.facade()),
                 days,
-                marks(one, days, zone),
+                marks(say, one, days, zone),
                 due == null ? -1 : Math.clamp(ChronoUnit.DAYS.between(first, due) + 1, 0, days.size()),
-                due == null ? "" : "due " + OddsWords.day(due));
+                due == null ? "" : say.it("due {0}", say.day(due)));
     }
 
     private static LocalDate first(Handover one, ZoneId zone) {
@@ -74,7 +75,7 @@ public record HandoverChart(String title, List<Day> days, List<Mark> marks, doub
     }
 
     /** On the line of the chart, which within a day tells nothing. */
-    private static List<Mark> marks(Handover one, List<Day> days, ZoneId zone) {
+    private static List<Mark> marks(Speech say, Handover one, List<Day> days, ZoneId zone) {
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < OF_TEN.length; i++) {
             double at = reached(days, OF_TEN[i] / 10.0);
@@ -82,10 +83,8 @@ public record HandoverChart(String title, List<Day> days, List<Mark> marks, doub
                 marks.add(new Mark(
                         OF_TEN[i],
                         at,
-                        "in %d of 10 cases %s"
-                                .formatted(
-                                        OF_TEN[i],
-                                        OddsWords.by(OddsCharts.figures(one).get(i), zone))));
+                        Words.lowered(OddsWords.by(
+                                say, OF_TEN[i], OddsCharts.figures(one).get(i), zone))));
         }
         return marks;
     }

@@ -5,6 +5,7 @@ import drylap.risk.RiskReport;
 import drylap.risk.RiskReport.CrewDayRisk;
 import drylap.risk.RiskReport.Handover;
 import drylap.risk.RiskReport.OpeningRisk;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -36,17 +37,18 @@ public record OddsCharts(List<HandoverChart> handovers, CrewDays crewDays, Wet w
 
     public record Bar(String opening, String place, double wet, double error, double rainedOn, String words) {}
 
-    public static OddsCharts of(FolderShown shown, RiskReport report) {
-        var tables = new OddsTables(shown, report);
+    public static OddsCharts of(Speech say, FolderShown shown, RiskReport report) {
+        var tables = new OddsTables(say, shown, report);
         return new OddsCharts(
                 report.handovers().stream()
                         .map(one -> HandoverChart.of(
+                                say,
                                 shown,
                                 one,
                                 day -> sky(tables.weather(one.facade().site(), day))))
                         .toList(),
-                crewDays(report, tables),
-                wet(shown, report));
+                crewDays(say, report, tables),
+                wet(say, shown, report));
     }
 
     /** The three days of a facade, as the words beside the chart have them. */
@@ -58,7 +60,7 @@ public record OddsCharts(List<HandoverChart> handovers, CrewDays crewDays, Wet w
         return source.name().toLowerCase(Locale.ROOT);
     }
 
-    private static CrewDays crewDays(RiskReport report, OddsTables tables) {
+    private static CrewDays crewDays(Speech say, RiskReport report, OddsTables tables) {
         SortedMap<LocalDate, SkySource> days = new TreeMap<>();
         for (CrewDayRisk one : report.crewDays())
             days.merge(one.date(), tables.weather(one), (a, b) -> a.compareTo(b) < 0 ? a : b);
@@ -72,7 +74,7 @@ public record OddsCharts(List<HandoverChart> handovers, CrewDays crewDays, Wet w
                         .map(day -> new Day(
                                 "%s %d"
                                         .formatted(
-                                                Words.weekday(day.getKey()),
+                                                say.weekday(day.getKey()),
                                                 day.getKey().getDayOfMonth()),
                                 sky(day.getValue())))
                         .toList(),
@@ -80,37 +82,38 @@ public record OddsCharts(List<HandoverChart> handovers, CrewDays crewDays, Wet w
                         .map(crew -> new CrewRow(
                                 crew.getKey(),
                                 days.keySet().stream()
-                                        .map(day -> cell(report, crew.getValue().get(day)))
+                                        .map(day -> cell(
+                                                say, report, crew.getValue().get(day)))
                                         .toList()))
                         .toList());
     }
 
-    private static @Nullable Cell cell(RiskReport report, @Nullable CrewDayRisk one) {
+    private static @Nullable Cell cell(Speech say, RiskReport report, @Nullable CrewDayRisk one) {
         if (one == null) return null;
-        return new Cell(one.slips().value(), one.slips().error(), OddsWords.chance(one.slips(), report.trials()));
+        return new Cell(one.slips().value(), one.slips().error(), OddsWords.chance(say, one.slips(), report.trials()));
     }
 
-    private static Wet wet(FolderShown shown, RiskReport report) {
+    private static Wet wet(Speech say, FolderShown shown, RiskReport report) {
         List<OpeningRisk> all = report.openings();
         return new Wet(
                 all.stream()
                         .limit(MOST_BARS)
-                        .map(one -> bar(shown, report, one))
+                        .map(one -> bar(say, shown, report, one))
                         .toList(),
                 Math.max(0, all.size() - MOST_BARS));
     }
 
-    private static Bar bar(FolderShown shown, RiskReport report, OpeningRisk one) {
+    private static Bar bar(Speech say, FolderShown shown, RiskReport report, OpeningRisk one) {
         ZoneId zone = shown.site(one.facade().site()).zone();
         return new Bar(
                 one.opening().value(),
                 "%s, %s"
                         .formatted(
                                 shown.title(one.facade()),
-                                OddsWords.day(one.plannedStart().atZone(zone).toLocalDate())),
+                                say.day(one.plannedStart().atZone(zone).toLocalDate())),
                 one.wet().value(),
                 one.wet().error(),
                 one.rainedOn().value(),
-                OddsWords.chance(one.wet(), report.trials()));
+                OddsWords.chance(say, one.wet(), report.trials()));
     }
 }

@@ -9,6 +9,7 @@ import drylap.risk.RiskReport.CrewDayRisk;
 import drylap.risk.RiskReport.DayChance;
 import drylap.risk.RiskReport.Handover;
 import drylap.risk.RiskReport.OpeningRisk;
+import drylap.speech.Speech;
 import drylap.ui.drawn.OddsTable.Cell;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -28,11 +29,13 @@ import org.jspecify.annotations.Nullable;
 public final class OddsTables {
     private static final Cell NONE = Cell.of("");
 
+    private final Speech say;
     private final FolderShown shown;
     private final RiskReport report;
     private final Map<SiteId, ClimateUsed> climates;
 
-    public OddsTables(FolderShown shown, RiskReport report) {
+    public OddsTables(Speech say, FolderShown shown, RiskReport report) {
+        this.say = say;
         this.shown = shown;
         this.report = report;
         climates = report.climates().stream().collect(Collectors.toMap(ClimateUsed::site, Function.identity()));
@@ -41,21 +44,21 @@ public final class OddsTables {
     public OddsTable handovers() {
         return new OddsTable(
                 "odds-hand-overs.csv",
-                "Days by which each facade is handed over",
+                say.it("Days by which each facade is handed over"),
                 List.of(
-                        "Site",
-                        "Facade",
-                        "Due",
-                        "Planned",
-                        "5 cases of 10 by",
+                        say.it("Site"),
+                        say.it("Facade"),
+                        say.it("Due"),
+                        say.it("Planned"),
+                        say.it("5 cases of 10 by"),
                         "±, h",
-                        "8 of 10 by",
-                        "±, h (8 of 10)",
-                        "9 of 10 by",
-                        "±, h (9 of 10)",
-                        "Due day kept, of 100",
-                        "±, of 100",
-                        "Claddings not planned"),
+                        say.it("8 of 10 by"),
+                        say.it("±, h (8 of 10)"),
+                        say.it("9 of 10 by"),
+                        say.it("±, h (9 of 10)"),
+                        say.it("Due day kept, of 100"),
+                        say.it("±, of 100"),
+                        say.it("Claddings not planned")),
                 report.handovers().stream().map(this::handover).toList());
     }
 
@@ -67,7 +70,7 @@ public final class OddsTables {
                 one.due() == null ? NONE : day(one.due()),
                 moment(one.planned(), zone)));
         for (DateFigure figure : List.of(one.p50(), one.p80(), one.p90())) {
-            cells.add(figure.at() == null ? Cell.of(OddsWords.LATER) : moment(figure.at(), zone));
+            cells.add(figure.at() == null ? Cell.of(say.it(OddsWords.LATER)) : moment(figure.at(), zone));
             cells.add(figure.error() == null ? NONE : Cell.of(OddsWords.hours(figure.error())));
         }
         cells.addAll(chance(one.inTime()));
@@ -78,8 +81,14 @@ public final class OddsTables {
     public OddsTable byDay() {
         return new OddsTable(
                 "odds-hand-over-by-day.csv",
-                "Chance that a facade is handed over by the end of a day",
-                List.of("Site", "Facade", "Day", "Handed over by its end, of 100", "±, of 100", "Weather of that day"),
+                say.it("Chance that a facade is handed over by the end of a day"),
+                List.of(
+                        say.it("Site"),
+                        say.it("Facade"),
+                        say.it("Day"),
+                        say.it("Handed over by its end, of 100"),
+                        say.it("±, of 100"),
+                        say.it("Weather of that day")),
                 report.handovers().stream().flatMap(one -> days(one).stream()).toList());
     }
 
@@ -94,7 +103,8 @@ public final class OddsTables {
                             Cell.of(one.facade().facade()),
                             day(day.day())),
                     chance(share(until)),
-                    List.of(Cell.of(weather(one.facade().site(), day.day()).words()))));
+                    List.of(Cell.of(
+                            say.it(weather(one.facade().site(), day.day()).words())))));
         }
         return rows;
     }
@@ -108,8 +118,13 @@ public final class OddsTables {
     public OddsTable crewDays() {
         return new OddsTable(
                 "odds-crew-days.csv",
-                "Chance that something planned for a crew-day is not done on it",
-                List.of("Crew", "Day", "Not got through, of 100", "±, of 100", "Weather of that day"),
+                say.it("Chance that something planned for a crew-day is not done on it"),
+                List.of(
+                        say.it("Crew"),
+                        say.it("Day"),
+                        say.it("Not got through, of 100"),
+                        say.it("±, of 100"),
+                        say.it("Weather of that day")),
                 report.crewDays().stream().map(this::crewDay).toList());
     }
 
@@ -117,7 +132,7 @@ public final class OddsTables {
         return join(
                 List.of(Cell.of(one.crew().value()), day(one.date())),
                 chance(one.slips()),
-                List.of(Cell.of(weather(one).words())));
+                List.of(Cell.of(say.it(weather(one).words()))));
     }
 
     /** Of several sites the one of which least is told. */
@@ -138,19 +153,19 @@ public final class OddsTables {
     public OddsTable openings() {
         return new OddsTable(
                 "odds-openings.csv",
-                "Chance that an opening gets wet while it stands open",
+                say.it("Chance that an opening gets wet while it stands open"),
                 List.of(
-                        "Opening",
-                        "Site",
-                        "Facade",
-                        "Level",
-                        "Crew",
-                        "Planned",
-                        "Gets wet, of 100",
-                        "±, of 100",
-                        "Rained on, of 100",
-                        "±, of 100 (rained on)",
-                        "Covers put on in a trial"),
+                        say.it("Opening"),
+                        say.it("Site"),
+                        say.it("Facade"),
+                        say.it("Level"),
+                        say.it("Crew"),
+                        say.it("Planned"),
+                        say.it("Gets wet, of 100"),
+                        say.it("±, of 100"),
+                        say.it("Rained on, of 100"),
+                        say.it("±, of 100 (rained on)"),
+                        say.it("Covers put on in a trial")),
                 report.openings().stream().map(this::opening).toList());
     }
 
@@ -178,13 +193,13 @@ public final class OddsTables {
         return List.of(Cell.of(OddsWords.percent(figure.value())), Cell.of(OddsWords.percent(figure.error())));
     }
 
-    private static Cell day(LocalDate date) {
-        return new Cell(OddsWords.day(date), date.toString());
+    private Cell day(LocalDate date) {
+        return new Cell(say.day(date), date.toString());
     }
 
-    private static Cell moment(Instant at, ZoneId zone) {
+    private Cell moment(Instant at, ZoneId zone) {
         return new Cell(
-                Words.moment(at, zone),
+                say.moment(at, zone),
                 DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
                         at.atZone(zone).toOffsetDateTime().truncatedTo(ChronoUnit.MINUTES)));
     }

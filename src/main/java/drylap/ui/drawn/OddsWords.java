@@ -4,6 +4,7 @@ import drylap.risk.DateFigure;
 import drylap.risk.Figure;
 import drylap.risk.OddsPart;
 import drylap.risk.RiskReport.ClimateUsed;
+import drylap.speech.Speech;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -17,11 +18,11 @@ public final class OddsWords {
     private OddsWords() {}
 
     /** Such as "71 ± 1 of 100"; what never or always came is no certainty, so its trials are named. */
-    static String chance(Figure figure, int trials) {
-        if (figure.value() <= 0) return "none of %s trials".formatted(Words.number(trials));
-        if (figure.value() >= 1) return "all of %s trials".formatted(Words.number(trials));
+    static String chance(Speech say, Figure figure, int trials) {
+        if (figure.value() <= 0) return say.it("none of {0} trials", Words.number(trials));
+        if (figure.value() >= 1) return say.it("all of {0} trials", Words.number(trials));
         boolean whole = figure.error() >= 0.0095;
-        return "%s ± %s of 100".formatted(percent(figure.value(), whole), percent(figure.error(), whole));
+        return say.it("{0} ± {1} of 100", percent(figure.value(), whole), percent(figure.error(), whole));
     }
 
     private static String percent(double share, boolean whole) {
@@ -37,15 +38,13 @@ public final class OddsWords {
         return String.format(Locale.ROOT, form, figure.value(), figure.error());
     }
 
-    static String day(LocalDate date) {
-        return "%s %s".formatted(Words.weekday(date), Words.date(date));
-    }
-
-    /** Such as "by Thu 16 Apr 14:30 ± 0.6 h". */
-    static String by(DateFigure figure, ZoneId zone) {
-        if (figure.at() == null) return LATER;
-        String moment = "by " + Words.moment(figure.at(), zone);
-        return figure.error() == null ? moment : "%s ± %s h".formatted(moment, hours(figure.error()));
+    /** Such as "In 8 of 10 cases by Thu 16 Apr 14:30 ± 0.6 h". */
+    static String by(Speech say, int ofTen, DateFigure figure, ZoneId zone) {
+        if (figure.at() == null) return say.it("In {0} of 10 cases later than the six weeks that are looked at", ofTen);
+        String moment = say.moment(figure.at(), zone);
+        return figure.error() == null
+                ? say.it("In {0} of 10 cases by {1}", ofTen, moment)
+                : say.it("In {0} of 10 cases by {1} ± {2} h", ofTen, moment, hours(figure.error()));
     }
 
     static String hours(Duration error) {
@@ -60,15 +59,15 @@ public final class OddsWords {
         return whole ? SkySource.FORECAST : SkySource.PARTLY;
     }
 
-    static String part(OddsPart part) {
+    static String part(Speech say, OddsPart part) {
         return switch (part) {
-            case LOG -> "what is done at the openings";
-            case FORECASTS -> "the forecast";
-            case NORMALS -> "the monthly normals";
-            case DURATIONS -> "the install minutes";
-            case RULES -> "the rules";
-            case SHIFTS -> "who comes when";
-            case DAY -> "the day: work that was due before goes on from today";
+            case LOG -> say.it("what is done at the openings");
+            case FORECASTS -> say.it("the forecast");
+            case NORMALS -> say.it("the monthly normals");
+            case DURATIONS -> say.it("the install minutes");
+            case RULES -> say.it("the rules");
+            case SHIFTS -> say.it("who comes when");
+            case DAY -> say.it("the day: work that was due before goes on from today");
         };
     }
 }

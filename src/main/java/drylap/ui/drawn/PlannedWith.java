@@ -87,8 +87,8 @@ public record PlannedWith(List<String> lines, List<Changed> changed) {
     static String name(Speech say, ForecastOrigin origin, ZoneId zone) {
         Instant issued = origin.issuedAt();
         return issued == null
-                ? say.it("{0}, fetched {1}", origin.source(), say.moment(origin.fetchedAt(), zone))
-                : say.it("{0} of {1}", origin.source(), say.moment(issued, zone));
+                ? say.it("{0}, fetched {1}", say.it(origin.source()), say.moment(origin.fetchedAt(), zone))
+                : say.it("{0} of {1}", say.it(origin.source()), say.moment(issued, zone));
     }
 
     private static @Nullable ForecastOrigin now(FolderShown shown, SiteId site) {

@@ -1,12 +1,13 @@
 package drylap.ui.drawn;
 
-import drylap.handoff.ActKind;
 import drylap.hooks.Delivery;
 import drylap.hooks.Hook;
+import drylap.hooks.TryWords;
 import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.tokens.ApiToken;
-import drylap.tokens.Scope;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -15,10 +16,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Tokens, hooks and what was told, as a screen lists them. */
 public final class ProgramLines {
+    private final Speech say;
     private final ZoneId zone;
     private final Instant now;
 
-    public ProgramLines(ZoneId zone, Instant now) {
+    public ProgramLines(Speech say, ZoneId zone, Instant now) {
+        this.say = say;
         this.zone = zone;
         this.now = now;
     }
@@ -42,64 +45,75 @@ public final class ProgramLines {
         return new TokenLine(
                 one.id(),
                 one.name(),
-                "acts for " + one.personName(),
+                say.it("acts for {0}", one.personName()),
                 may(one) + "; " + sites(one.reach()),
-                "made %s by %s, %s; ends %s"
-                        .formatted(moment(one.madeAt()), one.madeBy(), used(one.usedAt()), moment(one.expiresAt())),
+                say.it(
+                        "made {0} by {1}, {2}; ends {3}",
+                        moment(one.madeAt()), one.madeBy(), used(one.usedAt()), moment(one.expiresAt())),
                 ended(one));
     }
 
     public HookLine hook(Hook one, List<Delivery> deliveries) {
-        String kinds = one.kinds().stream().sorted().map(ActKind::words).collect(Collectors.joining(", "));
+        String kinds =
+                one.kinds().stream().sorted().map(kind -> say.it(kind.words())).collect(Collectors.joining(", "));
         return new HookLine(
                 one.id(),
                 one.name(),
-                "for " + one.ownerName(),
+                say.it("for {0}", one.ownerName()),
                 one.url().toString(),
-                "told of openings %s; %s".formatted(kinds, sites(one.reach())),
+                say.it("told of openings {0}; {1}", kinds, sites(one.reach())),
                 deliveries.stream().map(this::delivery).toList());
     }
 
     private DeliveryLine delivery(Delivery one) {
-        String what = "%s, site %s, %s"
-                .formatted(moment(one.madeAt()), one.site(), one.kind().words());
-        String last = one.lastWords() == null ? "" : ": " + one.lastWords();
+        String what = say.it(
+                "{0}, site {1}, {2}",
+                moment(one.madeAt()), one.site(), Saying.of(one.kind().words()));
+        String last = one.lastWords() == null ? "" : ": " + say.it(TryWords.read(one.lastWords()));
         return switch (one.state()) {
-            case DELIVERED -> new DeliveryLine("%s – delivered".formatted(what), false);
-            case GIVEN_UP -> new DeliveryLine("%s – given up after %s%s".formatted(what, tries(one), last), true);
+            case DELIVERED -> new DeliveryLine(say.it("{0} – delivered", what), false);
+            case GIVEN_UP -> new DeliveryLine(say.it("{0} – given up after {1}", what, tries(one)) + last, true);
             case WAITING ->
                 one.lastWords() == null || one.dueAt() == null
-                        ? new DeliveryLine("%s – on its way".formatted(what), false)
+                        ? new DeliveryLine(say.it("{0} – on its way", what), false)
                         : new DeliveryLine(
-                                "%s – %s in vain%s; again %s".formatted(what, tries(one), last, moment(one.dueAt())),
+                                say.it("{0} – {1} in vain{2}; again {3}", what, tries(one), last, moment(one.dueAt())),
                                 true);
         };
     }
 
-    private static String tries(Delivery one) {
-        return one.attempts() == 1 ? "1 try" : "%d tries".formatted(one.attempts());
+    private String tries(Delivery one) {
+        return say.it("{0, plural, one {# try} other {# tries}}", one.attempts());
     }
 
-    private static String may(ApiToken one) {
-        return "may " + one.scopes().stream().sorted().map(Scope::words).collect(Collectors.joining("; "));
+    private String may(ApiToken one) {
+        return say.it(
+                "may {0}",
+                one.scopes().stream()
+                        .sorted()
+                        .map(scope -> say.it(scope.words()))
+                        .collect(Collectors.joining("; ")));
     }
 
     private @Nullable String ended(ApiToken one) {
-        if (one.revokedAt() != null) return "revoked %s by %s".formatted(moment(one.revokedAt()), one.revokedBy());
-        return one.inUse(now) ? null : "has ended";
+        if (one.revokedAt() != null)
+            return say.it("revoked {0} by {1}", moment(one.revokedAt()), String.valueOf(one.revokedBy()));
+        return one.inUse(now) ? null : say.it("has ended");
     }
 
     private String used(@Nullable Instant at) {
-        return at == null ? "not used yet" : "last used " + moment(at);
+        return at == null ? say.it("not used yet") : say.it("last used {0}", moment(at));
     }
 
-    private static String sites(Reach reach) {
+    private String sites(Reach reach) {
         return reach.everySite()
-                ? "every site of the person"
-                : "at " + reach.sites().stream().sorted().map(SiteId::value).collect(Collectors.joining(", "));
+                ? say.it("every site of the person")
+                : say.it(
+                        "at {0}",
+                        reach.sites().stream().sorted().map(SiteId::value).collect(Collectors.joining(", ")));
     }
 
     private String moment(Instant at) {
-        return Words.moment(at, zone);
+        return say.moment(at, zone);
     }
 }

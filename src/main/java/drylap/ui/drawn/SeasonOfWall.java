@@ -2,9 +2,9 @@ package drylap.ui.drawn;
 
 import drylap.season.SiteOutlook;
 import drylap.season.SiteOutlook.FacadeOutlook;
+import drylap.speech.Speech;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -15,10 +15,6 @@ import org.jspecify.annotations.Nullable;
  * them against work; the table has hours of one crew, as the files do.
  */
 public record SeasonOfWall(Chart chart, List<String> said, List<Row> rows) {
-    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /** @param due in months from the first one's start; below 0 where there is none to show */
     public record Chart(String title, List<Month> months, double due, String dueWords) {}
 
@@ -36,28 +32,28 @@ public record SeasonOfWall(Chart chart, List<String> said, List<Row> rows) {
     public record Row(
             String month, String days, String light, String usable, String between, String installLeft, String left) {}
 
-    public static SeasonOfWall of(SiteOutlook site, FacadeOutlook facade, String title) {
+    public static SeasonOfWall of(Speech say, SiteOutlook site, FacadeOutlook facade, String title) {
         double crews = crews(site);
         List<Month> months = facade.months().stream()
-                .map(month -> month(month, crews, month == facade.months().getFirst()))
+                .map(month -> month(say, month, crews, month == facade.months().getFirst()))
                 .toList();
         LocalDate due = facade.due();
         return new SeasonOfWall(
-                new Chart(title, months, place(facade, due), due == null ? "" : "due " + DATE.format(due)),
-                said(facade),
-                facade.months().stream().map(SeasonOfWall::row).toList());
+                new Chart(title, months, place(facade, due), due == null ? "" : say.it("due {0}", say.dateOfYear(due))),
+                said(say, facade),
+                facade.months().stream().map(month -> row(say, month)).toList());
     }
 
     static double crews(SiteOutlook site) {
         return site.crews().getOrDefault(drylap.kernel.Trade.WINDOW, 0.0);
     }
 
-    private static Month month(SiteOutlook.Month month, double crews, boolean first) {
+    private static Month month(Speech say, SiteOutlook.Month month, double crews, boolean first) {
         YearMonth at = month.month();
         return new Month(
-                SHORT.format(at),
+                say.shortMonth(at),
                 first || at.getMonthValue() == 1 ? String.valueOf(at.getYear()) : "",
-                MONTH.format(at),
+                say.month(at),
                 tenths(month.light() * crews),
                 tenths(month.usable().value() * crews),
                 tenths(month.usable10() * crews),
@@ -65,16 +61,16 @@ public record SeasonOfWall(Chart chart, List<String> said, List<Row> rows) {
                 tenths(month.installLeft()));
     }
 
-    private static Row row(SiteOutlook.Month month) {
+    private static Row row(Speech say, SiteOutlook.Month month) {
         return new Row(
-                MONTH.format(month.month()),
+                say.month(month.month()),
                 String.valueOf(month.days()),
                 hours(month.light()),
                 "%s \u00b1 %s"
                         .formatted(
                                 hours(month.usable().value()),
                                 hours(month.usable().error())),
-                "%s to %s".formatted(hours(month.usable10()), hours(month.usable90())),
+                say.it("{0} to {1}", hours(month.usable10()), hours(month.usable90())),
                 hours(month.installLeft()),
                 hours(month.workLeft()));
     }
@@ -87,30 +83,28 @@ public record SeasonOfWall(Chart chart, List<String> said, List<Row> rows) {
         return months < 0 || months > facade.months().size() ? -1 : Math.rint(months * 1000) / 1000;
     }
 
-    private static List<String> said(FacadeOutlook facade) {
-        if (facade.left() == 0) return List.of("Nothing is left to do here.");
-        String left = "Left to do, in crew-hours: install %s, wrap %s, clad %s. A dry stretch counts from %s h on."
-                .formatted(
-                        hours(facade.installLeft()),
-                        hours(facade.wrapLeft()),
-                        hours(facade.cladLeft()),
-                        hours(facade.least()));
-        String through = "All of it is through by %s in 5 of 10 years, %s in 8, %s in 9."
-                .formatted(date(facade.through5()), date(facade.through8()), date(facade.through9()));
+    private static List<String> said(Speech say, FacadeOutlook facade) {
+        if (facade.left() == 0) return List.of(say.it("Nothing is left to do here."));
+        String left = say.it(
+                "Left to do, in crew-hours: install {0}, wrap {1}, clad {2}. A dry stretch counts from {3} h on.",
+                hours(facade.installLeft()), hours(facade.wrapLeft()), hours(facade.cladLeft()), hours(facade.least()));
+        String through = say.it(
+                "All of it is through by {0} in 5 of 10 years, {1} in 8, {2} in 9.",
+                date(say, facade.through5()), date(say, facade.through8()), date(say, facade.through9()));
         LocalDate due = facade.due();
-        if (due == null || facade.inTime() == null) return List.of(left, through, "No due date is set.");
+        if (due == null || facade.inTime() == null) return List.of(left, through, say.it("No due date is set."));
         return List.of(
                 left,
                 through,
-                "%s: %s by the due date, %s."
-                        .formatted(
-                                SeasonWords.chance(facade.inTime()),
-                                SeasonWords.likely(facade.inTime()),
-                                DATE.format(due)));
+                say.it(
+                        "{0}: {1} by the due date, {2}.",
+                        SeasonWords.chance(say, facade.inTime()),
+                        SeasonWords.likely(say, facade.inTime()),
+                        say.dateOfYear(due)));
     }
 
-    static String date(@Nullable LocalDate date) {
-        return date == null ? "later than looked at" : DATE.format(date);
+    static String date(Speech say, @Nullable LocalDate date) {
+        return date == null ? say.it("later than looked at") : say.dateOfYear(date);
     }
 
     static String hours(double hours) {

@@ -1,15 +1,17 @@
 package drylap.ui.drawn;
 
+import drylap.climate.ClimateSource;
 import drylap.kernel.Trade;
 import drylap.season.Estimate;
 import drylap.season.Season;
 import drylap.season.SiteOutlook;
 import drylap.season.SiteOutlook.MonthGain;
 import drylap.season.SiteOutlook.OneMore;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,106 +27,111 @@ public final class SeasonWords {
                     + "wet or cold as a whole. It shows what is short; it promises no day.";
 
     /** When one more crew pays. */
-    public static final String PAYS =
-            "One more crew pays from the first month in which, working here that month alone, it adds %.0f of 100 or more to "
-                            .formatted(Season.PAYS * 100)
-                    + "the chance that every facade with a due date is through in time.";
-
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
+    public static String pays(Speech say) {
+        return say.it(
+                "One more crew pays from the first month in which, working here that month alone, it adds {0} of 100 or more to "
+                        + "the chance that every facade with a due date is through in time.",
+                Math.round(Season.PAYS * 100));
+    }
 
     private SeasonWords() {}
 
     /** Where the weather comes from; an assumption has a mark of its own on the page. */
-    public static String climate(SiteOutlook site, ZoneId zone) {
+    public static String climate(Speech say, SiteOutlook site, ZoneId zone) {
         Instant end = site.forecastEnd();
-        return "%s, %s."
-                .formatted(
-                        end == null || !end.isAfter(site.from())
-                                ? "No forecast is known: climate only from the start"
-                                : "The forecast ends " + Words.moment(end, zone) + "; beyond it climate only",
-                        site.climate());
+        Saying whence = ClimateSource.read(site.climate());
+        return end == null || !end.isAfter(site.from())
+                ? say.it("No forecast is known: climate only from the start, {0}.", whence)
+                : say.it("The forecast ends {0}; beyond it climate only, {1}.", say.moment(end, zone), whence);
     }
 
-    public static String crews(SiteOutlook site) {
-        return "Reckoned with %s, as their last seven days of shifts go on; %,d drawn years, seed %d; \u00b1 is one standard error."
-                .formatted(
-                        site.crews().entrySet().stream()
-                                .sorted(java.util.Map.Entry.comparingByKey())
-                                .map(entry -> String.format(
-                                        Locale.ROOT,
-                                        "%.1f %s",
-                                        entry.getValue(),
-                                        trade(entry.getKey()) + (entry.getValue() == 1 ? " crew" : " crews")))
-                                .collect(Collectors.joining(", ")),
-                        site.years(),
-                        site.seed());
+    public static String crews(Speech say, SiteOutlook site) {
+        return say.it(
+                "Reckoned with {0}, as their last seven days of shifts go on; {1} drawn years, seed {2}; \u00b1 is one standard error.",
+                site.crews().entrySet().stream()
+                        .sorted(java.util.Map.Entry.comparingByKey())
+                        .map(entry -> crews(say, entry.getKey(), entry.getValue()))
+                        .collect(Collectors.joining(", ")),
+                String.format(Locale.ROOT, "%,d", site.years()),
+                site.seed());
     }
 
-    public static String inTime(SiteOutlook site) {
+    private static String crews(Speech say, Trade trade, double many) {
+        boolean one = many == 1;
+        String number = figure(many);
+        return switch (trade) {
+            case WINDOW -> say.it(one ? "{0} window crew" : "{0} window crews", number);
+            case TESTER -> say.it(one ? "{0} test crew" : "{0} test crews", number);
+            case WRAP -> say.it(one ? "{0} wrap crew" : "{0} wrap crews", number);
+            case SIDING -> say.it(one ? "{0} siding crew" : "{0} siding crews", number);
+        };
+    }
+
+    public static String inTime(Speech say, SiteOutlook site) {
         Estimate chance = site.inTime();
         return chance == null
-                ? "No facade of this site has a due date."
-                : "Every facade with a due date in time: %s, %s.".formatted(likely(chance), chance(chance));
+                ? say.it("No facade of this site has a due date.")
+                : say.it("Every facade with a due date in time: {0}, {1}.", likely(say, chance), chance(say, chance));
     }
 
     /** What one more crew would change, a sentence each. */
-    public static List<String> oneMore(OneMore more) {
+    public static List<String> oneMore(Speech say, OneMore more) {
         List<String> said = new ArrayList<>();
-        said.add("The last facade is through %s days earlier.".formatted(figure(more.daysEarlier())));
+        said.add(say.it("The last facade is through {0} days earlier.", figure(more.daysEarlier())));
         if (more.gained() != null)
-            said.add("The chance that all is in time rises by %s of 100."
-                    .formatted(figure(new Estimate(
+            said.add(say.it(
+                    "The chance that all is in time rises by {0} of 100.",
+                    figure(new Estimate(
                             100 * more.gained().value(), 100 * more.gained().error()))));
-        said.add("%s crew-days more (%s by the rules' weights); late hand-over saved: %s."
-                .formatted(
-                        figure(more.crewDays()),
-                        Words.number(Math.round(more.crewDayCost())),
-                        Words.number(Math.round(more.lateSaved()))));
-        if (more.gained() != null) said.add(pays(more));
+        said.add(say.it(
+                "{0} crew-days more ({1} by the rules' weights); late hand-over saved: {2}.",
+                figure(more.crewDays()),
+                Words.number(Math.round(more.crewDayCost())),
+                Words.number(Math.round(more.lateSaved()))));
+        if (more.gained() != null) said.add(pays(say, more));
         return said;
     }
 
-    private static String pays(OneMore more) {
+    private static String pays(Speech say, OneMore more) {
         YearMonth month = more.pays();
-        if (month != null) return "It pays from %s.".formatted(MONTH.format(month));
+        if (month != null) return say.it("It pays from {0}.", say.month(month));
         return more.months().stream()
                 .max(java.util.Comparator.comparingDouble(
                         (MonthGain one) -> one.gained().value()))
                 .filter(one -> one.gained().value() > 0)
-                .map(one -> "It pays in no month; most it adds in %s, %s of 100."
-                        .formatted(
-                                MONTH.format(one.month()), figure(one.gained().value() * 100)))
-                .orElse("It pays in no month.");
+                .map(one -> say.it(
+                        "It pays in no month; most it adds in {0}, {1} of 100.",
+                        say.month(one.month()), figure(one.gained().value() * 100)))
+                .orElseGet(() -> say.it("It pays in no month."));
     }
 
-    public static String title(OneMore more) {
-        return "One more %s crew".formatted(trade(more.trade()));
-    }
-
-    static String trade(Trade trade) {
-        return switch (trade) {
-            case WINDOW -> "window";
-            case TESTER -> "test";
-            case WRAP -> "wrap";
-            case SIDING -> "siding";
+    public static String title(Speech say, OneMore more) {
+        return switch (more.trade()) {
+            case WINDOW -> say.it("One more window crew");
+            case TESTER -> say.it("One more test crew");
+            case WRAP -> say.it("One more wrap crew");
+            case SIDING -> say.it("One more siding crew");
         };
     }
 
-    static String chance(@Nullable Estimate chance) {
+    static String chance(Speech say, @Nullable Estimate chance) {
         return chance == null
                 ? ""
-                : String.format(Locale.ROOT, "%.0f \u00b1 %.1f of 100", 100 * chance.value(), 100 * chance.error());
+                : say.it(
+                        "{0} \u00b1 {1} of 100",
+                        String.format(Locale.ROOT, "%.0f", 100 * chance.value()),
+                        String.format(Locale.ROOT, "%.1f", 100 * chance.error()));
     }
 
     /** The words say no more than the number. */
-    static String likely(Estimate chance) {
+    static String likely(Speech say, Estimate chance) {
         double p = chance.value();
-        if (p >= 0.95) return "almost certain";
-        if (p >= 0.8) return "likely";
-        if (p >= 0.6) return "more likely than not";
-        if (p >= 0.4) return "as likely as not";
-        if (p >= 0.2) return "unlikely";
-        return p >= 0.05 ? "very unlikely" : "hardly possible";
+        if (p >= 0.95) return say.it("almost certain");
+        if (p >= 0.8) return say.it("likely");
+        if (p >= 0.6) return say.it("more likely than not");
+        if (p >= 0.4) return say.it("as likely as not");
+        if (p >= 0.2) return say.it("unlikely");
+        return say.it(p >= 0.05 ? "very unlikely" : "hardly possible");
     }
 
     private static String figure(Estimate figure) {

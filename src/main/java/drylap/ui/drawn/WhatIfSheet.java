@@ -4,6 +4,7 @@ import drylap.planning.LedgerTerm;
 import drylap.speech.Speech;
 import drylap.whatif.Outcome.Handover;
 import drylap.whatif.OutcomeFigures;
+import drylap.whatif.Scenario;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -34,40 +35,56 @@ public record WhatIfSheet(List<String> names, List<Group> groups) {
         LEVEL
     }
 
-    public static WhatIfSheet of(FolderShown shown, List<OutcomeFigures> outcomes) {
+    public static WhatIfSheet of(Speech say, FolderShown shown, List<OutcomeFigures> outcomes) {
         return new WhatIfSheet(
-                outcomes.stream().map(OutcomeFigures::name).toList(),
+                outcomes.stream().map(one -> name(say, one.name())).toList(),
                 List.of(
-                        new Group("Work", work(outcomes)),
-                        new Group("Cost", costs(outcomes)),
-                        new Group("Hand-over", handovers(shown, outcomes))));
+                        new Group(say.it("Work"), work(say, outcomes)),
+                        new Group(say.it("Cost"), costs(say, outcomes)),
+                        new Group(say.it("Hand-over"), handovers(say, shown, outcomes))));
     }
 
-    private static List<Line> work(List<OutcomeFigures> outcomes) {
+    /** Of the folder as it is, or as somebody typed it. */
+    public static String name(Speech say, String scenario) {
+        return scenario.equals(Scenario.AS_IT_IS) ? say.it(Scenario.AS_IT_IS) : scenario;
+    }
+
+    private static List<Line> work(Speech say, List<OutcomeFigures> outcomes) {
         return List.of(
-                count("Tasks not planned", "", outcomes, OutcomeFigures::notPlanned),
-                count("Left out or open to rain", "counts above every cost", outcomes, OutcomeFigures::medium));
+                count(say, say.it("Tasks not planned"), "", outcomes, OutcomeFigures::notPlanned),
+                count(
+                        say,
+                        say.it("Left out or open to rain"),
+                        say.it("counts above every cost"),
+                        outcomes,
+                        OutcomeFigures::medium));
     }
 
     /** A term that is nought everywhere says nothing. */
-    private static List<Line> costs(List<OutcomeFigures> outcomes) {
+    private static List<Line> costs(Speech say, List<OutcomeFigures> outcomes) {
         List<Line> lines = new ArrayList<>();
-        lines.add(count("Sum", "a plan with a lower sum is better", outcomes, OutcomeFigures::soft));
+        lines.add(
+                count(say, say.it("Sum"), say.it("a plan with a lower sum is better"), outcomes, OutcomeFigures::soft));
         for (LedgerTerm term : LedgerTerm.values())
             if (outcomes.stream().anyMatch(one -> one.cost(term) != 0))
-                lines.add(
-                        count(LedgerSheet.name(Speech.ENGLISH, term), term.meaning(), outcomes, one -> one.cost(term)));
-        lines.add(count("Days that crews come out", "", outcomes, OutcomeFigures::crewDays));
+                lines.add(count(
+                        say, LedgerSheet.name(say, term), say.it(term.meaning()), outcomes, one -> one.cost(term)));
+        lines.add(count(say, say.it("Days that crews come out"), "", outcomes, OutcomeFigures::crewDays));
         return lines;
     }
 
     private static Line count(
-            String name, String detail, List<OutcomeFigures> outcomes, ToLongFunction<OutcomeFigures> figure) {
+            Speech say,
+            String name,
+            String detail,
+            List<OutcomeFigures> outcomes,
+            ToLongFunction<OutcomeFigures> figure) {
         long base = figure.applyAsLong(outcomes.getFirst());
         List<Cell> cells = new ArrayList<>();
         for (int i = 0; i < outcomes.size(); i++) {
             long value = figure.applyAsLong(outcomes.get(i));
-            cells.add(new Cell(Words.number(value), i == 0 ? "" : Words.difference(value - base), trend(value - base)));
+            cells.add(new Cell(
+                    Words.number(value), i == 0 ? "" : Words.difference(say, value - base), trend(value - base)));
         }
         return new Line(name, detail, cells);
     }
@@ -77,58 +94,60 @@ public record WhatIfSheet(List<String> names, List<Group> groups) {
         return more < 0 ? Trend.BETTER : Trend.WORSE;
     }
 
-    private static List<Line> handovers(FolderShown shown, List<OutcomeFigures> outcomes) {
+    private static List<Line> handovers(Speech say, FolderShown shown, List<OutcomeFigures> outcomes) {
         List<Line> lines = new ArrayList<>();
         List<Handover> base = outcomes.getFirst().handovers();
         for (int i = 0; i < base.size(); i++) {
             int wall = i;
             lines.add(handover(
+                    say,
                     shown,
                     outcomes.stream().map(one -> one.handovers().get(wall)).toList()));
         }
         return lines;
     }
 
-    private static Line handover(FolderShown shown, List<Handover> all) {
+    private static Line handover(Speech say, FolderShown shown, List<Handover> all) {
         Handover base = all.getFirst();
         ZoneId zone = shown.site(base.facade().site()).zone();
         List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(value(base, zone), "", Trend.LEVEL));
-        all.stream().skip(1).forEach(one -> cells.add(cell(base, one, zone)));
-        String due = base.due() == null ? "no day is due" : "due " + day(base.due());
+        cells.add(new Cell(value(say, base, zone), "", Trend.LEVEL));
+        all.stream().skip(1).forEach(one -> cells.add(cell(say, base, one, zone)));
+        String due = base.due() == null ? say.it("no day is due") : say.it("due {0}", say.day(base.due()));
         return new Line(shown.title(base.facade()), due, cells);
     }
 
-    private static Cell cell(Handover base, Handover one, ZoneId zone) {
-        String value = value(one, zone);
-        if (base.cladBy() == null || one.cladBy() == null) return fewer(base, one, value);
+    private static Cell cell(Speech say, Handover base, Handover one, ZoneId zone) {
+        String value = value(say, one, zone);
+        if (base.cladBy() == null || one.cladBy() == null) return fewer(say, base, one, value);
         long days = ChronoUnit.DAYS.between(date(base, zone), date(one, zone));
         if (days == 0)
-            return new Cell(value, one.cladBy().equals(base.cladBy()) ? "as before" : "same day", Trend.LEVEL);
-        String count = Math.abs(days) == 1 ? "1 day" : Words.number(Math.abs(days)) + " days";
-        return new Cell(value, "%s %s".formatted(count, days > 0 ? "later" : "earlier"), trend(days));
+            return new Cell(value, say.it(one.cladBy().equals(base.cladBy()) ? "as before" : "same day"), Trend.LEVEL);
+        String more = say.it(
+                days > 0
+                        ? "{0, plural, one {# day} other {# days}} later"
+                        : "{0, plural, one {# day} other {# days}} earlier",
+                Math.abs(days));
+        return new Cell(value, more, trend(days));
     }
 
     /** Where one of both has no day of hand-over. */
-    private static Cell fewer(Handover base, Handover one, String value) {
+    private static Cell fewer(Speech say, Handover base, Handover one, String value) {
         long more = one.notPlanned() - (long) base.notPlanned();
-        if (one.cladBy() != null) return new Cell(value, "handed over now", Trend.BETTER);
-        if (base.cladBy() != null) return new Cell(value, "not handed over now", Trend.WORSE);
-        return new Cell(value, Words.difference(more), trend(more));
+        if (one.cladBy() != null) return new Cell(value, say.it("handed over now"), Trend.BETTER);
+        if (base.cladBy() != null) return new Cell(value, say.it("not handed over now"), Trend.WORSE);
+        return new Cell(value, Words.difference(say, more), trend(more));
     }
 
-    private static String value(Handover one, ZoneId zone) {
-        if (one.notPlanned() > 0) return "%d not planned".formatted(one.notPlanned());
-        if (one.cladBy() == null) return "nothing to do";
+    private static String value(Speech say, Handover one, ZoneId zone) {
+        if (one.notPlanned() > 0) return say.it("{0} not planned", one.notPlanned());
+        if (one.cladBy() == null) return say.it("nothing to do");
         boolean late = one.due() != null && date(one, zone).isAfter(one.due());
-        return Words.moment(one.cladBy(), zone) + (late ? ", late" : "");
+        String moment = say.moment(one.cladBy(), zone);
+        return late ? say.it("{0}, late", moment) : moment;
     }
 
     private static LocalDate date(Handover one, ZoneId zone) {
         return Objects.requireNonNull(one.cladBy()).atZone(zone).toLocalDate();
-    }
-
-    private static String day(LocalDate date) {
-        return "%s %s".formatted(Words.weekday(date), Words.date(date));
     }
 }

@@ -55,6 +55,11 @@ public final class Words {
         return (value > 0 ? "+" : "\u2212") + number(Math.abs(value));
     }
 
+    /** A heading within a sentence. */
+    public static String lowered(String heading) {
+        return Character.toLowerCase(heading.charAt(0)) + heading.substring(1);
+    }
+
     public static String task(Task task) {
         return switch (task) {
             case INSTALL -> "Install";

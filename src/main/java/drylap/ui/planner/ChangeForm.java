@@ -4,13 +4,15 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.shell.TroubleLine;
 import drylap.whatif.Scenario;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Asks for one change and the scenario that it belongs to. */
@@ -22,14 +24,14 @@ final class ChangeForm extends Div {
         ADD_CREW("One more crew", CrewFields.More::new),
         DROP_DAY("A day without a crew", CrewFields.LostDay::new),
         DELAY("A later delivery", DeliveryFields::new),
-        RAIN("Rain in some hours", () -> new RainFields.Hours(true)),
-        NO_RAIN("No rain in some hours", () -> new RainFields.Hours(false)),
+        RAIN("Rain in some hours", say -> new RainFields.Hours(say, true)),
+        NO_RAIN("No rain in some hours", say -> new RainFields.Hours(say, false)),
         PERCENT("More or less rain", RainFields.Percent::new);
 
         private final String words;
-        private final Supplier<ChangeFields> fields;
+        private final Function<Speech, ChangeFields> fields;
 
-        Kind(String words, Supplier<ChangeFields> fields) {
+        Kind(String words, Function<Speech, ChangeFields> fields) {
             this.words = words;
             this.fields = fields;
         }
@@ -39,30 +41,34 @@ final class ChangeForm extends Div {
         }
     }
 
+    private final transient Speech say;
     private final transient WhatIfDesk desk;
     private final transient Runnable after;
-    private final TextField scenario = new TextField("Scenario");
-    private final Select<Kind> kind = ChangeFields.select("What would be otherwise");
+    private final TextField scenario = new TextField();
+    private final Select<Kind> kind;
     private final Map<Kind, ChangeFields> fields = new EnumMap<>(Kind.class);
     private final Div asked = new Div();
     private final TroubleLine trouble = new TroubleLine();
     private transient @Nullable FolderShown shown;
 
-    ChangeForm(WhatIfDesk desk, Runnable after) {
+    ChangeForm(Speech say, WhatIfDesk desk, Runnable after) {
+        this.say = say;
         this.desk = desk;
         this.after = after;
         addClassName("change-form");
-        scenario.setHelperText("the same name again adds to it");
+        scenario.setLabel(say.it("Scenario"));
+        scenario.setHelperText(say.it("the same name again adds to it"));
         scenario.setMaxLength(LONGEST_NAME);
-        scenario.setValue("Scenario 1");
-        for (Kind one : Kind.values()) fields.put(one, one.fields.get());
+        scenario.setValue(say.it("Scenario {0}", 1));
+        for (Kind one : Kind.values()) fields.put(one, one.fields.apply(say));
+        kind = ChangeFields.select(say.it("What would be otherwise"));
         kind.setItems(Kind.values());
-        kind.setItemLabelGenerator(Kind::words);
+        kind.setItemLabelGenerator(one -> say.it(one.words()));
         kind.addValueChangeListener(_ -> ask());
         kind.setValue(Kind.ADD_CREW);
         var first = new Div(scenario, kind);
         first.addClassName("asked");
-        add(first, asked, trouble, new Button("Add the change", _ -> take()));
+        add(first, asked, trouble, new Button(say.it("Add the change"), _ -> take()));
     }
 
     void show(FolderShown now) {
@@ -82,21 +88,22 @@ final class ChangeForm extends Div {
         if (now == null || asking == null) return;
         try {
             String name = name();
-            say(desk.add(now, name, asking.read(now)));
+            tell(desk.add(now, name, asking.read(now)).map(say::it));
         } catch (WrongField wrong) {
-            say(Optional.of(wrong.words()));
+            tell(Optional.of(say.it(wrong.said())));
         }
     }
 
     private String name() throws WrongField {
-        String accepted = "a name of up to %d characters, other than \"%s\"".formatted(LONGEST_NAME, Scenario.AS_IT_IS);
+        String asItIs = say.it(Scenario.AS_IT_IS);
+        Saying accepted = Saying.of("a name of up to {0} characters, other than \"{1}\"", LONGEST_NAME, asItIs);
         String name = ChangeFields.text(scenario, LONGEST_NAME, accepted);
-        if (name.equals(Scenario.AS_IT_IS))
-            throw new WrongField(scenario.getLabel(), "that is the job without a change", accepted);
+        if (name.equals(asItIs) || name.equals(Scenario.AS_IT_IS))
+            throw new WrongField(scenario.getLabel(), Saying.of("that is the job without a change"), accepted);
         return name;
     }
 
-    private void say(Optional<String> wrong) {
+    private void tell(Optional<String> wrong) {
         wrong.ifPresentOrElse(trouble::say, trouble::clear);
         if (wrong.isEmpty()) after.run();
     }

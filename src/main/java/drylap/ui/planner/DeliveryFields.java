@@ -4,6 +4,8 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.OpeningId;
 import drylap.sites.Facade;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.whatif.Change;
 import drylap.whatif.DelayDelivery;
@@ -12,12 +14,13 @@ import drylap.whatif.DelayDelivery;
 final class DeliveryFields extends ChangeFields {
     private static final int MOST_DAYS = 365;
 
-    private final Select<Facade> wall = select("Windows of");
-    private final TextField opening = new TextField("Only opening");
-    private final TextField days = new TextField("Days later");
+    private final Select<Facade> wall = select(say.it("Windows of"));
+    private final TextField opening = new TextField(say.it("Only opening"));
+    private final TextField days = new TextField(say.it("Days later"));
 
-    DeliveryFields() {
-        opening.setHelperText("blank: the whole wall");
+    DeliveryFields(Speech say) {
+        super(say);
+        opening.setHelperText(say.it("blank: the whole wall"));
         add(wall, opening, days);
     }
 
@@ -37,8 +40,8 @@ final class DeliveryFields extends ChangeFields {
         if (!there)
             throw new WrongField(
                     opening.getLabel(),
-                    "%s has no opening '%s'".formatted(shown.title(facade.id()), only),
-                    "one of that wall, or nothing for all of it");
+                    Saying.of("{0} has no opening ''{1}''", shown.title(facade.id()), only),
+                    Saying.of("one of that wall, or nothing for all of it"));
         return new DelayDelivery(null, new OpeningId(only), later);
     }
 }

@@ -12,6 +12,7 @@ import drylap.planning.Visit;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.ForecastChange;
 import drylap.ui.drawn.ForecastName;
@@ -45,22 +46,24 @@ final class ForecastChangeDesk {
     }
 
     /** Newest first, the job folder's own last; each says where it is planned by. */
-    List<ForecastName> known(Person who, FolderShown shown, Site site) {
+    List<ForecastName> known(Speech say, Person who, FolderShown shown, Site site) {
         List<ForecastName> names = new ArrayList<>();
         Long now = inUse(shown, site.id());
         Optional<PlanForecast> published = published(who, shown, site.id());
         for (KeptForecast one : kept.newest(who, site.id(), MOST_KNOWN))
             if (one.place().equals(site.place()))
-                names.add(ForecastName.of(one.origin(), site, marks(one.id(), now, published)));
-        if (!own(who, shown, site).hours().isEmpty()) names.add(ForecastName.own(marks(null, now, published)));
+                names.add(ForecastName.of(say, one.origin(), site, marks(say, one.id(), now, published)));
+        if (!own(who, shown, site).hours().isEmpty())
+            names.add(ForecastName.own(say, marks(say, null, now, published)));
         return names;
     }
 
-    private static List<String> marks(@Nullable Long id, @Nullable Long now, Optional<PlanForecast> published) {
+    private static List<String> marks(
+            Speech say, @Nullable Long id, @Nullable Long now, Optional<PlanForecast> published) {
         List<String> marks = new ArrayList<>();
-        if (Objects.equals(id, now)) marks.add("in use now");
+        if (Objects.equals(id, now)) marks.add(say.it("in use now"));
         if (published.filter(one -> Objects.equals(id, kept(one.origin()))).isPresent())
-            marks.add("the published plan went by it");
+            marks.add(say.it("the published plan went by it"));
         return marks;
     }
 
@@ -86,13 +89,15 @@ final class ForecastChangeDesk {
         return 0;
     }
 
-    ForecastChange change(Person who, FolderShown shown, Site site, ForecastName earlier, ForecastName later) {
+    ForecastChange change(
+            Speech say, Person who, FolderShown shown, Site site, ForecastName earlier, ForecastName later) {
         who.demand(Operation.SEE_WEEK_SHEET, site.id());
         List<Visit> published =
                 Optional.ofNullable(shown.choice().published()).map(Plan::visits).orElse(List.of()).stream()
                         .filter(visit -> visit.facade().site().equals(site.id()))
                         .toList();
         return ForecastChange.of(
+                say,
                 new ForecastChange.Asked(
                         shown, site, forecast(who, shown, site, earlier), forecast(who, shown, site, later), published),
                 clock.instant());

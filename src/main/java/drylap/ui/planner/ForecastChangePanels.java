@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import drylap.kernel.Task;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.ForecastChange;
 import drylap.ui.drawn.ForecastChange.VisitRow;
@@ -15,47 +16,54 @@ import java.util.List;
 
 /** What a forecast changed, as tables. */
 final class ForecastChangePanels {
-    private ForecastChangePanels() {}
+    private final Speech say;
+    private final String where;
 
-    static Section breaks(String where, ForecastChange change, boolean published) {
+    /** @param where the name of the folder, for files */
+    ForecastChangePanels(Speech say, String where) {
+        this.say = say;
+        this.where = where;
+    }
+
+    Section breaks(ForecastChange change, boolean published) {
         int many = change.breaks().size();
         Section panel = Panels.panel(
                 many == 0 ? "held" : "broken",
                 many == 0
-                        ? "No published visit breaks"
-                        : "%d published %s".formatted(many, many == 1 ? "visit breaks" : "visits break"));
-        if (!published) panel.add(new Paragraph("No plan of this folder is published, so none can break."));
-        if (many > 0) visits(panel, new Listed(where, "Visits that break", "Why it breaks"), change.breaks());
+                        ? say.it("No published visit breaks")
+                        : say.it("{0, plural, one {# published visit breaks} other {# published visits break}}", many));
+        if (!published) panel.add(new Paragraph(say.it("No plan of this folder is published, so none can break.")));
+        if (many > 0) visits(panel, new Listed(say.it("Visits that break"), say.it("Why it breaks")), change.breaks());
         return panel;
     }
 
-    static Section mends(String where, ForecastChange change) {
+    Section mends(ForecastChange change) {
         Section panel = Panels.panel(
                 "mended",
-                change.mends().size() == 1
-                        ? "1 published visit holds again"
-                        : "%d published visits hold again"
-                                .formatted(change.mends().size()));
-        visits(panel, new Listed(where, "Visits that hold again", "What was in its way"), change.mends());
+                say.it(
+                        "{0, plural, one {# published visit holds again} other {# published visits hold again}}",
+                        change.mends().size()));
+        visits(panel, new Listed(say.it("Visits that hold again"), say.it("What was in its way")), change.mends());
         return panel;
     }
 
-    static Section walls(String where, ForecastChange change) {
-        Section panel = Panels.panel("shifted", "What opened and what shut");
+    Section walls(ForecastChange change) {
+        Section panel = Panels.panel("shifted", say.it("What opened and what shut"));
         if (change.walls().isEmpty()) {
-            panel.add(new Paragraph("No hour of any wall changes."));
+            panel.add(new Paragraph(say.it("No hour of any wall changes.")));
             return panel;
         }
-        NativeTable table = Panels.table("Wall", "Task", "Opened", "Shut", "In all");
+        NativeTable table =
+                Panels.table(say.it("Wall"), say.it("Task"), say.it("Opened"), say.it("Shut"), say.it("In all"));
         change.walls().forEach(row -> wall(table, row));
-        panel.add(table, new SpreadsheetLink(where, "What opened and what shut", table));
+        panel.add(table, new SpreadsheetLink(say, where, say.it("What opened and what shut"), table));
         if (change.same() > 0)
-            panel.add(new Paragraph("As before: %d %s of a wall and a task."
-                    .formatted(change.same(), change.same() == 1 ? "pair" : "pairs")));
+            panel.add(new Paragraph(say.it(
+                    "As before: {0, plural, one {# pair} other {# pairs}} of a wall and a task.", change.same())));
         return panel;
     }
 
-    private static void wall(NativeTable table, WallRow row) {
+    private void wall(NativeTable table, WallRow row) {
         Panels.row(
                 table,
                 Panels.text(row.facade().facade(), "strong"),
@@ -74,34 +82,35 @@ final class ForecastChangePanels {
         return lines;
     }
 
-    /** A list of visits: of which site, what it is, and the head of its reasons. */
-    private record Listed(String where, String what, String why) {}
+    /** A list of visits: what it is, and the head of its reasons. */
+    private record Listed(String what, String why) {}
 
-    private static void visits(Section panel, Listed listed, List<VisitRow> rows) {
-        NativeTable table = Panels.table("Opening", "Task", "Published for", listed.why());
+    private void visits(Section panel, Listed listed, List<VisitRow> rows) {
+        NativeTable table = Panels.table(say.it("Opening"), say.it("Task"), say.it("Published for"), listed.why());
         rows.forEach(row -> Panels.row(
                 table,
                 WallsView.link(row.opening()),
                 task(row.task()),
                 Panels.text(row.when()),
                 Panels.text(row.why())));
-        panel.add(table, new SpreadsheetLink(listed.where(), listed.what(), () -> whole(listed, rows)));
+        panel.add(table, new SpreadsheetLink(say, where, listed.what(), () -> whole(listed, rows)));
     }
 
     /** With times and crews apart. */
-    private static NativeTable whole(Listed listed, List<VisitRow> rows) {
-        NativeTable table = Panels.table("Opening", "Task", "Published for", "Crew", listed.why());
+    private NativeTable whole(Listed listed, List<VisitRow> rows) {
+        NativeTable table =
+                Panels.table(say.it("Opening"), say.it("Task"), say.it("Published for"), say.it("Crew"), listed.why());
         rows.forEach(row -> Panels.row(
                 table,
                 Panels.text(row.opening().value()),
-                Panels.text(Words.task(row.task())),
+                Panels.text(say.it(Words.task(row.task()))),
                 Panels.time(row.when(), row.time().start()),
                 Panels.text(row.time().crew()),
                 Panels.text(row.why())));
         return table;
     }
 
-    private static Span task(Task task) {
-        return new Span(Panels.mark(task.code()), Panels.text(Words.task(task)));
+    private Span task(Task task) {
+        return new Span(Panels.mark(task.code()), Panels.text(say.it(Words.task(task))));
     }
 }

@@ -10,7 +10,6 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
@@ -19,26 +18,28 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.ForecastChange;
 import drylap.ui.drawn.ForecastName;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What another forecast of a site opened and shut, and which published visits it breaks. */
 @Route("forecast-change")
 @Needs({Operation.SEE_OPEN_HOURS, Operation.SEE_WEEK_SHEET})
-@PageTitle("Forecast change · Drylap")
 @Menu(title = "Forecast change", order = 3.1)
-class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver {
+class ForecastChangeView extends Div implements FolderView, Spoken, BeforeEnterObserver {
     private static final String SITE = "site";
 
     private final transient ForecastChangeDesk changes;
     private final transient Desk desk;
     private final transient Person who;
+    private final transient Speech say;
     private final Select<Site> sites = new Select<>();
     private final Select<ForecastName> earlier = new Select<>();
     private final Select<ForecastName> later = new Select<>();
@@ -50,12 +51,13 @@ class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver 
         this.changes = changes;
         this.desk = desk;
         who = signedIn.person();
+        say = new Speech(who.reading());
         addClassName("forecast-change");
-        sites.setLabel("Site");
+        sites.setLabel(say.it("Site"));
         sites.setItemLabelGenerator(Site::name);
-        earlier.setLabel("Earlier forecast");
+        earlier.setLabel(say.it("Earlier forecast"));
         earlier.setItemLabelGenerator(ForecastName::words);
-        later.setLabel("Later forecast");
+        later.setLabel(say.it("Later forecast"));
         later.setItemLabelGenerator(ForecastName::words);
         result.getElement().setAttribute("aria-live", "polite");
         result.addClassName("result");
@@ -68,7 +70,12 @@ class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver 
         later.addValueChangeListener(event -> {
             if (event.isFromClient()) compare();
         });
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Forecast change");
     }
 
     static RouterLink link(SiteId site, String words) {
@@ -110,7 +117,7 @@ class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver 
         FolderShown now = shown;
         if (now == null) return;
         asked = site.id();
-        List<ForecastName> known = changes.known(who, now, site);
+        List<ForecastName> known = changes.known(say, who, now, site);
         earlier.setItems(known);
         later.setItems(known);
         changes.earlier(who, now, site, known).ifPresent(earlier::setValue);
@@ -126,37 +133,39 @@ class ForecastChangeView extends Div implements FolderView, BeforeEnterObserver 
         ForecastName first = earlier.getValue();
         ForecastName second = later.getValue();
         if (first == null || second == null)
-            say("No forecast of %s is known: all of its hours count as open.".formatted(site.name()));
+            tell(say.it("No forecast of {0} is known: all of its hours count as open.", site.name()));
         else if (first.equals(second))
-            say("This is one and the same forecast. Choose another to see what changed; "
-                    + "the next one that comes for %s can be chosen here.".formatted(site.name()));
-        else draw(now, changes.change(who, now, site, first, second));
+            tell(say.it(
+                    "This is one and the same forecast. Choose another to see what changed; "
+                            + "the next one that comes for {0} can be chosen here.",
+                    site.name()));
+        else draw(now, changes.change(say, who, now, site, first, second));
     }
 
-    private void say(String words) {
+    private void tell(String words) {
         result.add(new Paragraph(words));
     }
 
     private void draw(FolderShown now, ForecastChange change) {
-        change.notes().forEach(this::say);
-        result.add(breaks(now, change), ForecastChangePanels.walls(now.name(), change));
-        if (!change.mends().isEmpty()) result.add(ForecastChangePanels.mends(now.name(), change));
+        change.notes().forEach(this::tell);
+        var panels = new ForecastChangePanels(say, now.name());
+        result.add(breaks(now, panels, change), panels.walls(change));
+        if (!change.mends().isEmpty()) result.add(panels.mends(change));
     }
 
-    private Section breaks(FolderShown now, ForecastChange change) {
-        Section panel =
-                ForecastChangePanels.breaks(now.name(), change, now.choice().published() != null);
+    private Section breaks(FolderShown now, ForecastChangePanels panels, ForecastChange change) {
+        Section panel = panels.breaks(change, now.choice().published() != null);
         var ways = new Div();
         ways.addClassName("ways");
         if (!change.breaks().isEmpty() && changes.mayPlan(who, now)) {
-            var plan = new Button("Plan again", _ -> {
+            var plan = new Button(say.it("Plan again"), _ -> {
                 desk.plan(Desk.FIRST_PLAN_SECONDS);
                 UI.getCurrent().navigate(WeekSheetView.class);
             });
             plan.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
             ways.add(plan);
         }
-        ways.add(new RouterLink("To the week sheet", WeekSheetView.class));
+        ways.add(new RouterLink(say.it("To the week sheet"), WeekSheetView.class));
         panel.add(ways);
         return panel;
     }

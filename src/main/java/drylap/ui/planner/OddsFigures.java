@@ -5,6 +5,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
 import drylap.risk.RiskReport;
+import drylap.speech.Speech;
 import drylap.ui.components.CrewDayOdds;
 import drylap.ui.components.HandoverOdds;
 import drylap.ui.components.WetOdds;
@@ -12,27 +13,32 @@ import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.HandoverChart;
 import drylap.ui.drawn.OddsCharts;
 import drylap.ui.drawn.OddsSheet;
+import drylap.ui.drawn.OddsTable;
 import drylap.ui.drawn.OddsTables;
 import java.util.List;
 
 /** The odds as charts, each with its table. */
 final class OddsFigures {
+    private final Speech say;
     private final OddsDesk desk;
+    private final OddsPanels panels;
     private final OddsCharts charts;
     private final OddsTables tables;
 
-    OddsFigures(OddsDesk desk, FolderShown shown, RiskReport report) {
+    OddsFigures(Speech say, OddsPanels panels, OddsDesk desk, FolderShown shown, RiskReport report) {
+        this.say = say;
+        this.panels = panels;
         this.desk = desk;
-        charts = OddsCharts.of(shown, report);
-        tables = new OddsTables(shown, report);
+        charts = OddsCharts.of(say, shown, report);
+        tables = new OddsTables(say, shown, report);
     }
 
     List<Component> panels(OddsSheet sheet) {
-        return List.of(handovers(sheet), OddsPanels.drivers(sheet), crewDays(), openings());
+        return List.of(handovers(sheet), panels.drivers(sheet), crewDays(), openings());
     }
 
     private Section handovers(OddsSheet sheet) {
-        Section panel = Panels.panel("odds-handovers", "Hand-over of facades");
+        Section panel = Panels.panel("odds-handovers", say.it("Hand-over of facades"));
         var walls = new Div();
         walls.addClassName("walls");
         for (int i = 0; i < sheet.walls().size(); i++) {
@@ -40,8 +46,12 @@ final class OddsFigures {
             wall.add(chart(charts.handovers().get(i)));
             walls.add(wall);
         }
-        panel.add(walls, new OddsTablePanel(desk, tables.handovers()), new OddsTablePanel(desk, tables.byDay()));
+        panel.add(walls, table(tables.handovers()), table(tables.byDay()));
         return panel;
+    }
+
+    private OddsTablePanel table(OddsTable table) {
+        return new OddsTablePanel(say, desk, table);
     }
 
     private static HandoverOdds chart(HandoverChart odds) {
@@ -51,19 +61,19 @@ final class OddsFigures {
     }
 
     private Section crewDays() {
-        Section panel = Panels.panel("odds-crew-days", "Crew-days at risk");
+        Section panel = Panels.panel("odds-crew-days", say.it("Crew-days at risk"));
         var chart = new CrewDayOdds();
         chart.show(charts.crewDays());
-        panel.add(chart, new OddsTablePanel(desk, tables.crewDays()));
+        panel.add(chart, table(tables.crewDays()));
         return panel;
     }
 
     private Section openings() {
-        Section panel = Panels.panel("odds-openings", "Openings that may get wet");
+        Section panel = Panels.panel("odds-openings", say.it("Openings that may get wet"));
         var chart = new WetOdds();
         chart.show(charts.wet());
         chart.onOpeningChosen(opening -> WallsView.open(UI.getCurrent(), opening));
-        panel.add(chart, new OddsTablePanel(desk, tables.openings()));
+        panel.add(chart, table(tables.openings()));
         return panel;
     }
 }

@@ -7,24 +7,26 @@ import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
+import drylap.speech.Speech;
 import drylap.tables.Cell;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.OddsTable;
+import drylap.ui.drawn.Words;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 
 /** A table that is unfolded to be read, or taken along as a file with the same cells. */
 final class OddsTablePanel extends Div {
-    OddsTablePanel(OddsDesk desk, OddsTable table) {
+    OddsTablePanel(Speech say, OddsDesk desk, OddsTable table) {
         addClassName("odds-table");
         var scrolled = new Div(drawn(table));
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");
         scrolled.getElement().setAttribute("aria-label", table.caption());
-        var details = new NativeDetails("Table: " + lowered(table.caption()), scrolled);
-        add(details, download(desk, table), new SpreadsheetLink("odds", table.caption(), () -> drawn(table)));
+        var details = new NativeDetails(say.it("Table: {0}", Words.lowered(table.caption())), scrolled);
+        add(details, download(say, desk, table), new SpreadsheetLink(say, "odds", table.caption(), () -> drawn(table)));
     }
 
     private static NativeTable drawn(OddsTable table) {
@@ -46,20 +48,16 @@ final class OddsTablePanel extends Div {
         return shown;
     }
 
-    private static Anchor download(OddsDesk desk, OddsTable table) {
+    private static Anchor download(Speech say, OddsDesk desk, OddsTable table) {
         var file = new Anchor(
                 DownloadHandler.fromInputStream(_ -> {
                     byte[] bytes = desk.file(table).getBytes(StandardCharsets.UTF_8);
                     return new DownloadResponse(
                             new ByteArrayInputStream(bytes), table.file(), "text/csv; charset=utf-8", bytes.length);
                 }),
-                "As a file (CSV)");
+                say.it("As a file (CSV)"));
         file.getElement().setAttribute("download", table.file());
-        file.getElement().setAttribute("aria-label", "%s, as a file (CSV)".formatted(table.caption()));
+        file.getElement().setAttribute("aria-label", say.it("{0}, as a file (CSV)", table.caption()));
         return file;
-    }
-
-    private static String lowered(String caption) {
-        return Character.toLowerCase(caption.charAt(0)) + caption.substring(1);
     }
 }

@@ -8,7 +8,6 @@ import com.vaadin.flow.component.dependency.CssImport;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.planning.PlanId;
@@ -16,10 +15,13 @@ import drylap.planning.RunState.Status;
 import drylap.risk.OddsState;
 import drylap.risk.OddsState.Odds;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.OddsSheet;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.time.Duration;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -27,13 +29,13 @@ import org.jspecify.annotations.Nullable;
 /** How likely the plan holds: when facades are handed over, what may get wet, what drives both. */
 @Route("odds")
 @Needs(Operation.SEE_ODDS)
-@PageTitle("Odds · Drylap")
 @Menu(title = "Odds", order = 1.5)
 @CssImport("./odds.css")
-class OddsView extends Div implements FolderView {
+class OddsView extends Div implements FolderView, Spoken {
     private static final Duration LOOK_EVERY = Duration.ofMillis(400);
 
     private final transient OddsDesk desk;
+    private final transient Speech say;
     private final OddsBar bar;
     private final Paragraph which = new Paragraph();
     private final Div odds = new Div();
@@ -42,12 +44,18 @@ class OddsView extends Div implements FolderView {
     private transient @Nullable Odds drawn;
     private transient @Nullable Thread looking;
 
-    OddsView(OddsDesk desk) {
+    OddsView(OddsDesk desk, SignedIn signedIn) {
         this.desk = desk;
+        say = new Speech(signedIn.reading());
         addClassName("odds-view");
         odds.addClassName("odds");
-        bar = new OddsBar(this::begin, this::end);
-        add(Panels.empty());
+        bar = new OddsBar(say, this::begin, this::end);
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Odds");
     }
 
     @Override
@@ -67,23 +75,24 @@ class OddsView extends Div implements FolderView {
         look();
     }
 
-    private static Div noPlan() {
+    private Div noPlan() {
         var none = new Div(new Paragraph(
-                Panels.text("There is no plan yet whose odds could be reckoned: plan on the "),
-                new RouterLink("week sheet", WeekSheetView.class),
+                Panels.text(say.it("There is no plan yet whose odds could be reckoned: plan on the") + " "),
+                new RouterLink(say.it("week sheet"), WeekSheetView.class),
                 Panels.text(".")));
         none.addClassName("empty");
         return none;
     }
 
-    private static String which(FolderShown now) {
+    private String which(FolderShown now) {
         boolean published = now.choice().publication() != null
                 && now.choice()
                         .shownId()
                         .equals(Optional.of(now.choice().publication().plan()));
-        return published
-                ? "Of the published plan. A proposal has odds of its own: the week sheet says which of the two you look at."
-                : "Of a proposal that is not published. The week sheet says which plan you look at.";
+        return say.it(
+                published
+                        ? "Of the published plan. A proposal has odds of its own: the week sheet says which of the two you look at."
+                        : "Of a proposal that is not published. The week sheet says which plan you look at.");
     }
 
     /** Whoever opens the page comes for odds that hold; what somebody stopped or what failed is left to them. */
@@ -120,14 +129,15 @@ class OddsView extends Div implements FolderView {
     }
 
     private void draw(FolderShown now, Odds found) {
-        OddsSheet sheet = OddsSheet.of(now, found);
+        OddsSheet sheet = OddsSheet.of(say, now, found);
+        var panels = new OddsPanels(say);
         odds.removeAll();
-        if (!sheet.changed().isEmpty()) odds.add(OddsPanels.old(sheet));
+        if (!sheet.changed().isEmpty()) odds.add(panels.old(sheet));
         var reckoned = new Paragraph(sheet.reckoned());
         reckoned.addClassName("hint");
         odds.add(reckoned);
-        odds.add(new OddsFigures(desk, now, found.report()).panels(sheet));
-        odds.add(OddsPanels.rests(sheet));
+        odds.add(new OddsFigures(say, panels, desk, now, found.report()).panels(sheet));
+        odds.add(panels.rests(sheet));
     }
 
     private void lookSoon(PlanId asked, int trials) {

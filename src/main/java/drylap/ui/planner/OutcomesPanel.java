@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
+import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.WhatIfSheet;
 import drylap.ui.drawn.WhatIfSheet.Cell;
@@ -18,11 +19,14 @@ import java.util.Locale;
 
 /** Outcomes side by side; on a narrow page one below the other, each cell under the name of its scenario. */
 final class OutcomesPanel extends Div {
-    OutcomesPanel(String where, WhatIfSheet sheet) {
+    OutcomesPanel(Speech say, String where, WhatIfSheet sheet) {
         addClassName("outcomes");
         for (Group group : sheet.groups()) {
             NativeTable table = table(sheet, group);
-            add(table, new SpreadsheetLink(where, "What if: " + group.name(), () -> whole(sheet, group)));
+            add(
+                    table,
+                    new SpreadsheetLink(
+                            say, where, say.it("What if: {0}", group.name()), () -> whole(say, sheet, group)));
         }
     }
 
@@ -37,9 +41,9 @@ final class OutcomesPanel extends Div {
     }
 
     /** A column for each scenario, and one for what it changes. */
-    private static NativeTable whole(WhatIfSheet sheet, Group group) {
-        List<String> heads = new ArrayList<>(List.of(group.name(), "Meaning"));
-        sheet.names().forEach(name -> heads.addAll(List.of(name, name + ": change")));
+    private static NativeTable whole(Speech say, WhatIfSheet sheet, Group group) {
+        List<String> heads = new ArrayList<>(List.of(group.name(), say.it("Meaning")));
+        sheet.names().forEach(name -> heads.addAll(List.of(name, say.it("{0}: change", name))));
         NativeTable table = Panels.table(heads.toArray(String[]::new));
         for (Line line : group.lines()) {
             List<Component> cells = new ArrayList<>(List.of(Panels.text(line.name()), Panels.text(line.detail())));

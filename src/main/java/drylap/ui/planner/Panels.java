@@ -13,6 +13,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.RouterLink;
+import drylap.speech.Saying;
 import drylap.speech.Speech;
 import drylap.tables.Cell;
 import drylap.ui.components.SpreadsheetLink;
@@ -78,15 +79,17 @@ public final class Panels {
     }
 
     /** Says in {@code outcome} whether a file was taken in, or all that is wrong with it. */
-    static void tell(Div outcome, String file, List<String> wrong) {
+    static void tell(Speech say, Div outcome, String file, List<Saying> wrong) {
         outcome.removeAll();
         if (wrong.isEmpty()) {
-            outcome.add(new Paragraph("%s was taken in.".formatted(file)));
+            outcome.add(new Paragraph(say.it("{0} was taken in.", file)));
             return;
         }
-        var said = new Paragraph("%s was not taken in; nothing was changed.".formatted(file));
+        var said = new Paragraph(say.it("{0} was not taken in; nothing was changed.", file));
         said.addClassName("trouble");
-        outcome.add(said, new UnorderedList(wrong.stream().map(ListItem::new).toArray(ListItem[]::new)));
+        outcome.add(
+                said,
+                new UnorderedList(wrong.stream().map(say::it).map(ListItem::new).toArray(ListItem[]::new)));
     }
 
     /** The letter of a task on its colour, as on the sheet. */

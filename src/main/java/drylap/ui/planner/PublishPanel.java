@@ -48,7 +48,7 @@ final class PublishPanel extends Div {
         var publication = choice.publication();
         String published = publication == null
                 ? say.it("No plan of this folder is published: crews see nothing of it.")
-                : say.it("Published {0} by {1}.", say.moment(publication.at(), zone), publication.by());
+                : say.it("Published {0} by {1}.", say.moment(publication.at(), zone), publication.publisher());
         return choice.proposal()
                 .map(proposal -> "%s %s"
                         .formatted(
@@ -79,7 +79,7 @@ final class PublishPanel extends Div {
             case PublishResult.PublishedMeanwhile(var newer) ->
                 Notification.show(say.it(
                         "{0} published another plan meanwhile. Look at what this one would change now, then decide.",
-                        newer.by()));
+                        newer.publisher()));
         }
         desk.refresh();
     }

@@ -5,6 +5,8 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.timepicker.TimePicker;
 import drylap.kernel.TimeWindow;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.whatif.Change;
 import drylap.whatif.OtherRain;
@@ -21,12 +23,13 @@ final class RainFields {
     /** Rain for certain, or none, over some hours at a site. */
     static final class Hours extends ChangeFields {
         private final boolean rains;
-        private final Select<Site> site = select("Site");
-        private final Select<LocalDate> day = daySelect("Day");
-        private final TimePicker from = new TimePicker("From hour");
-        private final TimePicker until = new TimePicker("Until hour");
+        private final Select<Site> site = select(say.it("Site"));
+        private final Select<LocalDate> day = daySelect(say.it("Day"));
+        private final TimePicker from = new TimePicker(say.it("From hour"));
+        private final TimePicker until = new TimePicker(say.it("Until hour"));
 
-        Hours(boolean rains) {
+        Hours(Speech say, boolean rains) {
+            super(say);
             this.rains = rains;
             for (var time : new TimePicker[] {from, until}) {
                 time.setStep(Duration.ofHours(1));
@@ -34,7 +37,7 @@ final class RainFields {
             }
             from.setValue(LocalTime.of(8, 0));
             until.setValue(LocalTime.of(12, 0));
-            until.setHelperText("by the site's clock");
+            until.setHelperText(say.it("by the site's clock"));
             add(site, day, from, until);
         }
 
@@ -52,7 +55,9 @@ final class RainFields {
             LocalTime last = time(until);
             if (!first.isBefore(last))
                 throw new WrongField(
-                        until.getLabel(), "%s is not after %s".formatted(last, first), "a later hour is accepted");
+                        until.getLabel(),
+                        Saying.of("{0} is not after {1}", last, first),
+                        Saying.of("a later hour is accepted"));
             return new OtherRain(
                     at.id(),
                     new TimeWindow(
@@ -62,7 +67,9 @@ final class RainFields {
         }
 
         private static LocalTime time(TimePicker picker) throws WrongField {
-            if (picker.isEmpty()) throw new WrongField(picker.getLabel(), "is blank", "an hour like 08:00 is accepted");
+            if (picker.isEmpty())
+                throw new WrongField(
+                        picker.getLabel(), Saying.of("is blank"), Saying.of("an hour like 08:00 is accepted"));
             return picker.getValue();
         }
     }
@@ -72,10 +79,11 @@ final class RainFields {
         private static final int LEAST = -100;
         private static final int MOST = 1000;
 
-        private final TextField percent = new TextField("Per cent");
+        private final TextField percent = new TextField(say.it("Per cent"));
 
-        Percent() {
-            percent.setHelperText("-50 is half the rain, 100 is twice");
+        Percent(Speech say) {
+            super(say);
+            percent.setHelperText(say.it("-50 is half the rain, 100 is twice"));
             add(percent);
         }
 

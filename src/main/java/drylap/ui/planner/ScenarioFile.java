@@ -5,6 +5,9 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
+import drylap.ui.components.UploadWords;
 import drylap.ui.components.Uploads;
 import drylap.ui.drawn.FolderShown;
 import java.util.List;
@@ -14,26 +17,30 @@ import org.jspecify.annotations.Nullable;
 final class ScenarioFile extends Div {
     private static final int LARGEST_BYTES = 1 << 20;
 
+    private final transient Speech say;
     private final transient WhatIfDesk desk;
     private final transient Runnable after;
     private final Div outcome = new Div();
     private transient @Nullable FolderShown shown;
 
-    ScenarioFile(WhatIfDesk desk, Runnable after) {
+    ScenarioFile(Speech say, WhatIfDesk desk, Runnable after) {
+        this.say = say;
         this.desk = desk;
         this.after = after;
         var upload = new Upload(Uploads.inMemory(LARGEST_BYTES, this::read));
         upload.setAcceptedFileTypes(".csv");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(LARGEST_BYTES);
-        upload.setUploadButton(new Button("Choose a CSV file"));
+        upload.setUploadButton(new Button(say.it("Choose a CSV file")));
+        upload.setI18n(UploadWords.file(say, ".csv"));
         outcome.getElement().setAttribute("role", "status");
         add(
                 new Details(
-                        "Or a file of scenarios",
-                        new Paragraph(
-                                "One change a row, as for the command \"drylap whatif\"; rows of the same name are "
-                                        + "one scenario. It takes the place of the scenarios so far."),
+                        say.it("Or a file of scenarios"),
+                        new Paragraph(say.it(
+                                "One change a row, as for the command {0}; rows of the same name are "
+                                        + "one scenario. It takes the place of the scenarios so far.",
+                                "\"drylap whatif\"")),
                         upload),
                 outcome);
     }
@@ -46,8 +53,8 @@ final class ScenarioFile extends Div {
     void read(String name, byte[] bytes) {
         FolderShown now = shown;
         if (now == null) return;
-        List<String> wrong = desk.read(now, name, bytes);
-        Panels.tell(outcome, name, wrong);
+        List<Saying> wrong = desk.read(now, name, bytes);
+        Panels.tell(say, outcome, name, wrong);
         if (wrong.isEmpty()) after.run();
     }
 }

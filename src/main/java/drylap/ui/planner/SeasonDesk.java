@@ -13,6 +13,7 @@ import drylap.season.SiteOutlook;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Saying;
 import drylap.ui.drawn.FolderShown;
 import java.time.Clock;
 import java.time.Instant;
@@ -55,12 +56,12 @@ class SeasonDesk {
     }
 
     /** Keeps all of a file for the sites that it names, rows without one for the site given; or says what is wrong with it. */
-    List<String> bring(Person who, FolderShown shown, Site site, String file, byte[] text) {
+    List<Saying> bring(Person who, FolderShown shown, Site site, String file, byte[] text) {
         who.demand(Operation.CHANGE_CLIMATE, site.id());
         return switch (ClimateReader.readAlone(file, text, shown.folder())) {
-            case ClimateReading.Refused(String problems) -> problems.lines().toList();
+            case ClimateReading.Refused(var problems) -> FileProblems.of(problems);
             case ClimateReading.Read(List<MonthlyNormals> normals) -> {
-                List<String> twice = twice(normals, site);
+                List<Saying> twice = twice(normals, site);
                 if (!twice.isEmpty()) yield twice;
                 kept.keep(who, shown.stored().id(), site.id(), normals);
                 yield List.of();
@@ -68,14 +69,14 @@ class SeasonDesk {
         };
     }
 
-    private static List<String> twice(List<MonthlyNormals> normals, Site site) {
+    private static List<Saying> twice(List<MonthlyNormals> normals, Site site) {
         return normals.stream()
                 .filter(one -> one.site() == null)
                 .filter(one -> normals.stream()
                         .anyMatch(other ->
                                 other.month() == one.month() && site.id().equals(other.site())))
-                .map(one -> "month %d of %s is given with the site and without; accepted: once"
-                        .formatted(one.month(), site.id()))
+                .map(one -> Saying.of(
+                        "month {0} of {1} is given with the site and without; accepted: once", one.month(), site.id()))
                 .toList();
     }
 

@@ -17,6 +17,7 @@ import drylap.intake.SeasonWriter;
 import drylap.season.SiteOutlook;
 import drylap.season.SiteOutlook.OneMore;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.components.SeasonChart;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.SeasonOfWall;
@@ -27,12 +28,16 @@ import java.util.List;
 
 /** The outlook of one site as sections of a page. */
 final class SeasonPanels {
-    private SeasonPanels() {}
+    private final Speech say;
 
-    static List<Component> of(SiteOutlook outlook, Site site) {
+    SeasonPanels(Speech say) {
+        this.say = say;
+    }
+
+    List<Component> of(SiteOutlook outlook, Site site) {
         List<Component> all = new ArrayList<>();
         all.add(whole(outlook, site));
-        outlook.facades().forEach(facade -> all.add(wall(SeasonOfWall.of(outlook, facade, title(site, facade)))));
+        outlook.facades().forEach(facade -> all.add(wall(SeasonOfWall.of(say, outlook, facade, title(site, facade)))));
         all.add(crews(outlook));
         return all;
     }
@@ -41,13 +46,13 @@ final class SeasonPanels {
         return "%s, %s".formatted(site.name(), facade.facade().facade());
     }
 
-    private static Section whole(SiteOutlook outlook, Site site) {
+    private Section whole(SiteOutlook outlook, Site site) {
         Section panel = Panels.panel("whole", site.name());
-        var chance = new Paragraph(SeasonWords.inTime(outlook));
+        var chance = new Paragraph(SeasonWords.inTime(say, outlook));
         chance.addClassName("strong");
-        var climate = new Paragraph(SeasonWords.climate(outlook, site.zone()));
-        if (outlook.assumed()) climate.addComponentAsFirst(Panels.text("assumed climate", "climate-mark"));
-        panel.add(chance, climate, new Paragraph(SeasonWords.crews(outlook)), files(outlook));
+        var climate = new Paragraph(SeasonWords.climate(say, outlook, site.zone()));
+        if (outlook.assumed()) climate.addComponentAsFirst(Panels.text(say.it("assumed climate"), "climate-mark"));
+        panel.add(chance, climate, new Paragraph(SeasonWords.crews(say, outlook)), files(outlook));
         return panel;
     }
 
@@ -66,7 +71,7 @@ final class SeasonPanels {
         return files;
     }
 
-    private static Section wall(SeasonOfWall wall) {
+    private Section wall(SeasonOfWall wall) {
         Section panel = Panels.panel("wall-season", wall.chart().title());
         wall.said().forEach(words -> panel.add(new Paragraph(words)));
         var chart = new SeasonChart();
@@ -75,15 +80,15 @@ final class SeasonPanels {
         return panel;
     }
 
-    private static NativeDetails table(SeasonOfWall wall) {
+    private NativeDetails table(SeasonOfWall wall) {
         NativeTable table = Panels.table(
-                "Month",
-                "Days of work",
-                "Light, h of one crew",
-                "Usable, h of one crew",
-                "In 8 of 10 years",
-                "Install left, crew-h",
-                "All left, crew-h");
+                say.it("Month"),
+                say.it("Days of work"),
+                say.it("Light, h of one crew"),
+                say.it("Usable, h of one crew"),
+                say.it("In 8 of 10 years"),
+                say.it("Install left, crew-h"),
+                say.it("All left, crew-h"));
         wall.rows()
                 .forEach(row -> Panels.row(
                         table,
@@ -94,25 +99,26 @@ final class SeasonPanels {
                         Panels.text(row.between()),
                         Panels.figure(row.installLeft()),
                         Panels.figure(row.left())));
-        var scrolled = new Div(table, new SpreadsheetLink(wall.chart().title(), "Season month by month", table));
+        var scrolled =
+                new Div(table, new SpreadsheetLink(say, wall.chart().title(), say.it("Season month by month"), table));
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");
         scrolled.getElement()
-                .setAttribute("aria-label", "Months of " + wall.chart().title());
-        return new NativeDetails("Month by month: " + wall.chart().title(), scrolled);
+                .setAttribute("aria-label", say.it("Months of {0}", wall.chart().title()));
+        return new NativeDetails(say.it("Month by month: {0}", wall.chart().title()), scrolled);
     }
 
-    private static Section crews(SiteOutlook outlook) {
-        Section panel = Panels.panel("one-more", "One more crew");
-        if (outlook.oneMore().isEmpty()) panel.add(new Paragraph("There is no work left for another crew."));
+    private Section crews(SiteOutlook outlook) {
+        Section panel = Panels.panel("one-more", say.it("One more crew"));
+        if (outlook.oneMore().isEmpty()) panel.add(new Paragraph(say.it("There is no work left for another crew.")));
         for (OneMore more : outlook.oneMore())
             panel.add(
-                    new H3(SeasonWords.title(more)),
-                    new UnorderedList(SeasonWords.oneMore(more).stream()
+                    new H3(SeasonWords.title(say, more)),
+                    new UnorderedList(SeasonWords.oneMore(say, more).stream()
                             .map(ListItem::new)
                             .toArray(ListItem[]::new)));
-        panel.add(new Paragraph(SeasonWords.PAYS), new Paragraph(SeasonWords.LEFT_OUT));
+        panel.add(new Paragraph(SeasonWords.pays(say)), new Paragraph(say.it(SeasonWords.LEFT_OUT)));
         return panel;
     }
 }

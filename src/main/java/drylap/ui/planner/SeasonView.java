@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.kernel.FolderId;
 import drylap.season.SiteOutlook;
@@ -14,9 +13,11 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
@@ -24,11 +25,11 @@ import org.slf4j.LoggerFactory;
 /** A site's season: hours of use by month, when its work is through, and what one more crew would change. */
 @Route("season")
 @Needs(Operation.SEE_SEASON)
-@PageTitle("Season · Drylap")
 @Menu(title = "Season", order = 3.2)
-class SeasonView extends Div implements FolderView {
+class SeasonView extends Div implements FolderView, Spoken {
     private final transient SeasonDesk desk;
     private final transient Person who;
+    private final transient Speech say;
     private final Select<Site> sites = new Select<>();
     private final Div result = new Div();
     private final Paragraph busy = new Paragraph();
@@ -40,16 +41,22 @@ class SeasonView extends Div implements FolderView {
     SeasonView(SeasonDesk desk, SignedIn signedIn) {
         this.desk = desk;
         who = signedIn.person();
-        normals = new SeasonNormals(desk, who, this::reckon);
+        say = new Speech(who.reading());
+        normals = new SeasonNormals(say, desk, who, this::reckon);
         addClassName("season");
-        sites.setLabel("Site");
+        sites.setLabel(say.it("Site"));
         sites.setItemLabelGenerator(Site::name);
         sites.addValueChangeListener(event -> {
             if (event.isFromClient()) reckon();
         });
         result.addClassName("result");
         result.getElement().setAttribute("aria-live", "polite");
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Season");
     }
 
     @Override
@@ -76,7 +83,7 @@ class SeasonView extends Div implements FolderView {
         if (now == null || site == null) return;
         normals.show(now, site);
         if (!site.equals(drawn)) result.removeAll();
-        busy.setText("Reckoning the season of %s\u2026".formatted(site.name()));
+        busy.setText(say.it("Reckoning the season of {0}\u2026", site.name()));
         result.addComponentAsFirst(busy);
         int question = ++asked;
         FolderId folder = now.stored().id();
@@ -108,7 +115,8 @@ class SeasonView extends Div implements FolderView {
         drawn = site;
         result.removeAll();
         if (outlook == null)
-            result.add(new Paragraph("It could not be reckoned. Nothing was changed; the server's log says why."));
-        else SeasonPanels.of(outlook, site).forEach(result::add);
+            result.add(
+                    new Paragraph(say.it("It could not be reckoned. Nothing was changed; the server's log says why.")));
+        else new SeasonPanels(say).of(outlook, site).forEach(result::add);
     }
 }

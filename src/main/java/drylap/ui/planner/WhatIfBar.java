@@ -8,6 +8,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
 import drylap.planning.PlanProgress;
+import drylap.speech.Speech;
+import drylap.ui.drawn.WhatIfSheet;
 import drylap.ui.drawn.Words;
 import drylap.whatif.WhatIfState;
 import drylap.whatif.WhatIfState.Course;
@@ -18,13 +20,18 @@ import java.util.function.LongConsumer;
 final class WhatIfBar extends Div {
     private static final long SECONDS_AT_FIRST = 10;
 
-    private final Select<Long> seconds = ChangeFields.select("Time for each");
-    private final Button compare = new Button("Compare");
-    private final Button stop = new Button("Stop");
+    private final transient Speech say;
+    private final Select<Long> seconds;
+    private final Button compare = new Button();
+    private final Button stop = new Button();
     private final Paragraph standing = new Paragraph();
     private final UnorderedList courses = new UnorderedList();
 
-    WhatIfBar(LongConsumer begin, Runnable end) {
+    WhatIfBar(Speech say, LongConsumer begin, Runnable end) {
+        this.say = say;
+        seconds = ChangeFields.select(say.it("Time for each"));
+        compare.setText(say.it("Compare"));
+        stop.setText(say.it("Stop"));
         addClassName("what-if-bar");
         seconds.setItems(5L, SECONDS_AT_FIRST, 30L, 60L, 300L);
         seconds.setItemLabelGenerator(PlanBar::time);
@@ -53,28 +60,26 @@ final class WhatIfBar extends Div {
         if (!ended) state.courses().forEach(one -> courses.add(course(one, state)));
     }
 
-    private static String words(Status status) {
+    private String words(Status status) {
         return switch (status) {
-            case WAITING -> "Waits until another comparison has ended.";
-            case PLANNING -> "Each is planned for the same time. The page stays yours meanwhile.";
-            case COMPARED -> "Compared.";
-            case STOPPED -> "Stopped early: the plans below, if any, had unequal time.";
-            case FAILED -> "It could not be compared. Nothing was changed; the server's log says why.";
+            case WAITING -> say.it("Waits until another comparison has ended.");
+            case PLANNING -> say.it("Each is planned for the same time. The page stays yours meanwhile.");
+            case COMPARED -> say.it("Compared.");
+            case STOPPED -> say.it("Stopped early: the plans below, if any, had unequal time.");
+            case FAILED -> say.it("It could not be compared. Nothing was changed; the server's log says why.");
         };
     }
 
-    private static ListItem course(Course course, WhatIfState state) {
+    private ListItem course(Course course, WhatIfState state) {
         PlanProgress progress = course.progress();
         String how = progress == null
-                ? "waits for its turn"
-                : "%d of %s, cost %s, %s not planned"
-                        .formatted(
-                                Math.min(
-                                        progress.elapsed().toSeconds(),
-                                        state.limit().toSeconds()),
-                                PlanBar.time(state.limit().toSeconds()),
-                                Words.number(progress.soft()),
-                                Words.number(progress.unplanned()));
-        return new ListItem(Panels.text(course.name(), "strong"), Panels.text(how));
+                ? say.it("waits for its turn")
+                : say.it(
+                        "{0} of {1}, cost {2}, {3} not planned",
+                        Math.min(progress.elapsed().toSeconds(), state.limit().toSeconds()),
+                        PlanBar.time(state.limit().toSeconds()),
+                        Words.number(progress.soft()),
+                        Words.number(progress.unplanned()));
+        return new ListItem(Panels.text(WhatIfSheet.name(say, course.name()), "strong"), Panels.text(how));
     }
 }

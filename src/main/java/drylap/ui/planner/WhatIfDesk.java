@@ -7,6 +7,8 @@ import drylap.intake.ScenarioReading;
 import drylap.kernel.FolderId;
 import drylap.planning.PlanRuns;
 import drylap.security.SignedIn;
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import drylap.ui.drawn.FolderShown;
 import drylap.whatif.Change;
 import drylap.whatif.Scenario;
@@ -48,12 +50,13 @@ class WhatIfDesk {
     }
 
     /** Adds to the scenario of that name, or begins it; answers why not, where the folder does not allow it. */
-    Optional<String> add(FolderShown shown, String name, Change change) {
+    Optional<Saying> add(FolderShown shown, String name, Change change) {
         List<Scenario> all = scenarios(shown);
         int place = all.stream().map(Scenario::name).toList().indexOf(name);
         if (place < 0 && all.size() == WhatIfRuns.MOST_SCENARIOS)
-            return Optional.of("Scenario: there are %d already; take one out, or add to one of them."
-                    .formatted(WhatIfRuns.MOST_SCENARIOS));
+            return Optional.of(Saying.of(
+                    "Scenario: there are {0} already; take one out, or add to one of them.",
+                    WhatIfRuns.MOST_SCENARIOS));
         List<Change> changes =
                 new ArrayList<>(place < 0 ? List.of() : all.get(place).changes());
         changes.add(change);
@@ -61,7 +64,7 @@ class WhatIfDesk {
         try {
             grown.applyTo(shown.folder());
         } catch (IllegalArgumentException e) {
-            return Optional.of("The change cannot be made: %s. Choose what the job has.".formatted(e.getMessage()));
+            return Optional.of(Saying.of("The change cannot be made: {0}. Choose what the job has.", Unfit.saying(e)));
         }
         if (place < 0) all.add(grown);
         else all.set(place, grown);
@@ -81,13 +84,13 @@ class WhatIfDesk {
     }
 
     /** Puts the scenarios of a file in the place of all; answers what is wrong with it, a problem a line. */
-    List<String> read(FolderShown shown, String file, byte[] text) {
+    List<Saying> read(FolderShown shown, String file, byte[] text) {
         return switch (ScenarioReader.readAlone(file, text, shown.folder())) {
-            case ScenarioReading.Refused(var problems) -> problems.lines().toList();
+            case ScenarioReading.Refused(var problems) -> FileProblems.of(problems);
             case ScenarioReading.Read(var read)
             when read.size() > WhatIfRuns.MOST_SCENARIOS ->
-                List.of("%s: has %d scenarios; accepted: up to %d"
-                        .formatted(file, read.size(), WhatIfRuns.MOST_SCENARIOS));
+                List.of(Saying.of(
+                        "{0}: has {1} scenarios; accepted: up to {2}", file, read.size(), WhatIfRuns.MOST_SCENARIOS));
             case ScenarioReading.Read(var read) -> {
                 scenarios.put(shown.stored().id(), new ArrayList<>(read));
                 yield List.of();

@@ -9,14 +9,15 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.WhatIfSheet;
-import drylap.ui.drawn.Words;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import drylap.ui.shell.TroubleLine;
 import drylap.whatif.WhatIfAnswer;
 import drylap.whatif.WhatIfState;
@@ -26,13 +27,13 @@ import org.jspecify.annotations.Nullable;
 /** What would become of the job if something were otherwise. Nothing that is published or proposed changes by it. */
 @Route("what-if")
 @Needs(Operation.PROPOSE_PLAN)
-@PageTitle("What if · Drylap")
 @Menu(title = "What if", order = 3.5)
 @CssImport("./what-if.css")
-class WhatIfView extends Div implements FolderView {
+class WhatIfView extends Div implements FolderView, Spoken {
     private static final Duration LOOK_EVERY = Duration.ofMillis(500);
 
     private final transient WhatIfDesk desk;
+    private final transient Speech say;
     private final ScenariosPanel scenarios;
     private final ChangeForm form;
     private final ScenarioFile file;
@@ -43,14 +44,20 @@ class WhatIfView extends Div implements FolderView {
     private transient @Nullable Thread looking;
     private transient @Nullable WhatIfState drawn;
 
-    WhatIfView(WhatIfDesk desk) {
+    WhatIfView(WhatIfDesk desk, SignedIn signedIn) {
         this.desk = desk;
+        say = new Speech(signedIn.reading());
         addClassName("what-if-view");
-        scenarios = new ScenariosPanel(desk, this::drawScenarios);
-        form = new ChangeForm(desk, this::drawScenarios);
-        file = new ScenarioFile(desk, this::drawScenarios);
-        bar = new WhatIfBar(this::begin, this::end);
-        add(Panels.empty());
+        scenarios = new ScenariosPanel(say, desk, this::drawScenarios);
+        form = new ChangeForm(say, desk, this::drawScenarios);
+        file = new ScenarioFile(say, desk, this::drawScenarios);
+        bar = new WhatIfBar(say, this::begin, this::end);
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("What if");
     }
 
     @Override
@@ -59,7 +66,8 @@ class WhatIfView extends Div implements FolderView {
         shown = now;
         if (!desk.mayCompare(now)) {
             removeAll();
-            add(new Paragraph("Scenarios are planned over every site of a job folder; not all of this one are yours."));
+            add(new Paragraph(
+                    say.it("Scenarios are planned over every site of a job folder; not all of this one are yours.")));
             return;
         }
         form.show(now);
@@ -73,12 +81,12 @@ class WhatIfView extends Div implements FolderView {
         removeAll();
         drawn = null;
         outcomes.removeAll();
-        var hint = new Paragraph("The job as it stands is planned beside each scenario, all with the same time. "
-                + "It is thinking aloud: no plan, proposed or published, changes by it.");
+        var hint = new Paragraph(say.it("The job as it stands is planned beside each scenario, all with the same time. "
+                + "It is thinking aloud: no plan, proposed or published, changes by it."));
         hint.addClassName("hint");
-        Section change = Panels.panel("what-if-change", "A change");
+        Section change = Panels.panel("what-if-change", say.it("A change"));
         change.add(form, file);
-        Section own = Panels.panel("what-if-scenarios", "Scenarios");
+        Section own = Panels.panel("what-if-scenarios", say.it("Scenarios"));
         own.add(scenarios, bar, trouble);
         add(hint, change, own, outcomes);
     }
@@ -94,7 +102,7 @@ class WhatIfView extends Div implements FolderView {
         if (now == null) return;
         switch (desk.begin(now, seconds)) {
             case WhatIfAnswer.Refused(var why) -> {
-                trouble.say(why);
+                trouble.say(say.it(why));
             }
             case WhatIfAnswer.Begun _ -> {
                 trouble.clear();
@@ -123,13 +131,13 @@ class WhatIfView extends Div implements FolderView {
         outcomes.removeAll();
         if (state.outcomes().isEmpty()) return;
         var zone = now.folder().sites().getFirst().zone();
-        Section panel = Panels.panel("what-if-outcomes", "Compared");
+        Section panel = Panels.panel("what-if-outcomes", say.it("Compared"));
         panel.add(
-                new Paragraph("Asked %s, each planned for up to %s. Differences are against the job as it is."
-                        .formatted(
-                                Words.moment(state.asked(), zone),
-                                PlanBar.time(state.limit().toSeconds()))),
-                new OutcomesPanel(now.name(), WhatIfSheet.of(now, state.outcomes())));
+                new Paragraph(say.it(
+                        "Asked {0}, each planned for up to {1}. Differences are against the job as it is.",
+                        say.moment(state.asked(), zone),
+                        PlanBar.time(state.limit().toSeconds()))),
+                new OutcomesPanel(say, now.name(), WhatIfSheet.of(say, now, state.outcomes())));
         outcomes.add(panel);
     }
 

@@ -86,7 +86,7 @@ class PeopleViewTests extends SpringBrowserlessTest {
         testPeople.signIn(testPeople.person(me.id()));
         navigate(PeopleView.class);
 
-        press("Take away " + gone.name());
+        press("Quitar a " + gone.name());
         assertThat(dialog()).contains("ocupará el lugar del nombre", "Las copias de seguridad guardan el nombre");
     }
 }

@@ -9,6 +9,7 @@ import drylap.planning.PlanRequest;
 import drylap.planning.Planner;
 import drylap.planning.Visit;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ForecastChange.VisitRow;
 import drylap.ui.drawn.ForecastChange.WallRow;
 import drylap.weather.Forecast;
@@ -45,7 +46,7 @@ class ForecastChangeTests {
     }
 
     private ForecastChange change(Forecast earlier, Forecast later, List<Visit> published) {
-        return ForecastChange.of(new ForecastChange.Asked(shown, quay, earlier, later, published), SIX);
+        return ForecastChange.of(Speech.ENGLISH, new ForecastChange.Asked(shown, quay, earlier, later, published), SIX);
     }
 
     /** Sealant must skin for half an hour before the rain, by the standard rules. */
@@ -77,7 +78,7 @@ class ForecastChangeTests {
         Forecast morning = rainAt(Set.of(at(MONDAY, "09:00"), at(MONDAY, "10:00")));
         var asked = new ForecastChange.Asked(shown, quay, own, morning, List.of());
 
-        var fromTen = ForecastChange.of(asked, at(MONDAY, "10:00"));
+        var fromTen = ForecastChange.of(Speech.ENGLISH, asked, at(MONDAY, "10:00"));
 
         assertThat(fromTen.walls().getFirst().shut()).containsExactly("Mon 13 Apr 10:00 to 11:00");
     }

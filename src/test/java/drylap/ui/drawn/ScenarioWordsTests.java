@@ -6,6 +6,7 @@ import drylap.kernel.CrewId;
 import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
+import drylap.speech.Speech;
 import drylap.whatif.AddCrew;
 import drylap.whatif.Change;
 import drylap.whatif.DelayDelivery;
@@ -22,7 +23,7 @@ class ScenarioWordsTests {
     private final FolderShown shown = QuayPlan.unplannedFolder();
 
     private String words(Change change) {
-        return ScenarioWords.of(shown, change);
+        return ScenarioWords.of(Speech.ENGLISH, shown, change);
     }
 
     @Test

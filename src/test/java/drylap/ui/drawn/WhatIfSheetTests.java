@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drylap.kernel.FacadeId;
 import drylap.kernel.SiteId;
 import drylap.planning.LedgerTerm;
+import drylap.speech.Speech;
 import drylap.ui.drawn.WhatIfSheet.Cell;
 import drylap.ui.drawn.WhatIfSheet.Line;
 import drylap.ui.drawn.WhatIfSheet.Trend;
@@ -40,7 +41,7 @@ class WhatIfSheetTests {
     }
 
     private Line line(String name, OutcomeFigures... outcomes) {
-        return WhatIfSheet.of(shown, List.of(outcomes)).groups().stream()
+        return WhatIfSheet.of(Speech.ENGLISH, shown, List.of(outcomes)).groups().stream()
                 .flatMap(group -> group.lines().stream())
                 .filter(one -> one.name().equals(name))
                 .findFirst()
@@ -65,7 +66,10 @@ class WhatIfSheetTests {
     @Test
     void terms_that_are_nought_everywhere_are_left_out() {
         var base = figures("as it is", 1200, west(null, 0), south(null, 0));
-        assertThat(WhatIfSheet.of(shown, List.of(base)).groups().get(1).lines())
+        assertThat(WhatIfSheet.of(Speech.ENGLISH, shown, List.of(base))
+                        .groups()
+                        .get(1)
+                        .lines())
                 .extracting(Line::name)
                 .containsExactly("Sum", "Travel", "Days that crews come out");
     }
