@@ -11,6 +11,7 @@ import java.util.List;
 /** Crews by days on a large sheet for the wall of the site office: at most seven days beside one another, crews over as many pages as it takes. */
 public final class WeekPaper {
     private static final int MOST_DAYS = 7;
+    private static final int MOST_LINES_OF_SITES = 5;
     private static final int NOON = 12 * 60;
     private static final float NAMES = 84;
     private static final float CODE = 84;
@@ -50,10 +51,17 @@ public final class WeekPaper {
         QrCode.of(plan.link()).draw(pen, sheet.x() + sheet.width() - CODE, from - 8, CODE);
         sheet.down(key(from) - from);
         for (String note : plan.notes()) sheet.paragraph(Style.WARNING, "! " + note, width);
-        for (String site : plan.where()) sheet.paragraph(Style.TEXT, site, width);
+        for (String sites : where()) sheet.paragraph(Style.TEXT, sites, width);
         float code = from + CODE - 12;
         if (sheet.page() == 1 && sheet.y() < code) sheet.down(code - sheet.y());
         sheet.down(4);
+    }
+
+    /** A line each, as long as they are few. */
+    private List<String> where() {
+        return plan.where().size() <= MOST_LINES_OF_SITES
+                ? plan.where()
+                : List.of(String.join("; ", plan.where()));
     }
 
     private float key(float y) {
