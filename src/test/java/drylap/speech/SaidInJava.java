@@ -68,6 +68,11 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("LedgerTerm", 2),
             Map.entry("PlanChange.Reason", 0),
             Map.entry("ForecastSource", 1),
+            Map.entry("ForecastWords", 0),
+            Map.entry("FolderWords", 0),
+            Map.entry("FetchOutcome", 1),
+            Map.entry("RainPersistence.Bound", 0),
+            Map.entry("Compass", 0),
             Map.entry("Lengths.LengthReading.Wrong", 0));
 
     private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");

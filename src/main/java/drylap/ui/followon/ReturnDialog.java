@@ -15,6 +15,7 @@ import drylap.progress.Photos;
 import drylap.security.SignedIn;
 import drylap.speech.Speech;
 import drylap.speech.Unfit;
+import drylap.ui.components.UploadWords;
 import drylap.ui.components.Uploads;
 import drylap.ui.drawn.ApronSheet;
 import drylap.ui.followon.ReturnCounter.Picture;
@@ -86,7 +87,7 @@ final class ReturnDialog extends Dialog {
         upload.setMaxFiles(MOST_PHOTOS);
         upload.setMaxFileSize(Photos.MOST_BYTES);
         upload.setUploadButton(new Button(say.it("Add a photo")));
-        upload.setI18n(UploadWords.of(say));
+        upload.setI18n(UploadWords.photos(say));
         upload.setDropAllowed(false);
         upload.getElement().setProperty("capture", "environment");
         upload.addFileRejectedListener(event -> tell("%s: %s".formatted(event.getFileName(), event.getErrorMessage())));

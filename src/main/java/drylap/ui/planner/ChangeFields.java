@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.crews.Shift;
+import drylap.speech.Saying;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import drylap.whatif.Change;
@@ -56,20 +57,22 @@ abstract class ChangeFields extends Div {
     }
 
     static <T> T chosen(Select<T> select) throws WrongField {
-        if (select.isEmpty()) throw new WrongField(select.getLabel(), "nothing is chosen", "choose one of the list");
+        if (select.isEmpty())
+            throw new WrongField(
+                    select.getLabel(), Saying.of("nothing is chosen"), Saying.of("choose one of the list"));
         return select.getValue();
     }
 
     static int whole(TextField field, int least, int most) throws WrongField {
-        String accepted = "a whole number from %d to %d is accepted".formatted(least, most);
+        Saying accepted = Saying.of("a whole number from {0} to {1} is accepted", least, most);
         String text = field.getValue().strip();
-        if (text.isEmpty()) throw new WrongField(field.getLabel(), "is blank", accepted);
+        if (text.isEmpty()) throw new WrongField(field.getLabel(), Saying.of("is blank"), accepted);
         try {
             int value = Integer.parseInt(text.replace('\u2212', '-'));
             if (value >= least && value <= most) return value;
-            throw new WrongField(field.getLabel(), "%d is outside".formatted(value), accepted);
+            throw new WrongField(field.getLabel(), Saying.of("{0} is outside", value), accepted);
         } catch (NumberFormatException notANumber) {
-            throw new WrongField(field.getLabel(), "'%s' is no whole number".formatted(text), accepted);
+            throw new WrongField(field.getLabel(), Saying.of("''{0}'' is no whole number", text), accepted);
         }
     }
 

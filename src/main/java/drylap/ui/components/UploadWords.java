@@ -1,21 +1,36 @@
-package drylap.ui.followon;
+package drylap.ui.components;
 
 import com.vaadin.flow.component.upload.UploadI18N;
 import drylap.speech.Speech;
 import java.util.List;
 
 /** What Vaadin's own field for files says. */
-final class UploadWords {
+public final class UploadWords {
     private UploadWords() {}
 
-    static UploadI18N of(Speech say) {
-        return new UploadI18N()
+    public static UploadI18N photos(Speech say) {
+        return common(say)
                 .setAddFiles(
                         new UploadI18N.AddFiles().setOne(say.it("Add a photo")).setMany(say.it("Add a photo")))
                 .setError(new UploadI18N.Error()
                         .setTooManyFiles(say.it("Too many photos."))
                         .setFileIsTooBig(say.it("The photo is too large."))
-                        .setIncorrectFileType(say.it("The file is no photo. Accepted: JPEG, PNG, WebP.")))
+                        .setIncorrectFileType(say.it("The file is no photo. Accepted: JPEG, PNG, WebP.")));
+    }
+
+    /** @param accepted the endings of file names that are accepted */
+    public static UploadI18N file(Speech say, String accepted) {
+        String drop = say.it("Drop file here");
+        return common(say)
+                .setDropFiles(new UploadI18N.DropFiles().setOne(drop).setMany(drop))
+                .setError(new UploadI18N.Error()
+                        .setTooManyFiles(say.it("One file at a time."))
+                        .setFileIsTooBig(say.it("The file is too large."))
+                        .setIncorrectFileType(say.it("The file is of another kind. Accepted: {0}.", accepted)));
+    }
+
+    private static UploadI18N common(Speech say) {
+        return new UploadI18N()
                 .setUploading(new UploadI18N.Uploading()
                         .setStatus(new UploadI18N.Uploading.Status()
                                 .setConnecting(say.it("Connecting…"))
