@@ -191,7 +191,7 @@ class SpanishSiteViewTests extends SpanishScreen {
     @Test
     void the_scheduler_finds_no_english_at_the_job_folders() {
         reads(people.scheduler(), Ruler.MILLIMETRES);
-        knows("sites facades openings crews shifts labour travel forecast rules published csv zip upload");
+        knows("sites facades openings crews shifts labour travel forecast rules published csv zip");
         isSpanish("job-folders", "Elegir un archivo ZIP", "Carpetas de obra hasta ahora", "Poner sobre la mesa");
         upload("application/zip", "6".getBytes(UTF_8));
         shows("6.zip no se cargó", "1 problema; no se cambió nada", "no es un archivo ZIP que se pueda leer");
