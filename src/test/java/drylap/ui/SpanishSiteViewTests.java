@@ -178,7 +178,7 @@ class SpanishSiteViewTests extends SpanishScreen {
         typed("Hasta", "15:30");
         typed("Cuántas personas, no hace falta", "seis");
         pressed("Guardar la cuadrilla");
-        shows("“seis” no es un número entero; se acepta un número entero de 1 a 20");
+        shows("«seis» no es un número entero; se acepta un número entero de 1 a 20");
         typed("Cuántas personas, no hace falta", "6");
         typed("Nombre de la cuadrilla", "W1");
         pressed("Guardar la cuadrilla");
