@@ -10,7 +10,7 @@ public final class BuildingModels {
     /** The largest file that is looked at. */
     public static final int MOST_BYTES = Math.toIntExact(StepLimits.STANDARD.bytes());
 
-    private static final String ACCEPTED = "a model in IFC2X3 or IFC4";
+    private static final String ACCEPTED = ModelSaid.SCHEMAS.with();
 
     private BuildingModels() {}
 
@@ -30,7 +30,7 @@ public final class BuildingModels {
             checkSchema(file.schemas());
             ModelReading.Read read = new ModelWindows(file).read();
             if (read.windows().isEmpty())
-                throw new StepFault(0, 0, "has no windows", "a model with IfcWindow entities");
+                throw new StepFault(0, 0, ModelSaid.NO_WINDOWS.with(), ModelSaid.WITH_WINDOWS.with());
             return read;
         } catch (StepFault fault) {
             return new ModelReading.Refused(fault.where(), fault.wrong(), fault.accepted());
@@ -42,8 +42,6 @@ public final class BuildingModels {
         boolean known = schemas.size() == 1
                 && (schemas.getFirst().startsWith("IFC2X3")
                         || schemas.getFirst().matches("IFC4(_ADD\\d.*)?"));
-        if (!known)
-            throw new StepFault(
-                    0, 0, "is written by the schema %s".formatted(schemas.isEmpty() ? "(none)" : schemas), ACCEPTED);
+        if (!known) throw new StepFault(0, 0, ModelSaid.SCHEMA.with(schemas.isEmpty() ? "(none)" : schemas), ACCEPTED);
     }
 }

@@ -58,13 +58,13 @@ final class Facings {
     }
 
     Side of(StepEntity wall, Placed window) {
-        if (!relations.external(wall).orElse(true)) return notTold("the model says that its wall is an inner one");
+        if (!relations.external(wall).orElse(true)) return notTold(ModelSaid.INNER);
         Optional<Placed> placed = placements.of(wall);
-        if (placed.isEmpty()) return notTold("its wall has no place in the model");
+        if (placed.isEmpty()) return notTold(ModelSaid.WALL_NOWHERE);
         Vector normal = placed.get().y();
         if (Math.abs(normal.z()) > NEARLY || Math.abs(placed.get().x().z()) > NEARLY)
-            return notTold("its wall does not stand upright");
-        if (Math.abs(window.x().dot(normal)) > NEARLY) return notTold("the window is turned otherwise than its wall");
+            return notTold(ModelSaid.NOT_UPRIGHT);
+        if (Math.abs(window.x().dot(normal)) > NEARLY) return notTold(ModelSaid.TURNED);
         return side(wall, placed.get().origin(), normal);
     }
 
@@ -76,8 +76,8 @@ final class Facings {
                 .toList();
         boolean ahead = off.stream().anyMatch(distance -> distance > 0);
         boolean behind = off.stream().anyMatch(distance -> distance < 0);
-        if (ahead && behind) return notTold("walls of its storey stand on both sides of its wall");
-        if (!ahead && !behind) return notTold("no other wall of its storey tells the inside from the outside");
+        if (ahead && behind) return notTold(ModelSaid.BOTH_SIDES);
+        if (!ahead && !behind) return notTold(ModelSaid.NO_OTHER);
         return new Side(Optional.of(behind ? normal : normal.times(-1)), "");
     }
 
@@ -85,12 +85,12 @@ final class Facings {
         return storey(wall).map(byStorey::get).orElse(everywhere).stream();
     }
 
-    private static Side notTold(String why) {
-        return new Side(Optional.empty(), why);
+    private static Side notTold(ModelSaid why) {
+        return new Side(Optional.empty(), why.with());
     }
 
     /** A wall's name and number. */
     static String words(StepEntity wall) {
-        return wall.text(2).map(name -> "%s (#%d)".formatted(name, wall.id())).orElse("wall #%d".formatted(wall.id()));
+        return wall.text(2).map(name -> "%s (#%d)".formatted(name, wall.id())).orElse(ModelSaid.WALL.with(wall.id()));
     }
 }

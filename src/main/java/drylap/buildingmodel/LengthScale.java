@@ -31,7 +31,7 @@ record LengthScale(double millimetres, String unit) {
     static LengthScale of(ModelFile file) throws StepFault {
         List<StepEntity> projects = file.all("IFCPROJECT");
         if (projects.size() != 1)
-            throw new StepFault(0, 0, "has %d projects".formatted(projects.size()), "a model with one IfcProject");
+            throw new StepFault(0, 0, ModelSaid.PROJECTS.with(projects.size()), ModelSaid.ONE_PROJECT.with());
         List<StepEntity> lengths = file.entity(projects.getFirst(), UNITS_IN_CONTEXT).stream()
                 .flatMap(assigned -> assigned.references(0).stream())
                 .flatMap(unit -> file.entity(unit).stream())
@@ -42,19 +42,15 @@ record LengthScale(double millimetres, String unit) {
             throw new StepFault(
                     0,
                     projects.getFirst().id(),
-                    "assigns %s unit of length".formatted(lengths.isEmpty() ? "no" : "more than one"),
-                    "one unit of length in the IfcUnitAssignment of the IfcProject");
+                    (lengths.isEmpty() ? ModelSaid.NO_UNIT : ModelSaid.MANY_UNITS).with(),
+                    ModelSaid.ONE_UNIT.with());
         return of(file, lengths.getFirst());
     }
 
     private static LengthScale of(ModelFile file, StepEntity unit) throws StepFault {
         OptionalDouble scale = millimetres(file, unit, LONGEST_CHAIN);
         if (scale.isEmpty() || !(scale.getAsDouble() > 0))
-            throw new StepFault(
-                    0,
-                    unit.id(),
-                    "is no unit of length that can be worked out",
-                    "metres with a prefix of the SI, or a unit converted from them");
+            throw new StepFault(0, unit.id(), ModelSaid.ODD_UNIT.with(), ModelSaid.METRES.with());
         double millimetres = scale.getAsDouble();
         String name = unit.text(NAME)
                 .orElse((unit.word(NAME).orElse("") + " " + unit.word(SI_NAME).orElse("")).strip());

@@ -102,10 +102,10 @@ final class ModelFile {
 
     private void keep(StepEntity one) {
         if (byId.size() >= limits.kept()) {
-            refuse(one, "is one entity too many of those that are read", "at most %,d".formatted(limits.kept()));
+            refuse(one, ModelSaid.TOO_MANY_READ.with(), ModelSaid.AT_MOST.with("%,d".formatted(limits.kept())));
             return;
         }
-        if (byId.putIfAbsent(one.id(), one) != null) refuse(one, "is there twice", "each entity number once");
+        if (byId.putIfAbsent(one.id(), one) != null) refuse(one, ModelSaid.TWICE.with(), ModelSaid.ONCE.with());
         else byType.computeIfAbsent(one.type(), _ -> new ArrayList<>()).add(one);
     }
 

@@ -55,17 +55,16 @@ final class ModelWindows {
 
     private List<String> understood() {
         return List.of(
-                "%s, lengths in %s, which are %s mm each."
-                        .formatted(
-                                String.join(", ", file.schemas()),
-                                scale.unit(),
-                                java.math.BigDecimal.valueOf(scale.millimetres())
-                                        .stripTrailingZeros()
-                                        .toPlainString()),
+                ModelSaid.LENGTHS.with(
+                        String.join(", ", file.schemas()),
+                        scale.unit(),
+                        java.math.BigDecimal.valueOf(scale.millimetres())
+                                .stripTrailingZeros()
+                                .toPlainString()),
                 north.words(),
-                "The mark is a window's tag, or else its name. Sizes are overall sizes of frames.",
-                "A sill is measured from the floor of the storey to the place of the window, which is its lower edge by the standard's custom.",
-                "A wall's outside is the side on which no other wall or window of its storey stands; where both sides or neither have some, you are asked.");
+                ModelSaid.MARKS.with(),
+                ModelSaid.SILLS.with(),
+                ModelSaid.OUTSIDES.with());
     }
 
     private void face(StepEntity window) {
@@ -94,11 +93,11 @@ final class ModelWindows {
         List<String> open = new ArrayList<>();
         Optional<StepEntity> type = relations.type(window);
         Planes.Found found = planes.of(window.id());
-        Double width = size(window, WIDTH, "width", open);
-        Double height = size(window, HEIGHT, "height", open);
+        Double width = size(window, WIDTH, ModelSaid.NO_WIDTH, open);
+        Double height = size(window, HEIGHT, ModelSaid.NO_HEIGHT, open);
         Double sill = sill(window, open);
         Facing facing = facing(window, found);
-        if (facing instanceof Facing.NotTold notTold) open.add("which way it faces: " + notTold.why());
+        if (facing instanceof Facing.NotTold notTold) open.add(ModelSaid.FACING.with(notTold.why()));
         return new ModelWindow(
                 window.id(),
                 window.text(0).orElse(""),
@@ -128,9 +127,9 @@ final class ModelWindows {
         };
     }
 
-    private @Nullable Double size(StepEntity window, int place, String what, List<String> open) {
+    private @Nullable Double size(StepEntity window, int place, ModelSaid without, List<String> open) {
         var size = window.number(place);
-        if (size.isEmpty()) open.add("its overall " + what);
+        if (size.isEmpty()) open.add(without.with());
         return size.isEmpty() ? null : mm(size.getAsDouble());
     }
 
@@ -147,10 +146,8 @@ final class ModelWindows {
     }
 
     private String withoutSide(StepEntity window, String wall) {
-        if (!wall.isEmpty()) return "the window has no place in the model";
-        return relations.fillsAnOpening(window)
-                ? "the opening that it fills is in no wall"
-                : "it fills no opening of a wall";
+        if (!wall.isEmpty()) return ModelSaid.NO_PLACE.with();
+        return (relations.fillsAnOpening(window) ? ModelSaid.IN_NO_WALL : ModelSaid.NO_OPENING).with();
     }
 
     private Optional<StepEntity> floor(StepEntity window) {
@@ -162,10 +159,10 @@ final class ModelWindows {
     private ModelStorey storey(StepEntity window) {
         return floor(window)
                 .map(floor -> new ModelStorey(
-                        floor.text(NAME).orElse("storey #%d".formatted(floor.id())),
+                        floor.text(NAME).orElse(ModelSaid.STOREY.with(floor.id())),
                         relations
                                 .holder(floor, "IFCBUILDING")
-                                .map(one -> one.text(NAME).orElse("building #%d".formatted(one.id())))
+                                .map(one -> one.text(NAME).orElse(ModelSaid.BUILDING.with(one.id())))
                                 .orElse(""),
                         floor.number(ELEVATION).isPresent()
                                 ? Double.valueOf(mm(floor.number(ELEVATION).getAsDouble()))
@@ -177,7 +174,7 @@ final class ModelWindows {
         Optional<Placed> placed = placements.of(window);
         Optional<Placed> floor = floor(window).flatMap(placements::of);
         if (placed.isEmpty() || floor.isEmpty()) {
-            open.add("its sill: " + (placed.isEmpty() ? "the window" : "its storey") + " has no place in the model");
+            open.add((placed.isEmpty() ? ModelSaid.SILL_OF_WINDOW : ModelSaid.SILL_OF_STOREY).with());
             return null;
         }
         return mm(placed.get().origin().z() - floor.get().origin().z());

@@ -30,10 +30,8 @@ record TrueNorth(double x, double y, boolean said) {
         throw new StepFault(
                 0,
                 contexts.getFirst().id(),
-                norths.size() > 1
-                        ? "has another true north than the other contexts"
-                        : "has a true north that is no direction",
-                "one true north of two numbers, not both 0");
+                (norths.size() > 1 ? ModelSaid.OTHER_NORTH : ModelSaid.NO_NORTH).with(),
+                ModelSaid.ONE_NORTH.with());
     }
 
     private static TrueNorth of(List<Double> ratios) {
@@ -54,9 +52,6 @@ record TrueNorth(double x, double y, boolean said) {
     /** In degrees counter-clockwise from the model's +Y axis. */
     String words() {
         double turned = Math.round(Math.toDegrees(Math.atan2(-x, y)) * 10) / 10.0;
-        return said
-                ? "True north lies %s° counter-clockwise from the model's +Y axis."
-                        .formatted(turned == 0 ? 0.0 : turned)
-                : "The model says no true north: by the standard it then lies along its +Y axis. Check it before you take the openings in.";
+        return said ? ModelSaid.NORTH.with(turned == 0 ? 0.0 : turned) : ModelSaid.NORTH_NOT_SAID.with();
     }
 }

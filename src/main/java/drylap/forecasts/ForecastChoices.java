@@ -12,6 +12,7 @@ import drylap.platform.NewsItem;
 import drylap.security.History;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -67,13 +68,13 @@ public final class ForecastChoices {
         who.demand(Operation.CHOOSE_FORECAST, wanted.site());
         if (wanted.everyHours() < 1 || wanted.everyHours() > MOST_HOURS)
             return new ForecastChoiceResult.Refused(
-                    "every %d hours; 1 to %d are accepted".formatted(wanted.everyHours(), MOST_HOURS));
+                    Saying.of("every {0} hours; 1 to {1} are accepted", wanted.everyHours(), MOST_HOURS));
         if (wanted.cell() != null && !GridCell.isOne(wanted.cell()))
-            return new ForecastChoiceResult.Refused(
-                    "'%s' is no grid cell; a blank, or one such as SEW/125,68 is accepted".formatted(wanted.cell()));
+            return new ForecastChoiceResult.Refused(Saying.of(
+                    "''{0}'' is no grid cell; a blank, or one such as SEW/125,68 is accepted", wanted.cell()));
         if (wanted.cell() != null && wanted.source() != ForecastSource.US_WEATHER_SERVICE)
             return new ForecastChoiceResult.Refused(
-                    "only the US National Weather Service has grid cells; leave it blank");
+                    Saying.of("only the US National Weather Service has grid cells; leave it blank"));
         return transaction.execute(_ -> save(who, wanted));
     }
 

@@ -55,7 +55,7 @@ final class ForecastFetching {
                 || book.leftAlone(id, clock.instant())) return;
         Optional<Site> site = sites.newest(id);
         Answer answer = site.isEmpty()
-                ? new Answer.None("no job folder has site %s any more".formatted(id), false, null)
+                ? new Answer.None(ForecastWords.NO_SITE.with(id), false, null)
                 : sources.ask(choice.source(), site.get(), choice.cell(), book.stamp(id));
         transaction.executeWithoutResult(_ -> {
             // a choice that was made meanwhile begins anew
@@ -69,7 +69,7 @@ final class ForecastFetching {
         switch (answer) {
             case Answer.None none -> book.unanswered(choice, none, now);
             case Answer.Unchanged(var stamp) ->
-                book.ended(choice, FetchOutcome.UNCHANGED, "the last forecast still holds", stamp, now);
+                book.ended(choice, FetchOutcome.UNCHANGED, ForecastWords.STILL_HOLDS.with(), stamp, now);
             case Answer.Whole(var bytes, var stamp) -> read(choice, Objects.requireNonNull(site), bytes, stamp, now);
         }
     }
@@ -80,9 +80,10 @@ final class ForecastFetching {
             case ForecastReading.Refused refused -> book.refused(choice, refused.summary(), now);
             case ForecastReading.Read(var forecast) -> {
                 boolean fresh = kept.keep(source, site, forecast, now);
-                String words = "%d hours".formatted(forecast.forecast().hours().size());
+                String words =
+                        ForecastWords.HOURS.with(forecast.forecast().hours().size());
                 if (fresh) book.ended(choice, FetchOutcome.FETCHED, words, stamp, now);
-                else book.ended(choice, FetchOutcome.UNCHANGED, "the same forecast came again", stamp, now);
+                else book.ended(choice, FetchOutcome.UNCHANGED, ForecastWords.CAME_AGAIN.with(), stamp, now);
             }
         }
     }

@@ -8,6 +8,6 @@ package drylap.forecasts;
 public record ForecastProblem(String where, String wrong, String accepted) {
     @Override
     public String toString() {
-        return "%s: %s – %s is accepted".formatted(where, wrong, accepted);
+        return ForecastWords.PROBLEM.with(where, wrong, accepted);
     }
 }

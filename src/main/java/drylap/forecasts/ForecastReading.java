@@ -16,7 +16,8 @@ public sealed interface ForecastReading {
         /** The first problem, and how many there are. */
         public String summary() {
             int others = problems.size() - 1 + more;
-            return problems.getFirst() + (others == 0 ? "" : " (and %d more)".formatted(others));
+            String first = problems.getFirst().toString();
+            return others == 0 ? first : ForecastWords.PROBLEMS.with(first, others);
         }
     }
 }

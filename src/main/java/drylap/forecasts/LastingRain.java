@@ -1,5 +1,6 @@
 package drylap.forecasts;
 
+import drylap.speech.Saying;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -33,18 +34,17 @@ public sealed interface LastingRain {
         }
 
         @Override
-        public String words() {
-            return "%s ± %s from %s%s"
-                    .formatted(
-                            two(rho),
-                            two(spread),
-                            whence(),
-                            leftOut == 0 ? "" : "; %d left out that no model can give".formatted(leftOut));
+        public Saying said() {
+            return leftOut == 0
+                    ? Saying.of("{0} ± {1} from {2}", two(rho), two(spread), whence())
+                    : Saying.of(
+                            "{0} ± {1} from {2}; {3} left out that no model can give",
+                            two(rho), two(spread), whence(), leftOut);
         }
 
         /** What it was solved from. */
-        public String whence() {
-            return "%d tellings of %d hours by %s".formatted(tellings, hours, source.words());
+        public Saying whence() {
+            return Saying.of("{0} tellings of {1} hours by {2}", tellings, hours, Saying.of(source.words()));
         }
 
         private static String two(double value) {
@@ -52,8 +52,8 @@ public sealed interface LastingRain {
         }
     }
 
-    /** @param words the reason */
-    record Unsolved(String words) implements LastingRain {}
+    /** @param said the reason */
+    record Unsolved(Saying said) implements LastingRain {}
 
-    String words();
+    Saying said();
 }

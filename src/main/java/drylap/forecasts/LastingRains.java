@@ -9,6 +9,7 @@ import drylap.forecasts.LastingSolver.Telling;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Saying;
 import drylap.weather.ForecastHour;
 import drylap.weather.RainPersistence.Told;
 import java.time.Clock;
@@ -46,9 +47,9 @@ public final class LastingRains {
         who.demand(Operation.SEE_OPEN_HOURS, site.id());
         List<KeptForecast> both = tellingBoth(site);
         if (both.isEmpty())
-            return new Unsolved(
-                    "no forecast of the last 30 days is kept that tells chances of single hours and of several together; %s does"
-                            .formatted(ForecastSource.MET_NORWAY.words()));
+            return new Unsolved(Saying.of(
+                    "no forecast of the last 30 days is kept that tells chances of single hours and of several together; {0} does",
+                    Saying.of(ForecastSource.MET_NORWAY.words())));
         ForecastSource source = both.getLast().source();
         List<KeptForecast> ofIt =
                 both.stream().filter(one -> one.source() == source).toList();

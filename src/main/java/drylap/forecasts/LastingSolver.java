@@ -2,6 +2,7 @@ package drylap.forecasts;
 
 import drylap.forecasts.LastingRain.Solved;
 import drylap.forecasts.LastingRain.Unsolved;
+import drylap.speech.Saying;
 import drylap.weather.RainPersistence;
 import drylap.weather.RainPersistence.Beyond;
 import drylap.weather.RainPersistence.Found;
@@ -33,15 +34,20 @@ final class LastingSolver {
                 saying.stream().filter(one -> one.told().possible()).toList();
         long days = sound.stream().map(Telling::date).distinct().count();
         if (saying.size() - sound.size() > MOST_LEFT_OUT * saying.size())
-            return new Unsolved("%d of %d tellings by %s are of no model: its two chances are not of the same event"
-                    .formatted(saying.size() - sound.size(), saying.size(), source.words()));
+            return new Unsolved(Saying.of(
+                    "{0} of {1} tellings by {2} are of no model: its two chances are not of the same event",
+                    saying.size() - sound.size(), saying.size(), Saying.of(source.words())));
         if (sound.size() < LastingRain.LEAST_TELLINGS || days < LastingRain.LEAST_DAYS)
-            return new Unsolved("%d tellings of %d days by %s say something so far; %d of %d days do"
-                    .formatted(sound.size(), days, source.words(), LastingRain.LEAST_TELLINGS, LastingRain.LEAST_DAYS));
+            return new Unsolved(Saying.of(
+                    "{0} tellings of {1} days by {2} say something so far; {3} of {4} days do",
+                    sound.size(), days, Saying.of(source.words()), LastingRain.LEAST_TELLINGS, LastingRain.LEAST_DAYS));
         return switch (RainPersistence.of(told(sound))) {
             case Beyond beyond ->
-                new Unsolved("%d tellings by %s together ask for %s"
-                        .formatted(sound.size(), source.words(), beyond.bound().words()));
+                new Unsolved(Saying.of(
+                        "{0} tellings by {1} together ask for {2}",
+                        sound.size(),
+                        Saying.of(source.words()),
+                        Saying.of(beyond.bound().words())));
             case Found(double rho) ->
                 new Solved(
                         rho,

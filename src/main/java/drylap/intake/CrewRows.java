@@ -39,7 +39,9 @@ final class CrewRows {
                 methods(row),
                 SiteRows.place(row),
                 row.zone("time_zone"),
-                row.optional("people", column -> row.whole(column, "people", Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE)));
+                row.optional(
+                        "people",
+                        column -> row.whole(column, FolderWords.PEOPLE.with(), Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE)));
     }
 
     private static Set<Method> methods(Row row) {
@@ -49,8 +51,8 @@ final class CrewRows {
             var method = Coded.parse(Method.class, code);
             method.ifPresent(methods::add);
             if (method.isEmpty()) {
-                String accepted = "blank for all, or a list such as A1;B1 of " + Coded.codes(Method.class);
-                row.wrong("methods", "holds an unknown method", accepted);
+                String accepted = FolderWords.METHODS.with(Coded.codes(Method.class));
+                row.wrong("methods", FolderWords.NO_METHOD.with(), accepted);
                 return methods;
             }
         }
@@ -60,7 +62,7 @@ final class CrewRows {
     /** Travel legs name sites and crews in one column, so their ids must differ. */
     private static void notASite(Row row, CrewId crew, Known known) {
         if (row.sound() && known.sites.claimed(new SiteId(crew.value())))
-            row.wrong("crew", "is the id of a site too", "an id of its own");
+            row.wrong("crew", FolderWords.ID_OF_SITE.with(), FolderWords.OWN_ID.with());
     }
 
     static Lines write(List<Crew> crews) {

@@ -18,7 +18,7 @@ final class FacadeRows {
         table.each(row -> {
             Facade facade = new Facade(
                     id(row, known),
-                    row.number("azimuth_deg", "degrees", 0, 360),
+                    row.number("azimuth_deg", FolderWords.DEGREES.with(), 0, 360),
                     row.optional("handover_due", row::date));
             known.facades.claim(row, "facade", facade.id());
             if (row.sound()) facades.add(facade);

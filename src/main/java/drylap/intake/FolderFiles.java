@@ -27,7 +27,8 @@ final class FolderFiles {
         try {
             names = source.files();
         } catch (UncheckedIOException e) {
-            problems.add(Problem.ofFile(source.describe(), "cannot be listed", "a folder that this program may read"));
+            problems.add(Problem.ofFile(
+                    source.describe(), FolderWords.NOT_LISTED.with(), FolderWords.READABLE_FOLDER.with()));
         }
     }
 
@@ -46,13 +47,19 @@ final class FolderFiles {
         Table table = optional(header);
         boolean there = names.contains(header.file());
         if (table.sound() && table.blank())
-            table.report(0, "", there ? "is empty" : "is missing", "", "a CSV file with the header " + header.text());
+            table.report(
+                    0,
+                    "",
+                    (there ? FolderWords.EMPTY : FolderWords.MISSING).with(),
+                    "",
+                    FolderWords.FILE_WITH_HEADER.with(header.text()));
         return table;
     }
 
     /** Says so when nothing came of a required file; to be asked once its rows are read. */
     static void checkRows(Table table) {
-        if (table.sound() && table.rows() == 0) table.report(0, "", "has no rows", "", "at least one row");
+        if (table.sound() && table.rows() == 0)
+            table.report(0, "", FolderWords.NO_ROWS.with(), "", FolderWords.A_ROW.with());
     }
 
     /** The file may be absent or empty; then it has no rows. */
@@ -64,17 +71,17 @@ final class FolderFiles {
             try (InputStream in = source.open(header.file())) {
                 byte[] bytes = in.readNBytes(Math.toIntExact(limits.fileBytes() + 1));
                 return bytes.length > limits.fileBytes()
-                        ? tooLarge(header, "more than it says")
+                        ? tooLarge(header, FolderWords.MORE_THAN_IT_SAYS.with())
                         : new Table(header, bytes, problems);
             }
         } catch (IOException e) {
-            problems.add(Problem.ofFile(header.file(), "cannot be read", "a file that this program may read"));
+            problems.add(Problem.ofFile(header.file(), FolderWords.NOT_READ.with(), FolderWords.READABLE_FILE.with()));
             return Table.unreadable(header, problems);
         }
     }
 
     private Table tooLarge(Header header, String size) {
-        problems.add(new Problem(header.file(), 0, "", "is too large", size, limits.fileText()));
+        problems.add(new Problem(header.file(), 0, "", FolderWords.TOO_LARGE.with(), size, limits.fileText()));
         return Table.unreadable(header, problems);
     }
 }

@@ -47,7 +47,9 @@ public final class FolderReader {
                 needed(ContractFiles.OPENINGS, known.openings, table -> OpeningRows.read(table, known));
         List<Crew> crews = needed(ContractFiles.CREWS, known.crews, table -> CrewRows.read(table, known));
         List<Shift> shifts = needed(
-                ContractFiles.SHIFTS, new Ids<>("shift", ContractFiles.SHIFTS), table -> ShiftRows.read(table, known));
+                ContractFiles.SHIFTS,
+                new Ids<>(Ids.Kind.SHIFT, ContractFiles.SHIFTS),
+                table -> ShiftRows.read(table, known));
         if (problems.isEmpty()) known.enterShifts(shifts);
         TravelTimes travel = TravelRows.read(files.optional(ContractFiles.TRAVEL), known);
         List<Forecast> forecasts = ForecastRows.read(files.optional(ContractFiles.FORECAST), sites, known);

@@ -52,9 +52,9 @@ final class ForecastRows {
                 row.number("rain_probability", "", 0, 1),
                 row.number("wind_m_s", "m/s", 0, 150),
                 row.number("gust_m_s", "m/s", 0, 150),
-                row.number("wind_from_deg", "degrees", 0, 360),
+                row.number("wind_from_deg", FolderWords.DEGREES.with(), 0, 360),
                 row.number("temperature_c", "°C", -90, 70),
-                row.number("relative_humidity", "percent", 0, 100),
+                row.number("relative_humidity", FolderWords.PERCENT.with(), 0, 100),
                 chanceFrom(row, start));
     }
 
@@ -63,7 +63,7 @@ final class ForecastRows {
         Instant from = row.optional("chance_from", row::instant);
         if (from == null || !row.sound()) return start;
         if (!from.isAfter(start)) return from;
-        row.wrong("chance_from", "is after hour_start", "blank, or a time up to " + row.raw("hour_start"));
+        row.wrong("chance_from", FolderWords.AFTER_HOUR.with(), FolderWords.UP_TO.with(row.raw("hour_start")));
         return start;
     }
 
@@ -78,13 +78,16 @@ final class ForecastRows {
             }
             String value = String.valueOf(Lines.time(start, zone));
             String wrong = !start.isBefore(expected)
-                    ? "leaves a gap in the site's hours"
+                    ? FolderWords.GAP.with()
                     : start.plus(HOUR).equals(expected)
-                            ? "stands for an hour of line %d already"
-                                    .formatted(hours.get(i - 1).line())
-                            : "overlaps the hour of line %d"
-                                    .formatted(hours.get(i - 1).line());
-            table.report(told.line(), "hour_start", wrong, value, "the hour from " + Lines.time(expected, zone));
+                            ? FolderWords.HOUR_TWICE.with(hours.get(i - 1).line())
+                            : FolderWords.OVERLAPS.with(hours.get(i - 1).line());
+            table.report(
+                    told.line(),
+                    "hour_start",
+                    wrong,
+                    value,
+                    FolderWords.HOUR_FROM.with(String.valueOf(Lines.time(expected, zone))));
         }
     }
 
@@ -96,14 +99,14 @@ final class ForecastRows {
             table.report(
                     told.line(),
                     "chance_from",
-                    "is neither the row's own hour nor that of the hour before",
+                    FolderWords.OTHER_HOUR.with(),
                     String.valueOf(Lines.time(hour.chanceFrom(), zone)),
-                    "blank, or " + Lines.time(before.chanceFrom(), zone));
+                    FolderWords.BLANK_OR.with(String.valueOf(Lines.time(before.chanceFrom(), zone))));
         if (shared && hour.rainProbability() != before.rainProbability())
             table.report(
                     told.line(),
                     "rain_probability",
-                    "differs within one chance_from",
+                    FolderWords.DIFFERS.with(),
                     Lines.number(hour.rainProbability()),
                     Lines.number(before.rainProbability()));
     }

@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 final class Known {
     private record CrewDate(CrewId crew, LocalDate date) {}
 
-    final Ids<SiteId> sites = new Ids<>("site", ContractFiles.SITES);
-    final Ids<FacadeId> facades = new Ids<>("facade", ContractFiles.FACADES);
-    final Ids<OpeningId> openings = new Ids<>("opening", ContractFiles.OPENINGS);
-    final Ids<CrewId> crews = new Ids<>("crew", ContractFiles.CREWS);
+    final Ids<SiteId> sites = new Ids<>(Ids.Kind.SITE, ContractFiles.SITES);
+    final Ids<FacadeId> facades = new Ids<>(Ids.Kind.FACADE, ContractFiles.FACADES);
+    final Ids<OpeningId> openings = new Ids<>(Ids.Kind.OPENING, ContractFiles.OPENINGS);
+    final Ids<CrewId> crews = new Ids<>(Ids.Kind.CREW, ContractFiles.CREWS);
     final Map<OpeningId, Opening> openingById = new HashMap<>();
     final Map<CrewId, Crew> crewById = new HashMap<>();
     private @Nullable Map<CrewDate, Shift> shifts;

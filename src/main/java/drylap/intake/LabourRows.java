@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** The rows of {@code labour.csv}. */
 final class LabourRows {
     private static final String ANY = "*";
+    private static final String MINUTES = FolderWords.MINUTES.with();
     private static final int MOST_MIN = 10_000;
 
     private record Key(Task task, @Nullable Method method) {}
@@ -26,13 +27,13 @@ final class LabourRows {
 
     static LabourTable read(Table table) {
         List<LabourRow> rows = new ArrayList<>();
-        Ids<Key> keys = new Ids<>("row of this task and method", ContractFiles.LABOUR);
+        Ids<Key> keys = new Ids<>(Ids.Kind.LABOUR, ContractFiles.LABOUR);
         table.each(row -> {
             LabourRow labour = labour(row);
             if (row.sound()
                     && labour.fixedMin().signum() == 0
                     && labour.perM2Min().signum() == 0)
-                row.wrong("fixed_min", "makes a task that takes no time, with per_m2_min 0", "a task that takes time");
+                row.wrong("fixed_min", FolderWords.NO_TIME.with(), FolderWords.TAKES_TIME.with());
             if (row.sound()) keys.claim(row, "method", new Key(labour.task(), labour.method()));
             if (row.sound()) rows.add(labour);
         });
@@ -43,12 +44,12 @@ final class LabourRows {
         return new LabourRow(
                 row.coded("task", Task.class),
                 method(row),
-                row.decimal("fixed_min", "minutes", 0, MOST_MIN),
-                row.decimal("per_m2_min", "minutes", 0, MOST_MIN),
-                row.decimal("pan_min", "minutes", 0, MOST_MIN),
-                row.whole("setup_site_min", "minutes", 0, MOST_MIN),
-                row.whole("setup_facade_min", "minutes", 0, MOST_MIN),
-                row.whole("setup_level_min", "minutes", 0, MOST_MIN));
+                row.decimal("fixed_min", MINUTES, 0, MOST_MIN),
+                row.decimal("per_m2_min", MINUTES, 0, MOST_MIN),
+                row.decimal("pan_min", MINUTES, 0, MOST_MIN),
+                row.whole("setup_site_min", MINUTES, 0, MOST_MIN),
+                row.whole("setup_facade_min", MINUTES, 0, MOST_MIN),
+                row.whole("setup_level_min", MINUTES, 0, MOST_MIN));
     }
 
     private static @Nullable Method method(Row row) {
@@ -58,8 +59,8 @@ final class LabourRows {
         if (method == null)
             row.wrong(
                     "method",
-                    row.blank("method") ? "is blank" : "is unknown",
-                    "one of %s or * for any".formatted(Coded.codes(Method.class)));
+                    (row.blank("method") ? FolderWords.BLANK : FolderWords.UNKNOWN).with(),
+                    FolderWords.METHOD_OR_ANY.with(Coded.codes(Method.class)));
         return method;
     }
 
@@ -69,10 +70,9 @@ final class LabourRows {
         for (Opening opening : openings)
             for (Task task : opening.tasks())
                 if (!labour.serves(task, opening.method()))
-                    missing.add("%s of method %s"
-                            .formatted(task.code(), opening.method().code()));
-        for (String need : missing)
-            table.report(0, "", "has no row for " + need, "", "a row of that task and method, or of method *,");
+                    missing.add(FolderWords.NO_ROW_FOR.with(
+                            task.code(), opening.method().code()));
+        for (String need : missing) table.report(0, "", need, "", FolderWords.ROW_OF_TASK.with());
     }
 
     static Lines write(LabourTable labour) {

@@ -12,7 +12,7 @@ record Limits(long fileBytes, long folderBytes, int files) {
     static final Limits STANDARD = new Limits(64 * MEBIBYTE, 256 * MEBIBYTE, 1000);
 
     String fileText() {
-        return "a file of at most %s".formatted(size(fileBytes));
+        return FolderWords.FILE_OF.with(size(fileBytes));
     }
 
     static String size(long bytes) {

@@ -70,7 +70,7 @@ final class OpeningRows {
     private static @Nullable Instant doneAt(Row row, int done) {
         Instant doneAt = row.optional("done_at", row::instant);
         if (doneAt != null && done == 0 && row.sound())
-            row.wrong("done_at", "is given though nothing is done", "a blank cell, or a number in done,");
+            row.wrong("done_at", FolderWords.DONE_AT.with(), FolderWords.BLANK_OR_DONE.with());
         return doneAt;
     }
 
@@ -81,7 +81,7 @@ final class OpeningRows {
             Optional<Task> task = Coded.parse(Task.class, code.strip()).filter(one -> one != Task.INSTALL);
             task.ifPresent(finished::add);
             if (task.isEmpty()) {
-                row.wrong("finished", "holds an unknown task", "test, wrap and clad with ; between");
+                row.wrong("finished", FolderWords.NO_TASK.with(), FolderWords.TASKS.with());
                 return finished;
             }
         }

@@ -74,7 +74,7 @@ final class PlanRows {
     static Ledger ledger(Table table) {
         List<Ledger.Line> lines = new ArrayList<>();
         Map<String, Long> totals = new HashMap<>();
-        Ids<String> terms = new Ids<>("term", table.header());
+        Ids<String> terms = new Ids<>(Ids.Kind.TERM, table.header());
         table.each(row -> {
             String term = row.raw("term");
             if (TOTALS.contains(term)) {

@@ -26,7 +26,7 @@ final class RuleRows {
 
     static RuleBook read(Table table, Known known) {
         List<Given> given = new ArrayList<>();
-        Ids<Named> named = new Ids<>("rule", ContractFiles.RULES);
+        Ids<Named> named = new Ids<>(Ids.Kind.RULE, ContractFiles.RULES);
         table.each(row -> {
             Rule rule = row.coded("rule", Rule.class);
             if (!row.sound()) return;
@@ -44,8 +44,7 @@ final class RuleRows {
         if (row.blank("site")) return null;
         SiteId site = new SiteId(row.text("site"));
         known.sites.require(row, "site", site);
-        if (!rule.ofSite())
-            row.wrong("site", "is given for %s, which weighs the whole plan".formatted(rule.code()), "a blank cell");
+        if (!rule.ofSite()) row.wrong("site", FolderWords.WHOLE_PLAN.with(rule.code()), FolderWords.BLANK_CELL.with());
         return site;
     }
 

@@ -23,7 +23,7 @@ final class ShiftRows {
     static List<Shift> read(Table table, Known known) {
         List<Shift> shifts = new ArrayList<>();
         Header home = ContractFiles.SHIFTS;
-        Ids<CrewDate> taken = new Ids<>("shift of this crew and date", home);
+        Ids<CrewDate> taken = new Ids<>(Ids.Kind.SHIFT, home);
         table.each(row -> {
             Shift shift = shift(row, known);
             if (row.sound()) check(row, shift);
@@ -51,9 +51,9 @@ final class ShiftRows {
 
     private static void check(Row row, Shift shift) {
         if (!shift.end().isAfter(shift.start()) || !shift.endsAt().isAfter(shift.startsAt()))
-            row.wrong("end", "is not after the start", "a time after " + shift.start());
+            row.wrong("end", FolderWords.NOT_AFTER_START.with(), FolderWords.AFTER.with(shift.start()));
         else if (shift.overtimeUntil() != null && shift.overtimeUntil().isBefore(shift.end()))
-            row.wrong("overtime_until", "is before the end", "blank, or a time from " + shift.end() + " on");
+            row.wrong("overtime_until", FolderWords.BEFORE_END.with(), FolderWords.FROM_ON.with(shift.end()));
         else checkBreak(row, shift);
     }
 
@@ -61,12 +61,12 @@ final class ShiftRows {
         LocalTime from = shift.breakStart();
         LocalTime until = shift.breakEnd();
         if (from == null && until == null) return;
-        String within = "a break within %s to %s".formatted(shift.start(), shift.end());
-        if (from == null) row.wrong("break_start", "is blank though the break has an end", within);
-        else if (until == null) row.wrong("break_end", "is blank though the break has a start", within);
-        else if (!until.isAfter(from)) row.wrong("break_end", "is not after the break's start", within);
-        else if (from.isBefore(shift.start())) row.wrong("break_start", "is before the shift", within);
-        else if (until.isAfter(shift.end())) row.wrong("break_end", "is after the shift", within);
+        String within = FolderWords.BREAK_WITHIN.with(shift.start(), shift.end());
+        if (from == null) row.wrong("break_start", FolderWords.NO_BREAK_START.with(), within);
+        else if (until == null) row.wrong("break_end", FolderWords.NO_BREAK_END.with(), within);
+        else if (!until.isAfter(from)) row.wrong("break_end", FolderWords.BREAK_ENDS_FIRST.with(), within);
+        else if (from.isBefore(shift.start())) row.wrong("break_start", FolderWords.BEFORE_SHIFT.with(), within);
+        else if (until.isAfter(shift.end())) row.wrong("break_end", FolderWords.AFTER_SHIFT.with(), within);
     }
 
     static Lines write(List<Shift> shifts) {

@@ -8,6 +8,7 @@ import drylap.kernel.SiteId;
 import drylap.sites.Site;
 import drylap.sites.StreetAddress;
 import drylap.sites.Terrain;
+import drylap.speech.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The rows of {@code sites.csv}. */
 final class SiteRows {
+    private static final String DEGREES = FolderWords.DEGREES.with();
+
     private SiteRows() {}
 
     static List<Site> read(Table table, Known known) {
@@ -38,13 +41,13 @@ final class SiteRows {
     }
 
     private static StreetAddress address(Row row) {
-        Optional<String> fault = StreetAddress.fault(row.raw("address"));
-        fault.ifPresent(words -> row.wrong("address", words, StreetAddress.ACCEPTED));
+        Optional<Saying> fault = StreetAddress.fault(row.raw("address"));
+        fault.ifPresent(saying -> row.wrong("address", saying.words(), StreetAddress.ACCEPTED.words()));
         return fault.isPresent() ? StreetAddress.NONE : StreetAddress.read(row.raw("address"));
     }
 
     static GeoPoint place(Row row) {
-        return new GeoPoint(row.number("latitude", "degrees", -90, 90), row.number("longitude", "degrees", -180, 180));
+        return new GeoPoint(row.number("latitude", DEGREES, -90, 90), row.number("longitude", DEGREES, -180, 180));
     }
 
     static Lines write(List<Site> sites) {

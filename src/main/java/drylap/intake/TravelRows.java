@@ -19,12 +19,11 @@ final class TravelRows {
 
     static TravelTimes read(Table table, Known known) {
         Map<Leg, Integer> minutes = new HashMap<>();
-        Ids<Leg> legs = new Ids<>("leg between these places", ContractFiles.TRAVEL);
+        Ids<Leg> legs = new Ids<>(Ids.Kind.LEG, ContractFiles.TRAVEL);
         table.each(row -> {
             Leg leg = new Leg(place(row, "from", known), place(row, "to", known));
-            int given = row.whole("minutes", "minutes", 0, LONGEST_MIN);
-            if (given != 0 && leg.from().equals(leg.to()))
-                row.wrong("minutes", "is not 0 though the leg stays at one place", "0");
+            int given = row.whole("minutes", FolderWords.MINUTES.with(), 0, LONGEST_MIN);
+            if (given != 0 && leg.from().equals(leg.to())) row.wrong("minutes", FolderWords.NOT_ZERO.with(), "0");
             if (row.sound()) legs.claim(row, "to", leg);
             if (row.sound()) minutes.put(leg, given);
         });
@@ -34,7 +33,7 @@ final class TravelRows {
     private static String place(Row row, String column, Known known) {
         String place = row.text(column);
         if (!row.blank(column) && !known.sites.known(new SiteId(place)) && !known.crews.known(new CrewId(place)))
-            row.wrong(column, "refers to no site and no crew", "a site of sites.csv or a crew of crews.csv");
+            row.wrong(column, FolderWords.NO_PLACE.with(), FolderWords.A_PLACE.with());
         return place;
     }
 

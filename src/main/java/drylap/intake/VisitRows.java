@@ -33,7 +33,7 @@ final class VisitRows {
     /** Reads visits to plan from: beyond the references, each must be a visit that a plan of this folder could hold. */
     static List<PublishedVisit> read(Table table, Known known) {
         List<PublishedVisit> visits = new ArrayList<>();
-        Ids<Key> keys = new Ids<>("visit of this opening and task", table.header());
+        Ids<Key> keys = new Ids<>(Ids.Kind.VISIT, table.header());
         table.each(row -> {
             PublishedVisit visit = visit(row, known);
             if (row.sound()) check(row, visit.visit(), known);
@@ -71,9 +71,9 @@ final class VisitRows {
         Opening opening = known.openingById.get(visit.opening());
         if (opening == null) return;
         if (!opening.facade().equals(visit.facade()))
-            row.wrong("facade", "is not where opening %s is".formatted(opening.id()), "facade " + opening.facade());
+            row.wrong("facade", FolderWords.NOT_WHERE.with(opening.id()), FolderWords.FACADE_IS.with(opening.facade()));
         else if (opening.level() != visit.level())
-            row.wrong("level", "is not where opening %s is".formatted(opening.id()), "level " + opening.level());
+            row.wrong("level", FolderWords.NOT_WHERE.with(opening.id()), FolderWords.LEVEL_IS.with(opening.level()));
     }
 
     private static void check(Row row, Visit visit, Known known) {
@@ -81,22 +81,21 @@ final class VisitRows {
         Crew crew = known.crewById.get(visit.crew());
         if (opening == null || crew == null) return;
         if (!opening.designedTasks().contains(visit.task()))
-            row.wrong("task", "is not needed at opening " + opening.id(), "one of " + codes(opening));
+            row.wrong("task", FolderWords.NOT_NEEDED.with(opening.id()), FolderWords.ONE_OF.with(codes(opening)));
         else if (crew.trade() != visit.task().trade())
             row.wrong(
                     "task",
-                    "is not of the trade of crew " + crew.id(),
+                    FolderWords.OTHER_TRADE.with(crew.id()),
                     Task.of(crew.trade()).code());
         else if (!visit.end().isAfter(visit.start()))
-            row.wrong("end", "is not after the start", "a time after " + row.raw("start"));
+            row.wrong("end", FolderWords.NOT_AFTER_START.with(), FolderWords.AFTER.with(row.raw("start")));
         else if (!visit.start().atZone(crew.zone()).toLocalDate().equals(visit.date()))
-            row.wrong("date", "is not the date of the start", "the date of " + row.raw("start"));
+            row.wrong("date", FolderWords.OTHER_DATE.with(), FolderWords.DATE_OF.with(row.raw("start")));
     }
 
     /** A pinned visit stays as it is, so it must be one that the crew can keep. */
     private static void checkPin(Row row, Visit visit, Known known) {
-        if (!known.onShift(visit))
-            row.wrong("pinned", "holds a visit outside the shifts of crew " + visit.crew(), "a pin within a shift");
+        if (!known.onShift(visit)) row.wrong("pinned", FolderWords.OUTSIDE.with(visit.crew()), FolderWords.PIN.with());
     }
 
     private static String codes(Opening opening) {

@@ -32,22 +32,25 @@ final class ZipFolder implements FolderSource {
             if (countAccepted(open)) open.stream().forEach(this::enter);
             checkTotal();
         } catch (ZipException e) {
-            refuse("", "is not a zip file that can be read", "a zip file");
+            refuse("", FolderWords.NO_ZIP.with(), FolderWords.A_ZIP.with());
         } catch (IOException | IllegalArgumentException e) {
-            refuse("", "cannot be read", "a zip file that this program may read");
+            refuse("", FolderWords.NOT_READ.with(), FolderWords.READABLE_ZIP.with());
         }
     }
 
     private boolean countAccepted(ZipFile open) {
         if (open.size() <= limits.files()) return true;
-        refuse(Integer.toString(open.size()), "holds too many entries", "at most %d entries".formatted(limits.files()));
+        refuse(
+                Integer.toString(open.size()),
+                FolderWords.MANY_ENTRIES.with(),
+                FolderWords.MOST_ENTRIES.with(limits.files()));
         return false;
     }
 
     private void enter(ZipEntry entry) {
         String name = entry.getName();
         if (leavesTheZip(name)) {
-            refuse(name, "holds a path that leads out of it", "a file name without .., drive or leading /");
+            refuse(name, FolderWords.LEADS_OUT.with(), FolderWords.PLAIN_NAME.with());
             return;
         }
         List<String> path = List.of(name.split("/"));
@@ -55,8 +58,9 @@ final class ZipFolder implements FolderSource {
         String in = String.join("/", path.subList(0, path.size() - 1));
         if (folder == null) folder = in;
         if (path.size() > 2 || !in.equals(folder))
-            refuse(name, "holds files in more than one folder", "files at the top or all in one folder");
-        else if (entryByFile.put(path.getLast(), name) != null) refuse(name, "holds a file twice", "each file once");
+            refuse(name, FolderWords.MANY_FOLDERS.with(), FolderWords.ONE_FOLDER.with());
+        else if (entryByFile.put(path.getLast(), name) != null)
+            refuse(name, FolderWords.FILE_TWICE.with(), FolderWords.FILE_ONCE.with());
         sizes.put(path.getLast(), entry.getSize());
     }
 
@@ -77,8 +81,8 @@ final class ZipFolder implements FolderSource {
         if (total > limits.folderBytes())
             refuse(
                     Limits.size(total),
-                    "is too large when unpacked",
-                    "at most %s".formatted(Limits.size(limits.folderBytes())));
+                    FolderWords.LARGE_UNPACKED.with(),
+                    FolderWords.AT_MOST.with(Limits.size(limits.folderBytes())));
     }
 
     private void refuse(String value, String wrong, String accepted) {

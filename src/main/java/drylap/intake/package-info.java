@@ -3,6 +3,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "speech",
             "assembly",
             "sites",
             "weather",

@@ -1,5 +1,6 @@
 package drylap.planning;
 
+import drylap.speech.Saying;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -30,28 +31,31 @@ public record CrewDays(
         weekdays = Set.copyOf(weekdays);
     }
 
-    /** What speaks against it, in words. */
-    Optional<String> problem() {
-        if (weekdays.isEmpty()) return Optional.of("no day of the week is chosen; accepted: one or more");
+    /** What speaks against it. */
+    Optional<Saying> problem() {
+        if (weekdays.isEmpty()) return Optional.of(Saying.of("no day of the week is chosen; accepted: one or more"));
         if (until.isBefore(from))
-            return Optional.of("the last day %s is before the first, %s; accepted: that day or a later one"
-                    .formatted(until, from));
+            return Optional.of(Saying.of(
+                    "the last day {0} is before the first, {1}; accepted: that day or a later one", until, from));
         if (until.isAfter(from.plusDays(MOST_DAYS)))
-            return Optional.of("the last day %s is more than a year after the first; accepted: up to %s"
-                    .formatted(until, from.plusDays(MOST_DAYS)));
+            return Optional.of(Saying.of(
+                    "the last day {0} is more than a year after the first; accepted: up to {1}",
+                    until, from.plusDays(MOST_DAYS)));
         if (!end.isAfter(start))
-            return Optional.of("the day ends at %s and starts at %s; accepted: an end after the start, the same day"
-                    .formatted(end, start));
+            return Optional.of(Saying.of(
+                    "the day ends at {0} and starts at {1}; accepted: an end after the start, the same day",
+                    end, start));
         return againstBreak();
     }
 
-    private Optional<String> againstBreak() {
+    private Optional<Saying> againstBreak() {
         if ((breakStart == null) != (breakEnd == null))
-            return Optional.of("the break has one time only; accepted: from and to, or neither");
+            return Optional.of(Saying.of("the break has one time only; accepted: from and to, or neither"));
         if (breakStart == null || breakEnd == null) return Optional.empty();
         return breakStart.isBefore(start) || breakEnd.isAfter(end) || breakEnd.isBefore(breakStart)
-                ? Optional.of("the break is from %s to %s; accepted: within the day, %s to %s"
-                        .formatted(breakStart, breakEnd, start, end))
+                ? Optional.of(Saying.of(
+                        "the break is from {0} to {1}; accepted: within the day, {2} to {3}",
+                        breakStart, breakEnd, start, end))
                 : Optional.empty();
     }
 

@@ -12,6 +12,7 @@ import drylap.kernel.FolderId;
 import drylap.planning.HandResult.Refused;
 import drylap.security.Person;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,7 +42,7 @@ public final class CrewsByHand {
     public HandResult add(Person who, FolderId folder, CrewDraft draft) {
         hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
-            Optional<String> wrong = against(folder, draft)
+            Optional<Saying> wrong = against(folder, draft)
                     .or(() -> againstPeople(draft.people()))
                     .or(draft.days()::problem);
             if (wrong.isPresent()) return new Refused(wrong.get());
@@ -72,7 +73,7 @@ public final class CrewsByHand {
     public HandResult setPeople(Person who, FolderId folder, CrewId id, @Nullable Integer people) {
         hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
-            Optional<String> wrong = againstPeople(people);
+            Optional<Saying> wrong = againstPeople(people);
             if (wrong.isPresent()) return new Refused(wrong.get());
             if (find(folder, id).isEmpty()) return gone(id);
             crews.setPeople(folder, id, people);
@@ -81,22 +82,23 @@ public final class CrewsByHand {
         });
     }
 
-    private static Optional<String> againstPeople(@Nullable Integer people) {
+    private static Optional<Saying> againstPeople(@Nullable Integer people) {
         return people == null || (people >= Crew.FEWEST_PEOPLE && people <= Crew.MOST_PEOPLE)
                 ? Optional.empty()
-                : Optional.of("the crew has %d people; accepted: %d to %d, or blank"
-                        .formatted(people, Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE));
+                : Optional.of(Saying.of(
+                        "the crew has {0} people; accepted: {1} to {2}, or blank",
+                        people, Crew.FEWEST_PEOPLE, Crew.MOST_PEOPLE));
     }
 
     private static Refused gone(CrewId id) {
-        return new Refused("the job folder has no crew %s any more; look again".formatted(id));
+        return new Refused(Saying.of("the job folder has no crew {0} any more; look again", id));
     }
 
     /** Puts these days in the place of all from the first of them on. */
     public HandResult setDays(Person who, FolderId folder, CrewId id, CrewDays days) {
         hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
-            Optional<String> wrong = days.problem();
+            Optional<Saying> wrong = days.problem();
             if (wrong.isPresent()) return new Refused(wrong.get());
             Optional<Crew> crew = find(folder, id);
             if (crew.isEmpty()) return gone(id);
@@ -113,9 +115,9 @@ public final class CrewsByHand {
         hand.demandWhole(who, folder);
         return hand.change(folder, () -> {
             if (planned(folder, id))
-                return new Refused(
-                        "plans name crew %s, so that it stays; add an absence for days on which it does not come"
-                                .formatted(id));
+                return new Refused(Saying.of(
+                        "plans name crew {0}, so that it stays; add an absence for days on which it does not come",
+                        id));
             crews.remove(folder, id);
             return hand.saved(who, folder, null, "removed crew %s".formatted(id));
         });
@@ -129,20 +131,25 @@ public final class CrewsByHand {
                 .where(PLAN.FOLDER_ID.eq(folder.value()), VISIT.CREW.eq(id.value())));
     }
 
-    private Optional<String> against(FolderId folder, CrewDraft draft) {
-        String accepted = "; accepted: 1 to %d characters, a name that no crew and no site has".formatted(LONGEST_NAME);
+    private Optional<Saying> against(FolderId folder, CrewDraft draft) {
         String name = draft.name();
-        if (name.isBlank()) return Optional.of("the crew's name is blank" + accepted);
+        if (name.isBlank()) return notAccepted(Saying.of("the crew's name is blank"));
         if (name.length() > LONGEST_NAME)
-            return Optional.of("the crew's name has %d characters".formatted(name.length()) + accepted);
+            return notAccepted(Saying.of("the crew's name has {0} characters", name.length()));
         boolean taken = find(folder, new CrewId(name)).isPresent()
                 || sites.of(folder).stream().anyMatch(site -> site.id().value().equals(name));
-        return taken ? Optional.of("\"%s\" is taken".formatted(name) + accepted) : Optional.empty();
+        return taken ? notAccepted(Saying.of("\"{0}\" is taken", name)) : Optional.empty();
+    }
+
+    private static Optional<Saying> notAccepted(Saying wrong) {
+        return Optional.of(Saying.of(
+                "{0}; accepted: 1 to {1} characters, a name that no crew and no site has", wrong, LONGEST_NAME));
     }
 
     private static Refused noDay(CrewDays days) {
-        return new Refused("none of the chosen days of the week lies between %s and %s; accepted: at least one"
-                .formatted(days.from(), days.until()));
+        return new Refused(Saying.of(
+                "none of the chosen days of the week lies between {0} and {1}; accepted: at least one",
+                days.from(), days.until()));
     }
 
     private static List<Shift> shifts(Crew crew, CrewDays days) {

@@ -13,6 +13,7 @@ import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
 import drylap.sites.Sites;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -80,8 +81,9 @@ final class HandChanges {
                     .fetchOptional()
                     .orElseThrow(() -> new UnknownFolder(folder));
             if (row.getSample())
-                return new Refused("\"%s\" is the invented sample, which stays as it is. Begin with a site of your own."
-                        .formatted(row.getName()));
+                return new Refused(Saying.of(
+                        "\"{0}\" is the invented sample, which stays as it is. Begin with a site of your own.",
+                        row.getName()));
             HandResult result = change.get();
             if (result instanceof Saved) raise(folder);
             return result;
@@ -111,11 +113,11 @@ final class HandChanges {
                 .execute();
     }
 
-    /** What speaks against a name, in words. */
-    static Optional<String> against(String of, String name) {
-        if (name.isBlank()) return Optional.of("%s is blank; accepted: 1 to %d characters".formatted(of, LONGEST));
+    /** What speaks against a name. */
+    static Optional<Saying> against(Saying of, String name) {
+        if (name.isBlank()) return Optional.of(Saying.of("{0} is blank; accepted: 1 to {1} characters", of, LONGEST));
         return name.length() > LONGEST
-                ? Optional.of("%s has %d characters; accepted: 1 to %d".formatted(of, name.length(), LONGEST))
+                ? Optional.of(Saying.of("{0} has {1} characters; accepted: 1 to {2}", of, name.length(), LONGEST))
                 : Optional.empty();
     }
 }

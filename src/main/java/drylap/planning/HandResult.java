@@ -1,6 +1,7 @@
 package drylap.planning;
 
 import drylap.kernel.FolderId;
+import drylap.speech.Saying;
 
 /** What came of something put in by hand. */
 public sealed interface HandResult {
@@ -12,5 +13,5 @@ public sealed interface HandResult {
      *
      * @param why where, what, and what would be accepted
      */
-    record Refused(String why) implements HandResult {}
+    record Refused(Saying why) implements HandResult {}
 }

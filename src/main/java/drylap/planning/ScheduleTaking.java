@@ -4,6 +4,7 @@ import drylap.kernel.OpeningId;
 import drylap.kernel.SiteId;
 import drylap.sites.Opening;
 import drylap.sites.OpeningNote;
+import drylap.speech.Saying;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,12 +36,12 @@ public record ScheduleTaking(
     }
 
     /** What is wrong with it beyond what the database refuses. */
-    Optional<String> problem() {
+    Optional<Saying> problem() {
         return java.util.stream.Stream.of(added, changed)
                 .flatMap(List::stream)
                 .filter(opening -> !opening.facade().site().equals(site))
                 .findFirst()
-                .map(opening ->
-                        "opening %s is not of site %s; accepted: openings of that site".formatted(opening.id(), site));
+                .map(opening -> Saying.of(
+                        "opening {0} is not of site {1}; accepted: openings of that site", opening.id(), site));
     }
 }

@@ -15,6 +15,7 @@ import drylap.sites.Site;
 import drylap.sites.Sites;
 import drylap.sites.StreetAddress;
 import drylap.sites.Terrain;
+import drylap.speech.Saying;
 import java.text.Normalizer;
 import java.time.Instant;
 import java.util.HashSet;
@@ -63,7 +64,7 @@ public final class SitesByHand {
     }
 
     private HandResult store(Person who, FolderId folder, SiteId id, SiteDraft draft, List<WallDraft> walls) {
-        Optional<String> wrong = against(folder, id, draft).or(() -> against(id, Set.of(), walls));
+        Optional<Saying> wrong = against(folder, id, draft).or(() -> against(id, Set.of(), walls));
         if (wrong.isPresent()) return new Refused(wrong.get());
         sites.add(folder, site(id, draft, Terrain.III));
         facades.add(folder, facades(id, walls));
@@ -82,7 +83,7 @@ public final class SitesByHand {
         return hand.change(folder, () -> {
             Optional<Site> before = find(folder, id);
             if (before.isEmpty()) return gone(id);
-            Optional<String> wrong = against(folder, id, draft);
+            Optional<Saying> wrong = against(folder, id, draft);
             if (wrong.isPresent()) return new Refused(wrong.get());
             sites.change(folder, site(id, draft, before.get().terrain()));
             return hand.saved(who, folder, id, "changed site \"%s\" (%s)".formatted(draft.name(), id));
@@ -94,10 +95,11 @@ public final class SitesByHand {
         who.demand(Operation.IMPORT_FOLDER, id);
         return hand.change(folder, () -> {
             if (sites.of(folder).size() == 1)
-                return new Refused("it is the only site of the job folder; change its name and place instead");
+                return new Refused(
+                        Saying.of("it is the only site of the job folder; change its name and place instead"));
             if (!plain(folder, id) || !sites.removeEmpty(folder, id))
                 return new Refused(
-                        "site %s has openings or rules of its own; only a site without them goes".formatted(id));
+                        Saying.of("site {0} has openings or rules of its own; only a site without them goes", id));
             return hand.saved(who, folder, null, "removed site %s".formatted(id));
         });
     }
@@ -107,12 +109,13 @@ public final class SitesByHand {
         return hand.change(folder, () -> {
             if (find(folder, site).isEmpty()) return gone(site);
             if (walls.isEmpty())
-                return new Refused("no wall was given; accepted: one or more, each with a name and a direction");
+                return new Refused(
+                        Saying.of("no wall was given; accepted: one or more, each with a name and a direction"));
             Set<String> there = facades.of(folder).stream()
                     .filter(one -> one.id().site().equals(site))
                     .map(one -> key(one.id().facade()))
                     .collect(Collectors.toSet());
-            Optional<String> wrong = against(site, there, walls);
+            Optional<Saying> wrong = against(site, there, walls);
             if (wrong.isPresent()) return new Refused(wrong.get());
             facades.add(folder, facades(site, walls));
             return hand.saved(who, folder, site, "added walls " + names(walls));
@@ -123,7 +126,7 @@ public final class SitesByHand {
     public HandResult turn(Person who, FolderId folder, FacadeId wall, double azimuthDeg) {
         who.demand(Operation.IMPORT_FOLDER, wall.site());
         return hand.change(folder, () -> {
-            Optional<String> wrong = againstAzimuth(azimuthDeg);
+            Optional<Saying> wrong = againstAzimuth(azimuthDeg);
             if (wrong.isPresent()) return new Refused(wrong.get());
             facades.turn(folder, wall, azimuthDeg);
             return hand.saved(
@@ -138,51 +141,52 @@ public final class SitesByHand {
                 folder,
                 () -> facades.removeEmpty(folder, wall)
                         ? hand.saved(who, folder, wall.site(), "removed wall " + wall.facade())
-                        : new Refused("wall %s has openings; only a wall without them goes".formatted(wall.facade())));
+                        : new Refused(
+                                Saying.of("wall {0} has openings; only a wall without them goes", wall.facade())));
     }
 
-    private Optional<String> against(FolderId folder, SiteId id, SiteDraft draft) {
-        return HandChanges.against("the site's name", draft.name())
+    private Optional<Saying> against(FolderId folder, SiteId id, SiteDraft draft) {
+        return HandChanges.against(Saying.of("the site's name"), draft.name())
                 .or(() -> sites.of(folder).stream()
                         .filter(one -> !one.id().equals(id) && key(one.name()).equals(key(draft.name())))
                         .findFirst()
-                        .map(one -> "a site is called \"%s\" already; accepted: another name".formatted(one.name())))
+                        .map(one -> Saying.of("a site is called \"{0}\" already; accepted: another name", one.name())))
                 .or(() -> StreetAddress.fault(draft.address())
-                        .map(fault -> "the address %s; accepted: %s".formatted(fault, StreetAddress.ACCEPTED)))
+                        .map(fault -> Saying.of("the address {0}; accepted: {1}", fault, StreetAddress.ACCEPTED)))
                 .or(() -> againstClock(draft));
     }
 
     /** Clocks follow the sun within a few hours everywhere, so that a zone of another continent tells of a wrong sign or number. */
-    private static Optional<String> againstClock(SiteDraft draft) {
+    private static Optional<Saying> againstClock(SiteDraft draft) {
         double sun = draft.place().longitude() / DEGREES_IN_AN_HOUR;
         double clock = draft.zone().getRules().getStandardOffset(Instant.EPOCH).getTotalSeconds() / SECONDS_IN_AN_HOUR;
         double apart = Math.abs(Math.IEEEremainder(clock - sun, HOURS_IN_A_DAY));
         return apart <= MOST_HOURS_OFF_THE_SUN
                 ? Optional.empty()
-                : Optional.of(
-                        ("the clock of %s is %.0f h off the sun at longitude %s; accepted: a time zone of the place, "
-                                        + "and a minus before the longitude west of Greenwich")
-                                .formatted(draft.zone(), apart, draft.place().longitude()));
+                : Optional.of(Saying.of(
+                        "the clock of {0} is {1} h off the sun at longitude {2}; accepted: a time zone of the place, "
+                                + "and a minus before the longitude west of Greenwich",
+                        draft.zone(), Math.round(apart), draft.place().longitude()));
     }
 
-    private static Optional<String> against(SiteId site, Set<String> there, List<WallDraft> walls) {
+    private static Optional<Saying> against(SiteId site, Set<String> there, List<WallDraft> walls) {
         Set<String> names = new HashSet<>(there);
         for (WallDraft wall : walls) {
-            Optional<String> wrong =
-                    HandChanges.against("a wall's name", wall.name()).or(() -> againstAzimuth(wall.azimuthDeg()));
+            Optional<Saying> wrong = HandChanges.against(Saying.of("a wall's name"), wall.name())
+                    .or(() -> againstAzimuth(wall.azimuthDeg()));
             if (wrong.isPresent()) return wrong;
             if (!names.add(key(wall.name())))
-                return Optional.of("a wall of site %s is called \"%s\" already; accepted: another name"
-                        .formatted(site, wall.name()));
+                return Optional.of(Saying.of(
+                        "a wall of site {0} is called \"{1}\" already; accepted: another name", site, wall.name()));
         }
         return Optional.empty();
     }
 
-    private static Optional<String> againstAzimuth(double degrees) {
+    private static Optional<Saying> againstAzimuth(double degrees) {
         return degrees >= 0 && degrees <= 360
                 ? Optional.empty()
-                : Optional.of("the wall's direction is %s degrees; accepted: 0 to 360, clockwise from north"
-                        .formatted(degrees));
+                : Optional.of(Saying.of(
+                        "the wall's direction is {0} degrees; accepted: 0 to 360, clockwise from north", degrees));
     }
 
     private boolean plain(FolderId folder, SiteId site) {
@@ -198,7 +202,7 @@ public final class SitesByHand {
     }
 
     private static Refused gone(SiteId id) {
-        return new Refused("the job folder has no site %s any more; look again".formatted(id));
+        return new Refused(Saying.of("the job folder has no site {0} any more; look again", id));
     }
 
     private static List<Facade> facades(SiteId site, List<WallDraft> walls) {

@@ -20,6 +20,7 @@ import drylap.sites.Opening;
 import drylap.sites.Openings;
 import drylap.sites.ScheduledOpenings;
 import drylap.sites.ScheduledOpenings.Taking;
+import drylap.speech.Saying;
 import java.time.Clock;
 import java.util.HashSet;
 import java.util.List;
@@ -79,7 +80,7 @@ public final class WindowSchedules {
     /** Takes it in whole, or nothing of it. */
     public ScheduleResult take(Person who, FolderId folder, ScheduleTaking asked) {
         who.demand(Operation.IMPORT_FOLDER, asked.site());
-        Optional<String> wrong = asked.problem();
+        Optional<Saying> wrong = asked.problem();
         if (wrong.isPresent()) return new Refused(wrong.get());
         return transaction.execute(_ -> {
             // one schedule at a time in a folder
@@ -116,14 +117,15 @@ public final class WindowSchedules {
         for (int i = 0; i < asked.changed().size(); i++)
             if (asked.agreed().contains(asked.changed().get(i).id())
                     && asked.changed().get(i).method() != asked.was().get(i).method())
-                return Optional.of(new Refused("work has begun at opening %s; its method cannot change"
-                        .formatted(asked.changed().get(i).id())));
+                return Optional.of(new Refused(Saying.of(
+                        "work has begun at opening {0}; its method cannot change",
+                        asked.changed().get(i).id())));
         var walls = facades.of(folder).stream().map(Facade::id).collect(Collectors.toSet());
         return java.util.stream.Stream.concat(asked.added().stream(), asked.changed().stream())
                 .filter(opening -> !walls.contains(opening.facade()))
                 .findFirst()
                 .map(opening -> new Refused(
-                        "the job folder has no facade %s; accepted: one of facades.csv".formatted(opening.facade())));
+                        Saying.of("the job folder has no facade {0}; accepted: one of facades.csv", opening.facade())));
     }
 
     private ScheduleResult store(Person who, FolderId folder, ScheduleTaking asked) {
@@ -151,8 +153,8 @@ public final class WindowSchedules {
                 .collect(Collectors.toCollection(HashSet::new));
     }
 
-    private static String some(Set<OpeningId> ids) {
-        return ids.stream().sorted().limit(5).map(OpeningId::value).collect(Collectors.joining(", "))
-                + (ids.size() > 5 ? " and %d more".formatted(ids.size() - 5) : "");
+    private static Saying some(Set<OpeningId> ids) {
+        String first = ids.stream().sorted().limit(5).map(OpeningId::value).collect(Collectors.joining(", "));
+        return ids.size() > 5 ? Saying.of("{0} and {1} more", first, ids.size() - 5) : Saying.asItIs(first);
     }
 }

@@ -1,5 +1,7 @@
 package drylap.sites;
 
+import drylap.speech.Saying;
+import drylap.speech.Unfit;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -12,10 +14,18 @@ public record StreetAddress(List<String> lines) {
     private static final int MOST_LINES = 6;
     private static final int LONGEST_LINE = 80;
 
+    private static final String LINES = "has {0} lines";
+    private static final String CHARACTERS = "has {0} characters in line {1}";
+    private static final String CONTROL = "holds a control character in line {0}";
+    private static final String OTHERWISE = "would be read otherwise than it is written in line {0}";
+    private static final String UP_TO =
+            "an address of up to {0} lines of up to {1} characters, parted by line breaks or ;";
+
+    /** All that is said of addresses, for whoever reads a message back. */
+    public static final List<String> SENTENCES = List.of(LINES, CHARACTERS, CONTROL, OTHERWISE, UP_TO);
+
     /** What would be accepted, for messages. */
-    public static final String ACCEPTED =
-            "an address of up to %d lines of up to %d characters, parted by line breaks or ;"
-                    .formatted(MOST_LINES, LONGEST_LINE);
+    public static final Saying ACCEPTED = Saying.of(UP_TO, MOST_LINES, LONGEST_LINE);
 
     private static final Pattern BETWEEN = Pattern.compile("[;\\n\\r]+");
     private static final Pattern BLANKS = Pattern.compile("[ \\t\\u00A0]+");
@@ -25,7 +35,7 @@ public record StreetAddress(List<String> lines) {
     public StreetAddress {
         lines = List.copyOf(lines);
         fault(lines).ifPresent(fault -> {
-            throw new IllegalArgumentException("the address %s; accepted: %s".formatted(fault, ACCEPTED));
+            throw new Unfit(Saying.of("the address {0}; accepted: {1}", fault, ACCEPTED));
         });
     }
 
@@ -38,8 +48,8 @@ public record StreetAddress(List<String> lines) {
         return new StreetAddress(split(text));
     }
 
-    /** What is wrong with a text, in words. */
-    public static Optional<String> fault(String text) {
+    /** What is wrong with a text. */
+    public static Optional<Saying> fault(String text) {
         return fault(split(text));
     }
 
@@ -50,16 +60,13 @@ public record StreetAddress(List<String> lines) {
                 .toList();
     }
 
-    private static Optional<String> fault(List<String> lines) {
-        if (lines.size() > MOST_LINES) return Optional.of("has %d lines".formatted(lines.size()));
+    private static Optional<Saying> fault(List<String> lines) {
+        if (lines.size() > MOST_LINES) return Optional.of(Saying.of(LINES, lines.size()));
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
-            if (line.length() > LONGEST_LINE)
-                return Optional.of("has %d characters in line %d".formatted(line.length(), i + 1));
-            if (line.codePoints().anyMatch(Character::isISOControl))
-                return Optional.of("holds a control character in line %d".formatted(i + 1));
-            if (!split(line).equals(List.of(line)))
-                return Optional.of("would be read otherwise than it is written in line %d".formatted(i + 1));
+            if (line.length() > LONGEST_LINE) return Optional.of(Saying.of(CHARACTERS, line.length(), i + 1));
+            if (line.codePoints().anyMatch(Character::isISOControl)) return Optional.of(Saying.of(CONTROL, i + 1));
+            if (!split(line).equals(List.of(line))) return Optional.of(Saying.of(OTHERWISE, i + 1));
         }
         return Optional.empty();
     }

@@ -1,6 +1,6 @@
 /** Sites, facades and openings as designed. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "assembly", "persistence"})
+@ApplicationModule(allowedDependencies = {"kernel", "speech", "assembly", "persistence"})
 package drylap.sites;
 
 import org.jspecify.annotations.NullMarked;

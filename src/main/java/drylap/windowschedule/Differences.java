@@ -24,12 +24,12 @@ record Differences(Set<OpeningId> begun, Set<OpeningId> agreed) {
         Frame frame = stoodIn.contains(Field.MATERIAL) ? now.frame() : row.frame();
         Method method = stoodIn.contains(Field.METHOD) ? now.method() : row.method();
         List<Difference> all = new ArrayList<>();
-        add(all, "facade", now.facade().facade(), facade.facade(), held);
-        add(all, "level", String.valueOf(now.level()), String.valueOf(level), held);
-        add(all, "width", now.widthMm() + " mm", row.widthMm() + " mm", held);
-        add(all, "height", now.heightMm() + " mm", row.heightMm() + " mm", held);
-        add(all, "frame", now.frame().code(), frame.code(), held);
-        add(all, "method", now.method().code(), method.code(), started);
+        add(all, ScheduleSaid.FACADE, now.facade().facade(), facade.facade(), held);
+        add(all, ScheduleSaid.LEVEL, String.valueOf(now.level()), String.valueOf(level), held);
+        add(all, ScheduleSaid.WIDTH, now.widthMm() + " mm", row.widthMm() + " mm", held);
+        add(all, ScheduleSaid.HEIGHT, now.heightMm() + " mm", row.heightMm() + " mm", held);
+        add(all, ScheduleSaid.FRAME, now.frame().code(), frame.code(), held);
+        add(all, ScheduleSaid.METHOD, now.method().code(), method.code(), started);
         if (all.isEmpty()) return new OpeningOutcome(Kind.SAME, now, now, all, row.note());
         if (all.stream().allMatch(Difference::held)) return new OpeningOutcome(Kind.HELD, now, now, all, row.note());
         Opening becomes =
@@ -37,7 +37,7 @@ record Differences(Set<OpeningId> begun, Set<OpeningId> agreed) {
         return new OpeningOutcome(Kind.CHANGED, now, becomes, all, row.note());
     }
 
-    private static void add(List<Difference> all, String what, String was, String said, boolean held) {
-        if (!was.equals(said)) all.add(new Difference(what, was, said, held));
+    private static void add(List<Difference> all, ScheduleSaid what, String was, String said, boolean held) {
+        if (!was.equals(said)) all.add(new Difference(what.with(), was, said, held));
     }
 }

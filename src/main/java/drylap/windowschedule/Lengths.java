@@ -32,8 +32,7 @@ public final class Lengths {
     /** @param unit that of the column, where the header or a person says it */
     public static LengthReading read(String text, @Nullable LengthUnit unit) {
         String plain = TypedText.plain(text);
-        if (GROUPED.matcher(plain).matches())
-            return new LengthReading.Wrong("has a comma that may part thousands or decimals");
+        if (GROUPED.matcher(plain).matches()) return new LengthReading.Wrong(ScheduleSaid.COMMA.with());
         plain = plain.replace(',', '.');
         Matcher feet = FEET_AND_INCHES.matcher(plain);
         if (feet.matches()) return feetAndInches(feet);
@@ -41,9 +40,10 @@ public final class Lengths {
         if (with.matches())
             return LengthUnit.spelt(with.group("unit"))
                     .map(own -> amount(with, own))
-                    .orElseGet(() -> new LengthReading.Wrong("has an unknown unit"));
+                    .orElseGet(() -> new LengthReading.Wrong(ScheduleSaid.UNKNOWN_UNIT.with()));
         Matcher bare = BARE.matcher(plain);
-        if (!bare.matches()) return new LengthReading.Wrong(plain.isEmpty() ? "is blank" : "is not a length");
+        if (!bare.matches())
+            return new LengthReading.Wrong((plain.isEmpty() ? ScheduleSaid.BLANK : ScheduleSaid.NO_LENGTH).with());
         return unit == null ? new LengthReading.NoUnit() : amount(bare, unit);
     }
 
@@ -51,7 +51,7 @@ public final class Lengths {
         LengthReading inches = amount(found, LengthUnit.INCH);
         if (!(inches instanceof LengthReading.Read(BigDecimal rest))) return inches;
         if (rest.compareTo(LengthUnit.FOOT.millimetres()) >= 0)
-            return new LengthReading.Wrong("has 12 inches or more beside its feet");
+            return new LengthReading.Wrong(ScheduleSaid.TWELVE_INCHES.with());
         return new LengthReading.Read(new BigDecimal(found.group("feet"))
                 .multiply(LengthUnit.FOOT.millimetres())
                 .add(rest));
@@ -63,11 +63,11 @@ public final class Lengths {
         String under = whole == null ? found.group("under2") : found.group("under");
         BigDecimal number = whole == null ? BigDecimal.ZERO : new BigDecimal(whole);
         if (over == null || under == null) return new LengthReading.Read(number.multiply(unit.millimetres()));
-        if (unit.metric()) return new LengthReading.Wrong("has a fraction of a metric unit");
+        if (unit.metric()) return new LengthReading.Wrong(ScheduleSaid.METRIC_FRACTION.with());
         int numerator = Integer.parseInt(over);
         int denominator = Integer.parseInt(under);
         if (number.scale() > 0 || !DENOMINATORS.contains(denominator) || numerator < 1 || numerator >= denominator)
-            return new LengthReading.Wrong("has a fraction that is none of halves to 64ths below one");
+            return new LengthReading.Wrong(ScheduleSaid.ODD_FRACTION.with());
         BigDecimal fraction = new BigDecimal(numerator).divide(new BigDecimal(denominator));
         return new LengthReading.Read(number.add(fraction).multiply(unit.millimetres()));
     }

@@ -7,7 +7,7 @@ import java.util.Set;
 
 /** What a frame is made of, as schedules write it; common practice, no source. */
 final class MaterialText {
-    static final String ACCEPTED = "one of wood, aluminum, vinyl, fiberglass";
+    static final String ACCEPTED = ScheduleSaid.MATERIALS.with();
 
     private static final Map<Frame, Set<String>> SPELLINGS = Map.of(
             Frame.WOOD,

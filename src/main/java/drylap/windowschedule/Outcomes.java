@@ -68,11 +68,10 @@ public final class Outcomes {
             for (Naming.Named named : naming.of(read.number())) {
                 String clash = clash(named.id(), read.number());
                 if (clash.isEmpty()) openings.add(outcome(named, read, reading.stoodIn()));
-                else faults.add(fault(read, Field.MARK, clash, "a mark or a prefix of its own"));
+                else faults.add(fault(read, Field.MARK, clash, ScheduleSaid.OWN_MARK.with()));
             }
             unserved(openings)
-                    .ifPresent(wrong ->
-                            faults.add(fault(read, Field.METHOD, wrong, "a method with minutes in labour.csv")));
+                    .ifPresent(wrong -> faults.add(fault(read, Field.METHOD, wrong, ScheduleSaid.WITH_MINUTES.with())));
         });
         return new RowOutcome(row, false, faults, faults.isEmpty() ? openings : List.of());
     }
@@ -89,15 +88,15 @@ public final class Outcomes {
                 .flatMap(one ->
                         one.tasks().stream().filter(task -> !folder.labour().serves(task, one.method())))
                 .findFirst()
-                .map(task -> "has no minutes for %s in the labour table".formatted(task.code()));
+                .map(task -> ScheduleSaid.NO_MINUTES.with(task.code()));
     }
 
     /** Why an opening may not have this name; empty where it may. */
     private String clash(OpeningId id, int row) {
         SiteId other = elsewhere.get(id);
-        if (other != null) return "makes opening %s, which stands at site %s".formatted(id, other);
+        if (other != null) return ScheduleSaid.AT_OTHER_SITE.with(id, other);
         Integer before = rowOf.putIfAbsent(id, row);
-        return before == null || before == row ? "" : "makes opening %s, which row %d makes too".formatted(id, before);
+        return before == null || before == row ? "" : ScheduleSaid.BY_OTHER_ROW.with(id, before);
     }
 
     private OpeningOutcome outcome(Naming.Named named, ReadRow row, Set<Field> stoodIn) {
@@ -127,14 +126,13 @@ public final class Outcomes {
 
     private List<String> lacking(List<RowOutcome> rows) {
         List<String> lacking = new ArrayList<>();
-        if (draft.columns().get(Field.MARK) == null) lacking.add("Choose the column of the marks.");
+        if (draft.columns().get(Field.MARK) == null) lacking.add(ScheduleSaid.CHOOSE_MARKS.with());
         boolean anyNew = rows.stream().flatMap(row -> row.openings().stream()).anyMatch(one -> one.kind() == Kind.NEW);
         if (!anyNew) return lacking;
         var standIns = draft.choices().standIns();
-        if (standIns.approach() == null) lacking.add("Choose the approach of new openings: drainage or barrier.");
-        if (standIns.secondLayer() == null) lacking.add("Choose the second layer of new openings.");
-        if (standIns.deliveredOn() == null)
-            lacking.add("Choose the first date on which new openings have their windows.");
+        if (standIns.approach() == null) lacking.add(ScheduleSaid.CHOOSE_APPROACH.with());
+        if (standIns.secondLayer() == null) lacking.add(ScheduleSaid.CHOOSE_LAYER.with());
+        if (standIns.deliveredOn() == null) lacking.add(ScheduleSaid.CHOOSE_DATE.with());
         return lacking;
     }
 

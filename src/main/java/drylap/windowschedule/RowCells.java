@@ -47,14 +47,14 @@ final class RowCells {
     @Nullable
     Integer whole(Field field, Pattern shape, int least, int most) {
         Matcher found = shape.matcher(TypedText.plain(text(field)));
-        String accepted = "a whole number from %d to %d".formatted(least, most);
+        String accepted = ScheduleSaid.WHOLE.with(least, most);
         if (!found.matches()) {
-            wrong(field, "is not a whole number", accepted);
+            wrong(field, ScheduleSaid.NOT_WHOLE.with(), accepted);
             return null;
         }
         int number = Integer.parseInt(found.group(1));
         if (number >= least && number <= most) return number;
-        wrong(field, number < least ? "is too small" : "is too large", accepted);
+        wrong(field, (number < least ? ScheduleSaid.TOO_SMALL : ScheduleSaid.TOO_LARGE).with(), accepted);
         return null;
     }
 
@@ -64,11 +64,7 @@ final class RowCells {
         return switch (Lengths.read(text, draft.unit(field))) {
             case LengthReading.Read(var millimetres) -> millimetres;
             case LengthReading.Wrong(var wrong) -> noLength(field, wrong, Lengths.ACCEPTED);
-            case LengthReading.NoUnit _ ->
-                noLength(
-                        field,
-                        "has no unit",
-                        "a unit in the cell or in its title, or one said for the whole schedule,");
+            case LengthReading.NoUnit _ -> noLength(field, ScheduleSaid.NO_UNIT.with(), ScheduleSaid.A_UNIT.with());
         };
     }
 
@@ -80,7 +76,7 @@ final class RowCells {
         if (millimetres == null) return null;
         int whole = whole(millimetres);
         if (whole <= mostMm) return whole;
-        wrong(field, "is too large", "a blank cell, or a length up to %d mm".formatted(mostMm));
+        wrong(field, ScheduleSaid.TOO_LARGE.with(), ScheduleSaid.BLANK_OR_LENGTH.with(mostMm));
         return null;
     }
 
@@ -89,9 +85,7 @@ final class RowCells {
     BigDecimal ofPair(Field field, boolean width) {
         List<String> pair = Lengths.pair(text(field));
         if (pair.isEmpty())
-            return width
-                    ? noLength(field, "is no width and height", "a size such as 3'-0\" x 4'-6\" or 900 x 1500 mm")
-                    : null;
+            return width ? noLength(field, ScheduleSaid.NO_PAIR.with(), ScheduleSaid.A_PAIR.with()) : null;
         return length(field, pair.get(width != heightFirst(field) ? 0 : 1));
     }
 

@@ -78,11 +78,11 @@ final class RowReader {
 
         private String mark() {
             String mark = cells.text(Field.MARK);
-            String accepted = "a name of 1 to %d characters".formatted(LONGEST_MARK);
-            if (mark.isEmpty()) cells.wrong(Field.MARK, "is blank", accepted);
-            else if (mark.length() > LONGEST_MARK) cells.wrong(Field.MARK, "is too long", accepted);
+            String accepted = ScheduleSaid.NAME.with(LONGEST_MARK);
+            if (mark.isEmpty()) cells.wrong(Field.MARK, ScheduleSaid.BLANK.with(), accepted);
+            else if (mark.length() > LONGEST_MARK) cells.wrong(Field.MARK, ScheduleSaid.TOO_LONG.with(), accepted);
             else if (mark.codePoints().anyMatch(Character::isISOControl))
-                cells.wrong(Field.MARK, "holds a line end or another control character", accepted);
+                cells.wrong(Field.MARK, ScheduleSaid.CONTROL.with(), accepted);
             return mark;
         }
 
@@ -96,8 +96,8 @@ final class RowReader {
             if (wall == null)
                 cells.wrong(
                         Field.ELEVATION,
-                        "is no facade of the site",
-                        "%s, or a facade chosen for this elevation,".formatted(String.join(", ", walls.names())));
+                        ScheduleSaid.NO_FACADE.with(),
+                        ScheduleSaid.FACADES.with(String.join(", ", walls.names())));
             return wall;
         }
 
@@ -116,7 +116,7 @@ final class RowReader {
             if (cells.blank(Field.MATERIAL))
                 return stoodIn(Field.MATERIAL, draft.choices().standIns().frame(), Function.identity());
             Optional<Frame> frame = MaterialText.read(cells.text(Field.MATERIAL));
-            if (frame.isEmpty()) cells.wrong(Field.MATERIAL, "is no known material", MaterialText.ACCEPTED);
+            if (frame.isEmpty()) cells.wrong(Field.MATERIAL, ScheduleSaid.NO_MATERIAL.with(), MaterialText.ACCEPTED);
             return frame.orElse(null);
         }
 
@@ -130,19 +130,17 @@ final class RowReader {
             String text = cells.text(Field.METHOD);
             Optional<Method> method = MethodText.read(text, draft.choices().letters());
             if (method.isEmpty() && MethodText.bareLetter(text).isPresent())
+                cells.wrong(Field.METHOD, ScheduleSaid.TWO_WAYS.with(), ScheduleSaid.LETTERS.with());
+            else if (method.isEmpty())
                 cells.wrong(
-                        Field.METHOD,
-                        "is a letter that schedules use in two ways",
-                        "A1, B1, or a meaning said for the letters");
-            else if (method.isEmpty()) cells.wrong(Field.METHOD, "is unknown", "one of " + Coded.codes(Method.class));
+                        Field.METHOD, ScheduleSaid.UNKNOWN.with(), ScheduleSaid.ONE_OF.with(Coded.codes(Method.class)));
             return method.orElse(null);
         }
 
         private <C, T> @Nullable T stoodIn(Field field, @Nullable C chosen, Function<C, @Nullable T> read) {
             stoodIn.add(field);
             T standIn = chosen == null ? null : read.apply(chosen);
-            if (standIn == null)
-                cells.wrong(field, "is blank", "a cell that says it, or one choice for all rows that do not,");
+            if (standIn == null) cells.wrong(field, ScheduleSaid.BLANK.with(), ScheduleSaid.SAYS_IT.with());
             return standIn;
         }
 

@@ -39,13 +39,13 @@ final class Sides {
         Given frame = given(frameField, Field.FRAME_SIZE, width);
         if (cells.faults().size() > faultsBefore) return null;
         if (rough != null && frame != null && rough.millimetres().compareTo(frame.millimetres()) < 0)
-            cells.wrong(rough.field(), "is smaller than the frame", "a rough opening as large as the frame or larger");
+            cells.wrong(rough.field(), ScheduleSaid.SMALLER.with(), ScheduleSaid.AS_LARGE.with());
         if (rough != null) return bounded(rough.field(), rough.millimetres());
         if (frame != null) return bounded(frame.field(), frame.millimetres().add(clearanceMm));
         Field asked = asked(frameField, roughField);
         // a cell of both sides was told with the width
         boolean told = !width && (asked == Field.ROUGH_SIZE || asked == Field.FRAME_SIZE);
-        if (!told) cells.wrong(asked, "is blank", "a size of the frame or of the rough opening");
+        if (!told) cells.wrong(asked, ScheduleSaid.BLANK.with(), ScheduleSaid.A_SIZE.with());
         return null;
     }
 
@@ -71,8 +71,8 @@ final class Sides {
         if (whole >= LEAST_MM && whole <= MOST_MM) return whole;
         cells.wrong(
                 field,
-                whole < LEAST_MM ? "is too small" : "is too large",
-                "a rough opening from %d to %d mm".formatted(LEAST_MM, MOST_MM));
+                (whole < LEAST_MM ? ScheduleSaid.TOO_SMALL : ScheduleSaid.TOO_LARGE).with(),
+                ScheduleSaid.ROUGH_RANGE.with(LEAST_MM, MOST_MM));
         return null;
     }
 }

@@ -22,7 +22,16 @@ public final class Walls {
             Map.entry("northeast", "ne"),
             Map.entry("southeast", "se"),
             Map.entry("southwest", "sw"),
-            Map.entry("northwest", "nw"));
+            Map.entry("northwest", "nw"),
+            // walls put in by somebody who reads Spanish are called so
+            Map.entry("norte", "n"),
+            Map.entry("este", "e"),
+            Map.entry("sur", "s"),
+            Map.entry("oeste", "w"),
+            Map.entry("noreste", "ne"),
+            Map.entry("sureste", "se"),
+            Map.entry("suroeste", "sw"),
+            Map.entry("noroeste", "nw"));
 
     private static final Pattern FACES = Pattern.compile("\\bfaces (\\d{1,3}(?:\\.\\d)?)\u00b0");
     /** How far a facade's azimuth, which people say in whole degrees or by the compass, may lie off the model's. */

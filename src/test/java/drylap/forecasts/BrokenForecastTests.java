@@ -27,7 +27,7 @@ class BrokenForecastTests {
         US_WEATHER_SERVICE | "value": 60}        | "value": 101}      | properties.probabilityOfPrecipitation.values[0].value: is too large (101) – a number of percent from 0 to 100 is accepted
         US_WEATHER_SERVICE | "value": 320}       | "value": 361}      | properties.windDirection.values[0].value: is too large (361) – a number of degrees from 0 to 360 is accepted
         US_WEATHER_SERVICE | "value": 11.112     | "value": -3.6      | properties.windSpeed.values[0].value: is negative (-1) – a number of m/s from 0 to 150 is accepted
-        US_WEATHER_SERVICE | "value": 11.112     | "value": "10 mph"  | properties.windSpeed.values[0].value: is "10 mph" – a number is accepted
+        US_WEATHER_SERVICE | "value": 11.112     | "value": "10 mph"  | properties.windSpeed.values[0].value: holds "10 mph" – a number is accepted
         US_WEATHER_SERVICE | "value": 5}         | "v": 5}            | properties.temperature.values[1].value: is missing – a number is accepted
         US_WEATHER_SERVICE | "value": 5}         | "value": 1e999}    | properties.temperature.values[1].value: is not finite – a number of °C from -90 to 70 is accepted
         US_WEATHER_SERVICE | 18:00:00+00:00/P2DT18H", "value": 20 | 17:00:00+00:00/P2DT18H", "value": 20 | properties.probabilityOfPrecipitation.values[1].value: tells the chance of rain of the hour from 2026-11-25T17:00:00Z again – each hour once is accepted
@@ -45,7 +45,7 @@ class BrokenForecastTests {
         OPEN_METEO | [10,30,40,50,60,70]         | [10,30,40,50,60]   | hourly.precipitation_probability: has 5 values for 6 times – one value for each time is accepted
         OPEN_METEO | [10,30,                     | [10,130,           | hourly.precipitation_probability[1]: is too large (130) – a number of percent from 0 to 100 is accepted
         OPEN_METEO | [0.0,0.4,                   | [0.0,-0.4,         | hourly.precipitation[1]: is negative (-0.4) – a number of mm from 0 to 500 is accepted
-        OPEN_METEO | [4.1,3.9,                   | ["warm",3.9,       | hourly.temperature_2m[0]: is "warm" – a number is accepted
+        OPEN_METEO | [4.1,3.9,                   | ["warm",3.9,       | hourly.temperature_2m[0]: holds "warm" – a number is accepted
         OPEN_METEO | T02:00                      | T01:00             | hourly.time[2]: does not follow the hour before (2026-11-25T01:00:00Z after 2026-11-25T01:00:00Z) – one time an hour, in order, at the one offset of utc_offset_seconds also where the clocks change, is accepted
         OPEN_METEO | "2026-11-25T01:00","2026-11-25T02:00" | "2026-11-25T02:00","2026-11-25T01:00" | hourly.time[1]: does not follow the hour before (2026-11-25T02:00:00Z after 2026-11-25T00:00:00Z) – one time an hour, in order, at the one offset of utc_offset_seconds also where the clocks change, is accepted
         OPEN_METEO | T02:00                      | T02:00Z            | hourly.time[2]: is no time (2026-11-25T02:00Z) – a time such as 2026-11-25T00:00 is accepted
@@ -55,7 +55,7 @@ class BrokenForecastTests {
         MET_NORWAY | "wind_speed": "m/s"         | "wind_speed": "beaufort" | properties.meta.units: wind_speed is an unknown unit (beaufort) – one of the units km/h, km_h-1, kn, m/s, m_s-1, mp/h, mph is accepted
         MET_NORWAY | "timeseries": [             | "timeseries": {}, "x": [ | properties.timeseries: is an object – a list is accepted
         MET_NORWAY | T13:00:00Z                  | T11:00:00Z         | properties.timeseries[1]: is not after the step before (2026-11-25T11:00:00Z after 2026-11-25T12:00:00Z) – steps in order, each at least an hour after the other, is accepted
-        MET_NORWAY | "precipitation_amount": 3.6 | "precipitation_amount": -3.6 | properties.timeseries[2].data.next_6_hours.details: precipitation_amount is negative (-3.6) – a number of mm from 0 to 500 is accepted
+        MET_NORWAY | "precipitation_amount": 3.6 | "precipitation_amount": -3.6 | properties.timeseries[2].data.next_6_hours.details.precipitation_amount: is negative (-3.6) – a number of mm from 0 to 500 is accepted
         MET_NORWAY | "probability_of_precipitation": 45.0 | "probability_of_precipitation": 145 | properties.timeseries[0].data.next_1_hours.details.probability_of_precipitation: is too large (145) – a number of percent from 0 to 100 is accepted
         MET_NORWAY | "wind_from_direction": 151.8, | ''               | properties.timeseries[0].data.instant.details.wind_from_direction: is missing – a number is accepted
         MET_NORWAY | "air_temperature": 7.5      | "air_temperature": null | properties.timeseries[0].data.instant.details.air_temperature: is null – a number is accepted

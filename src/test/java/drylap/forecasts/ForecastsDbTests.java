@@ -306,12 +306,12 @@ class ForecastsDbTests {
         String why =
                 "no forecast of the last 30 days is kept that tells chances of single hours and of several together; "
                         + "MET Norway, Locationforecast does";
-        assertThat(lasting(NOON)).isEqualTo(new LastingRain.Unsolved(why));
+        assertThat(lasting(NOON).said().words()).isEqualTo(why);
         choose(site, OPEN_METEO);
         server.answers(200, Payload.of(OPEN_METEO).text());
         fetch(site.id(), NOON);
 
-        assertThat(lasting(NOON)).isEqualTo(new LastingRain.Unsolved(why));
+        assertThat(lasting(NOON).said().words()).isEqualTo(why);
         var elsewhere = people.add(Role.SCHEDULER, Reach.of(List.of(new SiteId("elsewhere"))), null);
         assertThatThrownBy(() -> new LastingRains(db, at(NOON)).of(elsewhere, site))
                 .isInstanceOf(NotAllowed.class);
@@ -528,7 +528,9 @@ class ForecastsDbTests {
     }
 
     private String refused(ForecastChoice wanted) {
-        return ((ForecastChoiceResult.Refused) choices(NOON).choose(scheduler, wanted)).why();
+        return ((ForecastChoiceResult.Refused) choices(NOON).choose(scheduler, wanted))
+                .why()
+                .words();
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drylap.forecasts.LastingRain.Solved;
-import drylap.forecasts.LastingRain.Unsolved;
 import drylap.forecasts.LastingSolver.Telling;
 import drylap.weather.RainPersistence.Told;
 import java.time.LocalDate;
@@ -78,13 +77,13 @@ class LastingSolverTests {
 
     @Test
     void too_few_tellings_or_days_are_no_answer() {
-        assertThat(LastingSolver.of(MET_NORWAY, simulated(4, 0.6)))
-                .isEqualTo(new Unsolved("16 tellings of 4 days by MET Norway, Locationforecast say something so far; "
-                        + "20 of 3 days do"));
+        assertThat(LastingSolver.of(MET_NORWAY, simulated(4, 0.6)).said().words())
+                .isEqualTo(
+                        "16 tellings of 4 days by MET Norway, Locationforecast say something so far; 20 of 3 days do");
         List<Telling> oneDay = simulated(25, 0.6).stream()
                 .map(one -> new Telling(FIRST, one.told()))
                 .toList();
-        assertThat(LastingSolver.of(MET_NORWAY, oneDay).words()).startsWith("100 tellings of 1 days");
+        assertThat(LastingSolver.of(MET_NORWAY, oneDay).said().words()).startsWith("100 tellings of 1 days");
     }
 
     @Test
@@ -93,7 +92,7 @@ class LastingSolverTests {
                 .mapToObj(day -> new Telling(FIRST.plusDays(day), new Told(Collections.nCopies(6, 0.0), 0)))
                 .toList();
 
-        assertThat(LastingSolver.of(MET_NORWAY, dry).words()).startsWith("0 tellings of 0 days");
+        assertThat(LastingSolver.of(MET_NORWAY, dry).said().words()).startsWith("0 tellings of 0 days");
     }
 
     @Test
@@ -103,7 +102,8 @@ class LastingSolverTests {
                         one.date(), new Told(one.told().hourly(), one.told().together() / 4)))
                 .toList();
 
-        assertThat(LastingSolver.of(MET_NORWAY, less).words()).endsWith("its two chances are not of the same event");
+        assertThat(LastingSolver.of(MET_NORWAY, less).said().words())
+                .endsWith("its two chances are not of the same event");
     }
 
     @Test
@@ -134,6 +134,7 @@ class LastingSolverTests {
                                                         .sum()))))
                 .toList();
 
-        assertThat(LastingSolver.of(MET_NORWAY, more).words()).contains("together ask for more than independent hours");
+        assertThat(LastingSolver.of(MET_NORWAY, more).said().words())
+                .contains("together ask for more than independent hours");
     }
 }

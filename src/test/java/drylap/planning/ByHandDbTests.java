@@ -76,7 +76,7 @@ class ByHandDbTests {
 
     private static String why(HandResult result) {
         assertThat(result).isInstanceOf(HandResult.Refused.class);
-        return ((HandResult.Refused) result).why();
+        return ((HandResult.Refused) result).why().words();
     }
 
     private static CrewDays days(@Nullable LocalTime breakStart) {

@@ -26,6 +26,7 @@ import drylap.security.Role;
 import drylap.security.TestPeople;
 import drylap.sites.Opening;
 import drylap.sites.ScheduledOpenings;
+import drylap.speech.Saying;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.OpeningOutcome.Kind;
 import drylap.windowschedule.Outcome;
@@ -160,7 +161,7 @@ class WindowSchedulesDbTests {
         Draft draft = SiteWithWalls.draft(TITLES + "A,2,950,1500,1,North,vinyl,A1,\nC,,900,900,1,South,wood,A1,\n");
         var seen = Takings.of(draft, outcome(draft));
         mark(A1);
-        assertThat(schedules.take(who, folder, seen)).isEqualTo(new ChangedMeanwhile("A-1"));
+        assertThat(schedules.take(who, folder, seen)).isEqualTo(new ChangedMeanwhile(Saying.asItIs("A-1")));
         assertThat(opening("A-2").widthMm()).isEqualTo(900);
         assertThat(current.load(folder).openings())
                 .noneMatch(one -> one.id().value().equals("C"));
@@ -173,7 +174,7 @@ class WindowSchedulesDbTests {
         Draft draft = SiteWithWalls.draft(FIRST);
         var seen = Takings.of(draft, outcome(draft));
         assertThat(schedules.take(who, folder, seen)).isInstanceOf(Taken.class);
-        assertThat(schedules.take(who, folder, seen)).isEqualTo(new ChangedMeanwhile("A-1, A-2, B"));
+        assertThat(schedules.take(who, folder, seen)).isEqualTo(new ChangedMeanwhile(Saying.asItIs("A-1, A-2, B")));
     }
 
     @Test

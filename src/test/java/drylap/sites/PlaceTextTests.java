@@ -71,6 +71,10 @@ class PlaceTextTests {
         "SW, 225",
         "west, 270",
         "North West, 315",
+        "noroeste, 315",
+        "SO, 225",
+        "O, 270",
+        "Este, 90",
         "247.5, 247.5",
         "360°, 360",
         "7, 7"

@@ -3,6 +3,7 @@ package drylap.sites;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import drylap.speech.Saying;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -33,9 +34,10 @@ class StreetAddressTests {
         // with the breaks between no more than the column of the database takes
         assertThat(most).hasSizeLessThanOrEqualTo(500);
 
-        assertThat(StreetAddress.fault(most + "\ny")).contains("has 7 lines");
-        assertThat(StreetAddress.fault("a\n" + line + "x")).contains("has 81 characters in line 2");
-        assertThat(StreetAddress.fault("a\n\u0007b")).contains("holds a control character in line 2");
+        assertThat(StreetAddress.fault(most + "\ny").map(Saying::words)).contains("has 7 lines");
+        assertThat(StreetAddress.fault("a\n" + line + "x").map(Saying::words)).contains("has 81 characters in line 2");
+        assertThat(StreetAddress.fault("a\n\u0007b").map(Saying::words))
+                .contains("holds a control character in line 2");
     }
 
     @Test

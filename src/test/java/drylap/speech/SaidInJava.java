@@ -73,6 +73,18 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("TryWords", 0),
             Map.entry("SkySource", 0),
             Map.entry("ChangeForm.Kind", 0),
+            Map.entry("ForecastWords", 0),
+            Map.entry("ScheduleSaid", 0),
+            Map.entry("ModelSaid", 0),
+            Map.entry("Field", 1),
+            Map.entry("LengthUnit", 1),
+            Map.entry("LetterMeaning", 1),
+            Map.entry("ScheduleOpenings.Listed", 0),
+            Map.entry("FolderWords", 0),
+            Map.entry("CannotBe", 0),
+            Map.entry("FetchOutcome", 1),
+            Map.entry("RainPersistence.Bound", 0),
+            Map.entry("Compass", 0),
             Map.entry("Lengths.LengthReading.Wrong", 0));
 
     private static final Set<String> SAY_AT_THE_END = Set.of("Weakness", "Rule");

@@ -70,6 +70,12 @@ public final class QuayFolder {
         return this;
     }
 
+    /** Adds a file. */
+    public QuayFolder and(String file, String text) {
+        files.put(file, text);
+        return this;
+    }
+
     /** Of Quay Nine the address is told, and how many they are of W1. */
     public QuayFolder told() {
         return with("sites.csv", "terrain\n", "terrain,address\n")

@@ -25,6 +25,8 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
     /** What the walls of the folder are called; to the catalogue the same words are ways that a wall faces. */
     private static final Set<String> WALLS = Set.of("west", "south");
 
+    private final List<String> own = new java.util.ArrayList<>();
+
     @Autowired
     People keeper;
 
@@ -46,13 +48,19 @@ abstract class SpanishScreen extends SpringBrowserlessTest {
         shows(shown);
     }
 
+    /** Names and the like on the screens of one test, beside those of every test. */
+    final void knows(String... data) {
+        own.addAll(List.of(data));
+    }
+
     /** And nothing that is not Spanish. */
     final void shows(String... shown) {
         var texts = new java.util.ArrayList<>(ScreenTexts.now());
         find(Dialog.class).all().forEach(dialog -> texts.addAll(ScreenTexts.of(dialog)));
         String all = String.join("\n", texts).toLowerCase(java.util.Locale.ROOT);
         for (String one : shown) assertThat(all).contains(one.toLowerCase(java.util.Locale.ROOT));
-        var words = new SpanishWords(data());
+        var words = new SpanishWords(
+                java.util.stream.Stream.of(data(), own).flatMap(List::stream).toList());
         assertThat(texts.stream().map(this::withoutCodes))
                 .filteredOn(text -> !WALLS.contains(text.strip()))
                 .allSatisfy(text -> assertThat(words.strange(text)).isEmpty());

@@ -110,7 +110,7 @@ final class DesignsOfOpenings {
     private void take(Person who, FolderId folder, ScheduleTaking taking, Refused late) {
         switch (schedules.take(who, folder, taking)) {
             case ScheduleResult.Taken _ -> {}
-            case ScheduleResult.Refused(var why) -> throw Refused.content(why, List.of());
+            case ScheduleResult.Refused(var why) -> throw Refused.content(why.words(), List.of());
             case ScheduleResult.ChangedMeanwhile _ -> throw late;
         }
     }

@@ -87,7 +87,7 @@ final class ForecastsOfPrograms {
         ReadForecast read = read(files.look(who, here, file));
         return switch (files.use(who, here, read, choices.of(who, here.id()))) {
             case ForecastChoiceResult.Chosen _ -> Tags.answer(answer(who, here));
-            case ForecastChoiceResult.Refused(var why) -> throw Refused.content(why, List.of());
+            case ForecastChoiceResult.Refused(var why) -> throw Refused.content(why.words(), List.of());
             case ForecastChoiceResult.ChangedMeanwhile _ ->
                 throw Refused.stale("somebody chose another forecast since you read it; read it again");
         };

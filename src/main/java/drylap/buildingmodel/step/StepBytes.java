@@ -1,5 +1,6 @@
 package drylap.buildingmodel.step;
 
+import drylap.buildingmodel.ModelSaid;
 import java.io.IOException;
 import java.io.InputStream;
 
@@ -49,6 +50,6 @@ final class StepBytes {
         total += end;
         if (total > limits.bytes())
             throw new StepFault(
-                    0, 0, "is too large", "a file of at most %s".formatted(StepLimits.mebibytes(limits.bytes())));
+                    0, 0, ModelSaid.TOO_LARGE.with(), ModelSaid.FILE_OF.with(StepLimits.mebibytes(limits.bytes())));
     }
 }

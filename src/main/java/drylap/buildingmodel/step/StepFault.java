@@ -1,5 +1,7 @@
 package drylap.buildingmodel.step;
 
+import drylap.buildingmodel.ModelSaid;
+
 /** A file, or a place of it, that is not read further. */
 public final class StepFault extends Exception {
     private final int line;
@@ -19,8 +21,8 @@ public final class StepFault extends Exception {
 
     /** The line and the entity; blank for the file. */
     public String where() {
-        if (line == 0) return entity == 0 ? "" : "entity #" + entity;
-        return entity == 0 ? "line " + line : "line %d, entity #%d".formatted(line, entity);
+        if (line == 0) return entity == 0 ? "" : ModelSaid.ENTITY.with(entity);
+        return entity == 0 ? ModelSaid.LINE.with(line) : ModelSaid.LINE_AND_ENTITY.with(line, entity);
     }
 
     public String wrong() {

@@ -1,5 +1,6 @@
 package drylap.buildingmodel.step;
 
+import drylap.buildingmodel.ModelSaid;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import java.util.function.Predicate;
  */
 public final class StepReader {
     private static final String BEGINS = "ISO-10303-21";
-    private static final String ACCEPTED = "a file that begins with ISO-10303-21; and has a header and a data section";
+    private static final String ACCEPTED = ModelSaid.BEGINS.with();
     private static final String SCHEMA = "FILE_SCHEMA";
 
     private final StepWords words;
@@ -51,7 +52,7 @@ public final class StepReader {
 
     private List<String> read(Predicate<String> wanted, Consumer<StepEntity> each) throws IOException, StepFault {
         words.passByteOrderMark();
-        if (!words.word().equals(BEGINS)) throw words.fault("does not begin with " + BEGINS, ACCEPTED);
+        if (!words.word().equals(BEGINS)) throw words.fault(ModelSaid.BEGINS_OTHERWISE.with(BEGINS), ACCEPTED);
         words.must(';');
         section("HEADER");
         List<String> schemas = header();
@@ -64,7 +65,7 @@ public final class StepReader {
     }
 
     private void section(String name) throws IOException, StepFault {
-        if (!words.word().equals(name)) throw words.fault("has no section " + name, ACCEPTED);
+        if (!words.word().equals(name)) throw words.fault(ModelSaid.NO_SECTION.with(name), ACCEPTED);
         words.must(';');
     }
 
@@ -72,7 +73,7 @@ public final class StepReader {
         List<String> schemas = new ArrayList<>();
         for (String word = words.word(); !word.equals("ENDSEC"); word = words.word()) {
             if (word.equals(SCHEMA)) schemas.addAll(schemas(values.all()));
-            else if (words.ahead() != '(') throw words.fault("has no section DATA", ACCEPTED);
+            else if (words.ahead() != '(') throw words.fault(ModelSaid.NO_SECTION.with("DATA"), ACCEPTED);
             words.skip();
         }
         words.must(';');
@@ -90,7 +91,7 @@ public final class StepReader {
 
     /** Sections that later editions have, such as ANCHOR. */
     private void pass(String section) throws IOException, StepFault {
-        if (words.ended()) throw words.fault("ends within section " + section, "a whole file");
+        if (words.ended()) throw words.fault(ModelSaid.ENDS_IN_SECTION.with(section), ModelSaid.WHOLE_FILE.with());
         words.skip();
         while (words.ahead() == '#' || !words.word().equals("ENDSEC")) words.skip();
         words.must(';');
@@ -99,7 +100,7 @@ public final class StepReader {
     private void data(Predicate<String> wanted, Consumer<StepEntity> each) throws IOException, StepFault {
         words.skip();
         while (words.ahead() == '#') entity(wanted, each);
-        if (!words.word().equals("ENDSEC")) throw words.fault("has neither an entity nor ENDSEC", "ISO 10303-21");
+        if (!words.word().equals("ENDSEC")) throw words.fault(ModelSaid.NEITHER.with(), "ISO 10303-21");
         words.must(';');
     }
 
@@ -107,7 +108,8 @@ public final class StepReader {
         int id = words.entity();
         words.within(id);
         if (++entities > limits.entities())
-            throw words.fault("is one entity too many", "at most %,d entities".formatted(limits.entities()));
+            throw words.fault(
+                    ModelSaid.TOO_MANY.with(), ModelSaid.MOST_ENTITIES.with("%,d".formatted(limits.entities())));
         words.must('=');
         String type = words.ahead() == '(' ? "" : words.word();
         if (wanted.test(type)) {

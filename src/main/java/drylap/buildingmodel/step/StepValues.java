@@ -1,5 +1,6 @@
 package drylap.buildingmodel.step;
 
+import drylap.buildingmodel.ModelSaid;
 import drylap.buildingmodel.step.StepValue.Derived;
 import drylap.buildingmodel.step.StepValue.Many;
 import drylap.buildingmodel.step.StepValue.Number;
@@ -31,13 +32,13 @@ final class StepValues {
 
     private List<StepValue> list(int depth) throws IOException, StepFault {
         if (depth > limits.depth())
-            throw words.fault("has lists within lists too deep", "at most %d of them".formatted(limits.depth()));
+            throw words.fault(ModelSaid.TOO_DEEP.with(), ModelSaid.MOST_OF_THEM.with(limits.depth()));
         words.must('(');
         List<StepValue> values = new ArrayList<>();
         if (words.take(')')) return values;
         do {
             if (++count > limits.values())
-                throw words.fault("has too many values", "at most %d".formatted(limits.values()));
+                throw words.fault(ModelSaid.MANY_VALUES.with(), ModelSaid.AT_MOST.with(limits.values()));
             values.add(value(depth));
         } while (words.take(','));
         words.must(')');
@@ -50,7 +51,7 @@ final class StepValues {
             case '(' -> new Many(list(depth + 1));
             case '#' -> new Reference(words.entity());
             case '\'', '"', '$', '*', '.' -> marked((char) ahead);
-            case StepBytes.END -> throw words.fault("ends within an entity", "a whole file");
+            case StepBytes.END -> throw words.fault(ModelSaid.ENDS_IN_ENTITY.with(), ModelSaid.WHOLE_FILE.with());
             default ->
                 ahead == '-' || ahead == '+' || (ahead >= '0' && ahead <= '9')
                         ? new Number(words.number())

@@ -1,5 +1,6 @@
 package drylap.buildingmodel.step;
 
+import drylap.buildingmodel.ModelSaid;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.function.IntPredicate;
@@ -43,10 +44,10 @@ final class StepWords {
 
     private void comment() throws IOException, StepFault {
         bytes.next();
-        if (bytes.next() != '*') throw fault("has a / that begins no comment", "comments as /* text */");
+        if (bytes.next() != '*') throw fault(ModelSaid.NO_COMMENT.with(), ModelSaid.COMMENTS.with());
         int before = 0;
         for (int one = bytes.next(); ; one = bytes.next()) {
-            if (one == StepBytes.END) throw fault("ends within a comment", "a whole file");
+            if (one == StepBytes.END) throw fault(ModelSaid.ENDS_IN_COMMENT.with(), ModelSaid.WHOLE_FILE.with());
             if (before == '*' && one == '/') return;
             before = one;
         }
@@ -61,20 +62,21 @@ final class StepWords {
 
     void must(char one) throws IOException, StepFault {
         int found = ahead();
-        if (found == StepBytes.END) throw fault("ends within an entity or a section", "a whole file");
-        if (found != one) throw fault("has %s where %s belongs".formatted(shown(found), shown(one)), "ISO 10303-21");
+        if (found == StepBytes.END)
+            throw fault(ModelSaid.ENDS_IN_ENTITY_OR_SECTION.with(), ModelSaid.WHOLE_FILE.with());
+        if (found != one) throw fault(ModelSaid.BELONGS.with(shown(found), shown(one)), "ISO 10303-21");
         bytes.next();
     }
 
     static String shown(int one) {
-        return one > ' ' && one < 127 ? "\"%c\"".formatted(one) : "byte %d".formatted(one);
+        return one > ' ' && one < 127 ? "\"%c\"".formatted(one) : ModelSaid.BYTE.with(one);
     }
 
     /** Capitals, digits, underlines and hyphens, in capitals. */
     String word() throws IOException, StepFault {
         ahead();
         String word = run(one -> Character.isLetterOrDigit(one) || one == '_' || one == '-' || one == '!');
-        if (word.isEmpty()) throw fault("has %s where a word belongs".formatted(shown(bytes.peek())), "ISO 10303-21");
+        if (word.isEmpty()) throw fault(ModelSaid.NO_WORD.with(shown(bytes.peek())), "ISO 10303-21");
         return word.toUpperCase(java.util.Locale.ROOT);
     }
 
@@ -89,8 +91,7 @@ final class StepWords {
     }
 
     private StepFault tooLong() {
-        return fault(
-                "has a text, number or word that is too long", "at most %d characters".formatted(limits.characters()));
+        return fault(ModelSaid.TOO_LONG.with(), ModelSaid.MOST_CHARACTERS.with(limits.characters()));
     }
 
     /** A string in quotes, its escapes resolved; line ends in it are none of its text. */
@@ -106,7 +107,7 @@ final class StepWords {
     /** The next byte of a string whose first quote is taken; {@link StepBytes#END} after its last quote. */
     private int inQuotes() throws IOException, StepFault {
         int one = bytes.next();
-        if (one == StepBytes.END) throw fault("ends within a text", "texts in 'single quotes', a quote within doubled");
+        if (one == StepBytes.END) throw fault(ModelSaid.ENDS_IN_TEXT.with(), ModelSaid.TEXTS.with());
         if (one != '\'') return one;
         if (bytes.peek() != '\'') return StepBytes.END;
         return bytes.next();
@@ -115,7 +116,7 @@ final class StepWords {
     /** Passes over everything up to the semicolon that ends it. */
     void skip() throws IOException, StepFault {
         for (int one = ahead(); ; one = ahead()) {
-            if (one == StepBytes.END) throw fault("ends within an entity", "a whole file");
+            if (one == StepBytes.END) throw fault(ModelSaid.ENDS_IN_ENTITY.with(), ModelSaid.WHOLE_FILE.with());
             bytes.next();
             if (one == ';') return;
             if (one == '\'') while (inQuotes() != StepBytes.END) continue;
@@ -126,10 +127,10 @@ final class StepWords {
     double number() throws IOException, StepFault {
         String digits = run(one -> (one >= '0' && one <= '9') || "+-.eE".indexOf(one) >= 0);
         if (!digits.matches("[+-]?\\d+(\\.\\d*)?([eE][+-]?\\d+)?") || digits.length() > LONGEST_NUMBER)
-            throw fault("has %s, which is no number".formatted(shortened(digits)), "numbers such as 12, 1.5 or 2.E-3");
+            throw fault(ModelSaid.NO_NUMBER.with(shortened(digits)), ModelSaid.NUMBERS.with());
         double value = Double.parseDouble(digits);
         if (Double.isFinite(value)) return value;
-        throw fault("has %s, which is beyond all numbers".formatted(shortened(digits)), "numbers below 1.E308");
+        throw fault(ModelSaid.BEYOND.with(shortened(digits)), ModelSaid.BELOW.with());
     }
 
     private static String shortened(String text) {
@@ -142,9 +143,7 @@ final class StepWords {
         String digits = run(one -> one >= '0' && one <= '9');
         boolean fits = digits.matches("\\d{1,10}") && Long.parseLong(digits) <= Integer.MAX_VALUE;
         if (!fits || Integer.parseInt(digits) == 0)
-            throw fault(
-                    "has #%s, which is no entity".formatted(shortened(digits)),
-                    "entity numbers from #1 to #" + Integer.MAX_VALUE);
+            throw fault(ModelSaid.NO_ENTITY.with(shortened(digits)), ModelSaid.ENTITY_NUMBERS.with(Integer.MAX_VALUE));
         return Integer.parseInt(digits);
     }
 

@@ -1,5 +1,6 @@
 package drylap.forecasts.fetching;
 
+import drylap.forecasts.ForecastWords;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.time.Clock;
@@ -23,19 +24,18 @@ record Reply(URI address, Answer.Stamp known, Clock clock) {
         return switch (status) {
             case 200, NON_AUTHORITATIVE -> new Answer.Whole(response.body(), stamp(response, Answer.Stamp.NONE));
             case 304 -> new Answer.Unchanged(stamp(response, known));
-            case 403 ->
-                refused("%s refuses (403); see that the user agent in the settings names who asks", host, response);
-            case 404 -> new Answer.None("%s knows no forecast for this place (404)".formatted(host), false, null);
-            case 429 -> refused("%s is asked too often (429)", host, response);
+            case 403 -> refused(ForecastWords.REFUSES.with(host), response);
+            case 404 -> new Answer.None(ForecastWords.KNOWS_NONE.with(host), false, null);
+            case 429 -> refused(ForecastWords.ASKED_TOO_OFTEN.with(host), response);
             default ->
                 status >= 500
-                        ? refused("%s is out of order (" + status + ")", host, response)
-                        : new Answer.None("%s answers with status %d".formatted(host, status), false, pause(response));
+                        ? refused(ForecastWords.OUT_OF_ORDER.with(host, status), response)
+                        : new Answer.None(ForecastWords.STATUS.with(host, status), false, pause(response));
         };
     }
 
-    private Answer.None refused(String words, String host, HttpResponse<byte[]> response) {
-        return new Answer.None(words.formatted(host), true, pause(response));
+    private Answer.None refused(String why, HttpResponse<byte[]> response) {
+        return new Answer.None(why, true, pause(response));
     }
 
     private static Answer.Stamp stamp(HttpResponse<byte[]> response, Answer.Stamp before) {

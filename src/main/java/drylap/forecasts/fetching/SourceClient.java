@@ -2,6 +2,7 @@ package drylap.forecasts.fetching;
 
 import drylap.forecasts.ForecastReader;
 import drylap.forecasts.ForecastSettings;
+import drylap.forecasts.ForecastWords;
 import java.io.IOException;
 import java.net.ConnectException;
 import java.net.URI;
@@ -44,8 +45,8 @@ public final class SourceClient implements AutoCloseable {
             return new Reply(address, known, clock)
                     .answer(coming.get(settings.whole().toMillis(), TimeUnit.MILLISECONDS));
         } catch (TimeoutException slow) {
-            return none("%s did not answer within %d s"
-                    .formatted(address.getHost(), settings.whole().toSeconds()));
+            return none(ForecastWords.NOT_WITHIN.with(
+                    address.getHost(), settings.whole().toSeconds()));
         } catch (ExecutionException failed) {
             return none(why(address, failed.getCause()));
         } finally {
@@ -65,17 +66,15 @@ public final class SourceClient implements AutoCloseable {
 
     private static String why(URI address, @Nullable Throwable cause) {
         String host = address.getHost();
-        if (cause instanceof HttpConnectTimeoutException) return host + " took no connection in time";
-        if (cause instanceof ConnectException) return host + " cannot be reached";
-        if (cause instanceof HttpTimeoutException) return host + " did not answer in time";
+        if (cause instanceof HttpConnectTimeoutException) return ForecastWords.NO_CONNECTION.with(host);
+        if (cause instanceof ConnectException) return ForecastWords.NOT_REACHED.with(host);
+        if (cause instanceof HttpTimeoutException) return ForecastWords.NOT_IN_TIME.with(host);
         boolean large = cause instanceof IOException
                 && String.valueOf(cause.getMessage()).contains("exceeds capacity");
         return large
-                ? "%s sent more than 8 MiB, which is no forecast of one place".formatted(host)
-                : "the answer of %s broke off (%s)"
-                        .formatted(
-                                host,
-                                cause == null ? "unknown" : cause.getClass().getSimpleName());
+                ? ForecastWords.SENT_TOO_MUCH.with(host)
+                : ForecastWords.BROKE_OFF.with(
+                        host, cause == null ? "?" : cause.getClass().getSimpleName());
     }
 
     private static Answer.None none(String why) {

@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import drylap.forecasts.ForecastSettings;
 import drylap.forecasts.ForecastSource;
+import drylap.forecasts.ForecastWords;
 import drylap.forecasts.formats.GridCell;
 import drylap.kernel.GeoPoint;
 import drylap.sites.Site;
@@ -35,20 +36,17 @@ public final class Sources implements AutoCloseable {
     public Answer ask(ForecastSource source, Site site, @Nullable String cell, Answer.Stamp known)
             throws InterruptedException {
         if (settings.base(source).isBlank())
-            return new Answer.None("no address is set for " + source.words(), false, null);
+            return new Answer.None(ForecastWords.NO_ADDRESS.with(source.words()), false, null);
         try {
             return switch (source) {
                 case US_WEATHER_SERVICE -> gridpoint(site, cell, known);
                 case OPEN_METEO -> client.ask(addresses.openMeteo(site), known);
                 case MET_NORWAY -> client.ask(addresses.metNorway(site), known);
                 case CSV -> client.ask(addresses.csv(site), known);
-                case UPLOAD -> new Answer.None("nobody is asked for a file that was brought in", false, null);
+                case UPLOAD -> new Answer.None(ForecastWords.NOBODY_ASKED.with(), false, null);
             };
         } catch (IllegalArgumentException noAddress) {
-            return new Answer.None(
-                    "the address set for %s is none (%s)".formatted(source.words(), settings.base(source)),
-                    false,
-                    null);
+            return new Answer.None(ForecastWords.BAD_ADDRESS.with(source.words(), settings.base(source)), false, null);
         }
     }
 
@@ -58,12 +56,10 @@ public final class Sources implements AutoCloseable {
         URI where = addresses.gridCell(site);
         return switch (client.ask(where, Answer.Stamp.NONE)) {
             case Answer.None none -> none;
-            case Answer.Unchanged _ -> new Answer.None("%s names no grid cell".formatted(where.getHost()), false, null);
+            case Answer.Unchanged _ -> new Answer.None(ForecastWords.NO_CELL.with(where.getHost()), false, null);
             case Answer.Whole whole -> {
                 String found = GridCell.read(whole.bytes()).orElse(null);
-                if (found == null)
-                    yield new Answer.None(
-                            "%s names no grid cell for this place".formatted(where.getHost()), false, null);
+                if (found == null) yield new Answer.None(ForecastWords.NO_CELL_HERE.with(where.getHost()), false, null);
                 cells.put(site.place(), found);
                 yield client.ask(addresses.gridpoint(found), known);
             }

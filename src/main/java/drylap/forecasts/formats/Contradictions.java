@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import drylap.weather.ForecastHour;
 import java.time.Instant;
 import java.util.List;
@@ -17,10 +18,10 @@ final class Contradictions {
     static void remark(List<ForecastHour> hours, Remarks remarks) {
         remarks.add(
                 starts(hours, hour -> hour.rainMm() >= RAIN_MM && hour.rainProbability() == 0),
-                "contradiction, rain with a chance of 0 %");
+                ForecastWords.RAIN_WITHOUT_CHANCE);
         remarks.add(
                 starts(hours, hour -> hour.rainMm() == 0 && hour.rainProbability() >= NEARLY_SURE),
-                "contradiction, no rain with a chance of 90 % or more");
+                ForecastWords.CHANCE_WITHOUT_RAIN);
     }
 
     private static List<Instant> starts(List<ForecastHour> hours, Predicate<ForecastHour> which) {

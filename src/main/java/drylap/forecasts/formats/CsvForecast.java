@@ -2,6 +2,7 @@ package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReader;
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastWords;
 import drylap.sites.Site;
 import java.io.IOException;
 import java.io.StringReader;
@@ -35,8 +36,8 @@ public final class CsvForecast {
         COLUMNS.put("relative_humidity", Quantity.HUMIDITY);
     }
 
-    private static final String HEADER =
-            "the header hour_start," + String.join(",", COLUMNS.keySet()) + " with site and chance_from where needed";
+    private static final String HEADER = ForecastWords.HEADER.with("hour_start," + String.join(",", COLUMNS.keySet()));
+    private static final String FILE = ForecastWords.THE_FILE.with();
     private static final int PERCENT = 100;
 
     private final Findings findings = new Findings();
@@ -61,14 +62,14 @@ public final class CsvForecast {
             if (header(parser.getHeaderNames())) rows(parser, site);
         } catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
             String reason = String.valueOf(unreadable.getMessage());
-            findings.add("the file", "is no CSV (%s)".formatted(Findings.shown(reason)), "CSV as in RFC 4180");
+            findings.add(FILE, ForecastWords.NO_CSV.with(Findings.shown(reason)), ForecastWords.CSV_STANDARD.with());
         }
         return Normal.of(hours, site, null, findings);
     }
 
     private @Nullable String text(byte[] bytes) {
         if (bytes.length > ForecastReader.MOST_BYTES) {
-            findings.add("the file", "has %d bytes".formatted(bytes.length), "at most 8 MiB");
+            findings.add(FILE, ForecastWords.BYTES.with(bytes.length), ForecastWords.MOST_BYTES.with());
             return null;
         }
         try {
@@ -78,7 +79,7 @@ public final class CsvForecast {
                     .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException malformed) {
-            findings.add("the file", "is not UTF-8", "a file in UTF-8");
+            findings.add(FILE, ForecastWords.NOT_UTF_8.with(), ForecastWords.UTF_8.with());
             return null;
         }
     }
@@ -87,27 +88,28 @@ public final class CsvForecast {
         List<String> needed = new ArrayList<>(COLUMNS.keySet());
         needed.add("hour_start");
         needed.removeAll(names);
-        for (String name : needed) findings.add("line 1, " + name, "is missing from the header", HEADER);
+        for (String name : needed)
+            findings.add(ForecastWords.CELL.with(1, name), ForecastWords.NOT_IN_HEADER.with(), HEADER);
         for (String name : names)
             if (!COLUMNS.containsKey(name)
                     && !List.of("site", "hour_start", "chance_from").contains(name))
-                findings.add("line 1, " + Findings.shown(name), "is not a column of a forecast", HEADER);
+                findings.add(ForecastWords.CELL.with(1, Findings.shown(name)), ForecastWords.NO_COLUMN.with(), HEADER);
         return findings.none();
     }
 
     private void rows(CSVParser parser, Site site) {
         boolean ours = false;
         for (CSVRecord row : parser) {
-            String where = "line " + parser.getCurrentLineNumber();
+            String where = ForecastWords.LINE.with(parser.getCurrentLineNumber());
             if (!row.isConsistent()) {
-                findings.add(where, "has %d cells".formatted(row.size()), "as many cells as the header");
+                findings.add(where, ForecastWords.CELLS.with(row.size()), ForecastWords.AS_MANY_CELLS.with());
                 continue;
             }
             if (row.isMapped("site") && !row.get("site").equals(site.id().value())) continue;
             ours = true;
             row(row, where);
         }
-        if (!ours) findings.add("the file", "has no row for site %s".formatted(site.id()), "at least one row for it");
+        if (!ours) findings.add(FILE, ForecastWords.NO_ROW.with(site.id()), ForecastWords.ONE_ROW.with());
     }
 
     private void row(CSVRecord row, String where) {
@@ -117,7 +119,7 @@ public final class CsvForecast {
         Instant from = shared ? instant(row, "chance_from", where) : start;
         if (from == null) return;
         if (from.isAfter(start))
-            findings.add(where + ", chance_from", "is after hour_start", "blank, or a time up to hour_start");
+            findings.add(where + ", chance_from", ForecastWords.AFTER_HOUR.with(), ForecastWords.UP_TO_HOUR.with());
         COLUMNS.forEach((name, quantity) -> {
             Double value = number(row, name, where);
             if (value == null) return;
@@ -132,8 +134,8 @@ public final class CsvForecast {
         } catch (DateTimeException unreadable) {
             findings.add(
                     where + ", " + name,
-                    "is no time with an offset (%s)".formatted(Findings.shown(row.get(name))),
-                    "a time such as 2026-04-13T07:00-07:00");
+                    ForecastWords.NO_OFFSET.with(Findings.shown(row.get(name))),
+                    ForecastWords.OFFSET_TIME.with());
             return null;
         }
     }
@@ -147,8 +149,8 @@ public final class CsvForecast {
         } catch (NumberFormatException unreadable) {
             findings.add(
                     where + ", " + name,
-                    "is no number (%s)".formatted(Findings.shown(text)),
-                    "a number with a point, or a blank");
+                    ForecastWords.NO_NUMBER.with(Findings.shown(text)),
+                    ForecastWords.NUMBER_OR_BLANK.with());
             return null;
         }
     }

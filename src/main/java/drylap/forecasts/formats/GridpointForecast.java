@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastWords;
 import drylap.sites.Site;
 import drylap.weather.ForecastInterval;
 import java.time.Instant;
@@ -57,7 +58,8 @@ public final class GridpointForecast {
                 || !corner.isArray()
                 || corner.size() < 2
                 || !corner.get(0).isNumber()
-                || !corner.get(1).isNumber()) geometry.wrong("has no corner", "a polygon of longitudes and latitudes");
+                || !corner.get(1).isNumber())
+            geometry.wrong(ForecastWords.NO_CORNER.with(), ForecastWords.POLYGON.with());
         else Nearness.check(geometry, corner.get(1).doubleValue(), corner.get(0).doubleValue(), site);
     }
 
@@ -73,7 +75,7 @@ public final class GridpointForecast {
         String uom = layer.text("uom");
         DoubleUnaryOperator unit = uom == null ? null : quantity.from(uom);
         if (uom != null && unit == null)
-            layer.wrong("is told in an unknown unit (%s)".formatted(Findings.shown(uom)), quantity.acceptedUnits());
+            layer.wrong(ForecastWords.TOLD_IN_UNIT.with(Findings.shown(uom)), quantity.acceptedUnits());
         return unit;
     }
 
@@ -106,12 +108,9 @@ public final class GridpointForecast {
             ForecastInterval interval = ForecastInterval.parse(text);
             if (interval.length().toHours() <= Hours.MOST) return interval;
             told.wrong(
-                    "has an interval too long (%s)".formatted(Findings.shown(text)),
-                    "at most %d hours".formatted(Hours.MOST));
+                    ForecastWords.LONG_INTERVAL.with(Findings.shown(text)), ForecastWords.MOST_HOURS.with(Hours.MOST));
         } catch (IllegalArgumentException unreadable) {
-            told.wrong(
-                    "has a validTime that is no interval (%s)".formatted(Findings.shown(text)),
-                    "a time with offset, a slash and whole hours, such as 2024-02-23T12:00:00Z/PT6H,");
+            told.wrong(ForecastWords.NO_INTERVAL.with(Findings.shown(text)), ForecastWords.INTERVAL.with());
         }
         return null;
     }

@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import drylap.forecasts.PeriodChance;
 import java.time.Duration;
 import java.time.Instant;
@@ -99,10 +100,7 @@ final class Hours {
         if (!inStep(where, hour)) return;
         @Nullable Told before = of(quantity).putIfAbsent(hour, value);
         if (before != null)
-            findings.add(
-                    where,
-                    "tells the %s of the hour from %s again".formatted(quantity.words(), hour),
-                    "each hour once");
+            findings.add(where, ForecastWords.AGAIN.with(quantity.words(), hour), ForecastWords.ONCE.with());
         hours.add(hour);
         if (hours.size() > MOST) tooMany(where, hours.size());
     }
@@ -111,15 +109,13 @@ final class Hours {
         if (hours.isEmpty()) return true;
         boolean inStep = Duration.between(hours.first(), hour).toSeconds() % HOUR.toSeconds() == 0
                 && hour.getNano() == hours.first().getNano();
-        if (!inStep) findings.add(where, "is out of step (%s)".formatted(hour), "whole hours from " + hours.first());
+        if (!inStep)
+            findings.add(where, ForecastWords.OUT_OF_STEP.with(hour), ForecastWords.IN_STEP.with(hours.first()));
         return inStep;
     }
 
     private void tooMany(String where, int count) {
         full = true;
-        findings.add(
-                where,
-                "reaches over %d hours or more".formatted(count),
-                "a forecast of at most %d hours".formatted(MOST));
+        findings.add(where, ForecastWords.TOO_FAR.with(count), ForecastWords.AS_FAR.with(MOST));
     }
 }

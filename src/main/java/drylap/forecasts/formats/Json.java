@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReader;
+import drylap.forecasts.ForecastWords;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -17,6 +18,12 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** A part of a JSON answer with the path to it; what is missing or of another kind is written down where it was looked for. */
 record Json(JsonNode node, String path, Findings findings) {
+    static final String ANSWER = ForecastWords.THE_ANSWER.with();
+
+    private static final String OBJECT = ForecastWords.AN_OBJECT.with();
+    private static final String LIST = ForecastWords.A_LIST.with();
+    private static final String TEXT = ForecastWords.A_TEXT.with();
+    private static final String NUMBER = ForecastWords.A_NUMBER.with();
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxDocumentLength(ForecastReader.MOST_BYTES)
@@ -31,20 +38,18 @@ record Json(JsonNode node, String path, Findings findings) {
     /** The whole answer; null, with the reason found, where it is no JSON object. */
     static @Nullable Json read(byte[] bytes, Findings findings) {
         if (bytes.length > ForecastReader.MOST_BYTES) {
-            findings.add("the answer", "has %d bytes".formatted(bytes.length), "at most 8 MiB");
+            findings.add(ANSWER, ForecastWords.BYTES.with(bytes.length), ForecastWords.MOST_BYTES.with());
             return null;
         }
         try {
             JsonNode node = MAPPER.readTree(bytes);
             if (node.isObject()) return new Json(node, "", findings);
-            findings.add("the answer", "is no JSON object", "a JSON object");
+            findings.add(ANSWER, ForecastWords.NO_JSON_OBJECT.with(), ForecastWords.JSON_OBJECT.with());
         } catch (JacksonException unreadable) {
             var place = unreadable.getLocation();
-            String where = place == null
-                    ? "the answer"
-                    : "line %d, column %d".formatted(place.getLineNr(), place.getColumnNr());
+            String where = place == null ? ANSWER : ForecastWords.AT.with(place.getLineNr(), place.getColumnNr());
             String reason = unreadable.getOriginalMessage().lines().findFirst().orElse("");
-            findings.add(where, "is no JSON (%s)".formatted(Findings.shown(reason)), "whole JSON in UTF-8");
+            findings.add(where, ForecastWords.NO_JSON.with(Findings.shown(reason)), ForecastWords.JSON.with());
         }
         return null;
     }
@@ -58,14 +63,14 @@ record Json(JsonNode node, String path, Findings findings) {
 
     @Nullable
     Json object(String name) {
-        Json member = there(name, "an object");
-        return member == null || member.is(member.node.isObject(), "an object") ? member : null;
+        Json member = there(name, OBJECT);
+        return member == null || member.is(member.node.isObject(), OBJECT) ? member : null;
     }
 
     @Nullable
     List<Json> list(String name) {
-        Json member = there(name, "a list");
-        if (member == null || !member.is(member.node.isArray(), "a list")) return null;
+        Json member = there(name, LIST);
+        if (member == null || !member.is(member.node.isArray(), LIST)) return null;
         return IntStream.range(0, member.node.size())
                 .mapToObj(i -> new Json(member.node.get(i), "%s[%d]".formatted(member.path, i), findings))
                 .toList();
@@ -73,24 +78,24 @@ record Json(JsonNode node, String path, Findings findings) {
 
     @Nullable
     String text(String name) {
-        Json member = there(name, "a text");
+        Json member = there(name, TEXT);
         return member == null ? null : member.text();
     }
 
     @Nullable
     String text() {
-        return is(node.isString(), "a text") ? node.stringValue() : null;
+        return is(node.isString(), TEXT) ? node.stringValue() : null;
     }
 
     @Nullable
     Double number(String name) {
-        Json member = there(name, "a number");
+        Json member = there(name, NUMBER);
         return member == null ? null : member.number();
     }
 
     @Nullable
     Double number() {
-        return is(node.isNumber(), "a number") ? node.doubleValue() : null;
+        return is(node.isNumber(), NUMBER) ? node.doubleValue() : null;
     }
 
     /** A time that says its offset. */
@@ -101,7 +106,10 @@ record Json(JsonNode node, String path, Findings findings) {
         try {
             return OffsetDateTime.parse(text).toInstant();
         } catch (DateTimeException unreadable) {
-            findings.add(inner(name), "is no time (%s)".formatted(Findings.shown(text)), "a time with its offset");
+            findings.add(
+                    inner(name),
+                    ForecastWords.NO_TIME.with(Findings.shown(text)),
+                    ForecastWords.TIME_WITH_OFFSET.with());
             return null;
         }
     }
@@ -111,22 +119,25 @@ record Json(JsonNode node, String path, Findings findings) {
     }
 
     void wrong(String wrong, String accepted) {
-        findings.add(path.isEmpty() ? "the answer" : path, wrong, accepted);
+        findings.add(path.isEmpty() ? ANSWER : path, wrong, accepted);
     }
 
     private @Nullable Json there(String name, String accepted) {
         Json member = maybe(name);
-        if (member == null) findings.add(inner(name), node.has(name) ? "is null" : "is missing", accepted);
+        if (member == null)
+            findings.add(
+                    inner(name), (node.has(name) ? ForecastWords.IS_NULL : ForecastWords.IS_MISSING).with(), accepted);
         return member;
     }
 
     private boolean is(boolean right, String accepted) {
-        if (!right) wrong("is %s".formatted(kind()), accepted);
+        if (!right) wrong(kind(), accepted);
         return right;
     }
 
     private String kind() {
-        return node.isContainer() ? node.isArray() ? "a list" : "an object" : Findings.shown(node.toString());
+        if (!node.isContainer()) return ForecastWords.HOLDS.with(Findings.shown(node.toString()));
+        return (node.isArray() ? ForecastWords.IS_A_LIST : ForecastWords.IS_AN_OBJECT).with();
     }
 
     private String inner(String name) {

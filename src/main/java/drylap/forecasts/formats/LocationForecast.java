@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastWords;
 import drylap.sites.Site;
 import java.time.Duration;
 import java.time.Instant;
@@ -49,7 +50,8 @@ public final class LocationForecast {
         Double latitude =
                 place == null || place.size() < 2 ? null : place.get(1).number();
         if (longitude != null && latitude != null) Nearness.check(geometry, latitude, longitude, site);
-        else if (place != null && place.size() < 2) geometry.wrong("is no place", "a longitude and a latitude");
+        else if (place != null && place.size() < 2)
+            geometry.wrong(ForecastWords.NO_PLACE.with(), ForecastWords.A_PLACE.with());
     }
 
     private static List<Instant> times(List<Json> series) {
@@ -58,9 +60,7 @@ public final class LocationForecast {
             Instant time = step.instant("time");
             if (time == null) return List.of();
             if (!times.isEmpty() && Duration.between(times.getLast(), time).toHours() < 1)
-                step.wrong(
-                        "is not after the step before (%s after %s)".formatted(time, times.getLast()),
-                        "steps in order, each at least an hour after the other,");
+                step.wrong(ForecastWords.NOT_AFTER_STEP.with(time, times.getLast()), ForecastWords.STEPS.with());
             times.add(time);
         }
         return times;

@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -94,7 +95,7 @@ final class LocationSteps {
         Double rain = details == null ? null : value(details, Quantity.RAIN);
         if (details == null || rain == null) return;
         String fault = Quantity.RAIN.fault(rain);
-        if (fault != null) details.wrong("%s %s".formatted(name(Quantity.RAIN), fault), Quantity.RAIN.accepted());
+        if (fault != null) details.findings().add(where(details, Quantity.RAIN), fault, Quantity.RAIN.accepted());
         else hours.put(where(details, Quantity.RAIN), Quantity.RAIN, time, LONG_STEP_H, rain / LONG_STEP_H);
         if (details.maybe(name(Quantity.CHANCE)) == null) return;
         Double chance = value(details, Quantity.CHANCE);
@@ -113,8 +114,7 @@ final class LocationSteps {
         DoubleUnaryOperator unit = told == null ? null : quantity.from(told);
         if (told != null && unit == null)
             units.wrong(
-                    "%s is an unknown unit (%s)".formatted(name(quantity), Findings.shown(told)),
-                    quantity.acceptedUnits());
+                    ForecastWords.UNKNOWN_UNIT_OF.with(name(quantity), Findings.shown(told)), quantity.acceptedUnits());
         return Optional.ofNullable(unit);
     }
 

@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastWords;
 import drylap.forecasts.PeriodChance;
 import drylap.forecasts.ReadForecast;
 import drylap.sites.Site;
@@ -103,8 +104,8 @@ final class Normal {
         if (hours.all().last().isBefore(end)) return;
         String missing =
                 String.join(", ", missing(end).stream().map(Quantity::words).toList());
-        remarks.add("ends at %s: the next hour has no %s"
-                .formatted(remarks.time(end), missing.isEmpty() ? "values" : missing));
+        remarks.add(
+                ForecastWords.ENDS.with(remarks.time(end), missing.isEmpty() ? ForecastWords.VALUES.with() : missing));
     }
 
     private ForecastReading nothing() {
@@ -117,9 +118,9 @@ final class Normal {
                         .map(one -> one.getKey().words())
                         .toList());
         findings.add(
-                "the answer",
-                without.isEmpty() ? "has no hour of which all is told" : "tells no " + without,
-                "at least one hour with rain amount, wind, direction and temperature");
+                Json.ANSWER,
+                without.isEmpty() ? ForecastWords.NO_WHOLE_HOUR.with() : ForecastWords.TELLS_NO.with(without),
+                ForecastWords.WHOLE_HOUR.with());
         return findings.refused();
     }
 

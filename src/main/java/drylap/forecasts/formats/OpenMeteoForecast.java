@@ -1,6 +1,7 @@
 package drylap.forecasts.formats;
 
 import drylap.forecasts.ForecastReading;
+import drylap.forecasts.ForecastWords;
 import drylap.sites.Site;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -57,8 +58,9 @@ public final class OpenMeteoForecast {
     private boolean refusal(Json root) {
         boolean refused = root.node().path("error").asBoolean(false);
         if (refused) {
-            String reason = root.node().path("reason").asString("no reason given");
-            findings.add("reason", "the source refuses: " + Findings.shown(reason), "hourly values");
+            String reason = root.node().path("reason").asString(ForecastWords.NO_REASON.with());
+            findings.add(
+                    "reason", ForecastWords.SOURCE_REFUSES.with(Findings.shown(reason)), ForecastWords.HOURLY.with());
         }
         return refused;
     }
@@ -68,7 +70,8 @@ public final class OpenMeteoForecast {
         String format = units.text("time");
         if (told == null || format == null) return List.of();
         boolean unix = format.equals("unixtime");
-        if (!unix && !format.equals("iso8601")) findings.add("hourly_units.time", "is unknown", "iso8601 or unixtime");
+        if (!unix && !format.equals("iso8601"))
+            findings.add("hourly_units.time", ForecastWords.UNKNOWN.with(), ForecastWords.TIME_FORMATS.with());
         ZoneOffset offset = unix ? ZoneOffset.UTC : offset(root);
         if (!findings.none() || offset == null) return List.of();
         List<Instant> times = new ArrayList<>();
@@ -76,9 +79,7 @@ public final class OpenMeteoForecast {
             Instant time = unix ? unix(one) : local(one, offset);
             if (time == null) return List.of();
             if (!times.isEmpty() && !time.equals(times.getLast().plus(Hours.HOUR))) {
-                one.wrong(
-                        "does not follow the hour before (%s after %s)".formatted(time, times.getLast()),
-                        "one time an hour, in order, at the one offset of utc_offset_seconds also where the clocks change,");
+                one.wrong(ForecastWords.NOT_NEXT.with(time, times.getLast()), ForecastWords.NEXT.with());
                 return List.of();
             }
             times.add(time);
@@ -91,7 +92,7 @@ public final class OpenMeteoForecast {
         if (seconds == null) return null;
         if (Math.abs(seconds) <= 18 * 3600 && seconds == Math.rint(seconds))
             return ZoneOffset.ofTotalSeconds(seconds.intValue());
-        findings.add("utc_offset_seconds", "is too large (%s)".formatted(seconds), "at most 18 hours in seconds");
+        findings.add("utc_offset_seconds", ForecastWords.TOO_LARGE.with(seconds), ForecastWords.MOST_OFFSET.with());
         return null;
     }
 
@@ -99,7 +100,7 @@ public final class OpenMeteoForecast {
         Double seconds = one.number();
         if (seconds == null) return null;
         if (seconds >= 0 && seconds < 1e10) return Instant.ofEpochSecond(seconds.longValue());
-        one.wrong("is no time (%s)".formatted(seconds), "seconds since 1970");
+        one.wrong(ForecastWords.NO_TIME.with(seconds), ForecastWords.SECONDS.with());
         return null;
     }
 
@@ -109,7 +110,7 @@ public final class OpenMeteoForecast {
         try {
             return LocalDateTime.parse(text).toInstant(offset);
         } catch (DateTimeException unreadable) {
-            one.wrong("is no time (%s)".formatted(Findings.shown(text)), "a time such as 2026-11-25T00:00");
+            one.wrong(ForecastWords.NO_TIME.with(Findings.shown(text)), ForecastWords.LOCAL_TIME.with());
             return null;
         }
     }
@@ -124,8 +125,8 @@ public final class OpenMeteoForecast {
         if (values.size() != times.size()) {
             findings.add(
                     "hourly." + name,
-                    "has %d values for %d times".formatted(values.size(), times.size()),
-                    "one value for each time");
+                    ForecastWords.VALUES_FOR_TIMES.with(values.size(), times.size()),
+                    ForecastWords.VALUE_FOR_TIME.with());
             return;
         }
         for (int i = 0; i < values.size(); i++) {
@@ -141,7 +142,7 @@ public final class OpenMeteoForecast {
         if (told != null && unit == null)
             findings.add(
                     "hourly_units." + name,
-                    "is an unknown unit (%s)".formatted(Findings.shown(told)),
+                    ForecastWords.UNKNOWN_UNIT.with(Findings.shown(told)),
                     quantity.acceptedUnits());
         return unit;
     }

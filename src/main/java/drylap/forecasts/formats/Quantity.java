@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import drylap.weather.WindSpeed;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -7,13 +8,13 @@ import org.jspecify.annotations.Nullable;
 
 /** What is told of an hour: its unit here, the units it is told in elsewhere, and what it may be. */
 enum Quantity {
-    RAIN("rain amount", "mm", 0, 500, Units.LENGTH),
-    CHANCE("chance of rain", "percent", 0, 100, Units.PERCENT),
-    WIND("wind speed", "m/s", 0, 150, Units.SPEED),
-    GUST("gust speed", "m/s", 0, 150, Units.SPEED),
-    WIND_FROM("wind direction", "degrees", 0, 360, Units.ANGLE),
-    TEMPERATURE("temperature", "°C", -90, 70, Units.HEAT),
-    HUMIDITY("relative humidity", "percent", 0, 100, Units.PERCENT);
+    RAIN(ForecastWords.RAIN, "mm", 0, 500, Units.LENGTH),
+    CHANCE(ForecastWords.CHANCE, ForecastWords.PERCENT.with(), 0, 100, Units.PERCENT),
+    WIND(ForecastWords.WIND, "m/s", 0, 150, Units.SPEED),
+    GUST(ForecastWords.GUST, "m/s", 0, 150, Units.SPEED),
+    WIND_FROM(ForecastWords.WIND_FROM, ForecastWords.DEGREES.with(), 0, 360, Units.ANGLE),
+    TEMPERATURE(ForecastWords.TEMPERATURE, "°C", -90, 70, Units.HEAT),
+    HUMIDITY(ForecastWords.HUMIDITY, ForecastWords.PERCENT.with(), 0, 100, Units.PERCENT);
 
     private final String words;
     private final String unit;
@@ -21,8 +22,8 @@ enum Quantity {
     private final double most;
     private final Map<String, DoubleUnaryOperator> units;
 
-    Quantity(String words, String unit, double least, double most, Map<String, DoubleUnaryOperator> units) {
-        this.words = words;
+    Quantity(ForecastWords words, String unit, double least, double most, Map<String, DoubleUnaryOperator> units) {
+        this.words = words.with();
         this.unit = unit;
         this.least = least;
         this.most = most;
@@ -45,25 +46,25 @@ enum Quantity {
     }
 
     String acceptedUnits() {
-        return "one of the units "
-                + String.join(", ", units.keySet().stream().sorted().toList());
+        return ForecastWords.UNITS.with(
+                String.join(", ", units.keySet().stream().sorted().toList()));
     }
 
     /** What is wrong with a value in our unit; null where nothing is. */
     @Nullable
     String fault(double value) {
-        if (!Double.isFinite(value)) return "is not finite";
+        if (!Double.isFinite(value)) return ForecastWords.NOT_FINITE.with();
         if (value < least)
-            return value < 0 && least == 0 ? "is negative (%s)".formatted(number(value)) : tooSmall(value);
-        return value > most ? "is too large (%s)".formatted(number(value)) : null;
+            return value < 0 && least == 0 ? ForecastWords.NEGATIVE.with(number(value)) : tooSmall(value);
+        return value > most ? ForecastWords.TOO_LARGE.with(number(value)) : null;
     }
 
     private static String tooSmall(double value) {
-        return "is too small (%s)".formatted(number(value));
+        return ForecastWords.TOO_SMALL.with(number(value));
     }
 
     String accepted() {
-        return "a number of %s from %s to %s".formatted(unit, number(least), number(most));
+        return ForecastWords.RANGE.with(unit, number(least), number(most));
     }
 
     static String number(double value) {

@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -24,8 +25,8 @@ final class Remarks {
     }
 
     /** One sentence for however many hours; none for no hour. */
-    void add(List<Instant> hours, String what) {
-        if (!hours.isEmpty()) add("%s: %s from %s".formatted(what, count(hours.size()), time(hours.getFirst())));
+    void add(List<Instant> hours, ForecastWords what) {
+        if (!hours.isEmpty()) add(sentence(hours, what));
     }
 
     /** A gust is the most of a wind, so it cannot be below the mean: the mean then stands for it. */
@@ -41,13 +42,15 @@ final class Remarks {
 
     List<String> sentences() {
         List<String> all = new ArrayList<>(sentences);
-        if (!gustsBelowMeans.isEmpty())
-            all.add("contradiction, gust below the mean wind, which stands for it: %s from %s"
-                    .formatted(count(gustsBelowMeans.size()), time(gustsBelowMeans.getFirst())));
+        if (!gustsBelowMeans.isEmpty()) all.add(sentence(gustsBelowMeans, ForecastWords.GUST_BELOW_MEAN));
         return all;
     }
 
+    private String sentence(List<Instant> hours, ForecastWords what) {
+        return what.with(count(hours.size()), time(hours.getFirst()));
+    }
+
     private static String count(int hours) {
-        return hours == 1 ? "1 hour" : hours + " hours";
+        return hours == 1 ? ForecastWords.ONE_HOUR.with() : ForecastWords.HOURS.with(hours);
     }
 }

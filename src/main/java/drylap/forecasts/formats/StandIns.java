@@ -1,5 +1,6 @@
 package drylap.forecasts.formats;
 
+import drylap.forecasts.ForecastWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ final class StandIns {
     void bridgeShortGaps() {
         TreeSet<Instant> bridged = new TreeSet<>();
         for (Quantity quantity : Quantity.values()) bridge(quantity, bridged);
-        remarks.add(List.copyOf(bridged), "missing values, for which the worse of those before and after stand");
+        remarks.add(List.copyOf(bridged), ForecastWords.GAP);
     }
 
     private void bridge(Quantity quantity, TreeSet<Instant> bridged) {
@@ -67,7 +68,7 @@ final class StandIns {
             double chance = rain.value() >= WET_MM ? 100 : 0;
             if (hours.of(Quantity.CHANCE).putIfAbsent(hour, new Hours.Told(chance, hour)) == null) stoodIn.add(hour);
         });
-        remarks.add(stoodIn, "no chance of rain told, so rain of 0.1 mm or more counts as certain and less as none");
+        remarks.add(stoodIn, ForecastWords.NO_CHANCE);
     }
 
     void gustsFromMeans() {
@@ -76,7 +77,7 @@ final class StandIns {
             double gust = Math.min(MOST_GUST, GUST_OVER_MEAN * mean.value());
             if (hours.of(Quantity.GUST).putIfAbsent(hour, new Hours.Told(gust, hour)) == null) stoodIn.add(hour);
         });
-        remarks.add(stoodIn, "no gusts told, so 1.6 times the mean wind stands for them");
+        remarks.add(stoodIn, ForecastWords.NO_GUST);
     }
 
     /** Nothing is worked out from it yet; the damp side stands where it is not told. */

@@ -1,5 +1,6 @@
 package drylap.intake.csv;
 
+import drylap.intake.FolderWords;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,11 +13,11 @@ import org.jspecify.annotations.Nullable;
 
 /** How dates, times and names stand in a cell; each reader answers null where the cell is something else. */
 final class Cell {
-    static final String TEXT = "a name of 1 to 100 characters without spaces around it";
-    static final String DATE = "a date such as 2026-04-13, from the year 2000 to 2099,";
-    static final String CLOCK = "a time such as 07:30, from 00:00 to 23:59,";
-    static final String INSTANT = "a time such as 2026-04-13T07:00-07:00, from the year 2000 to 2099,";
-    static final String ZONE = "an IANA time zone such as America/Los_Angeles";
+    static final String TEXT = FolderWords.NAME.with();
+    static final String DATE = FolderWords.DATE.with();
+    static final String CLOCK = FolderWords.CLOCK.with();
+    static final String INSTANT = FolderWords.INSTANT.with();
+    static final String ZONE = FolderWords.ZONE.with();
 
     private static final int LONGEST_TEXT = 100;
     private static final Pattern DATE_SHAPE = Pattern.compile("20\\d\\d-\\d\\d-\\d\\d");
@@ -27,10 +28,10 @@ final class Cell {
     private Cell() {}
 
     static @Nullable String faultOfText(String value) {
-        if (value.isBlank()) return "is blank";
-        if (!value.strip().equals(value)) return "has spaces around it";
-        if (value.codePoints().anyMatch(Character::isISOControl)) return "holds a control character";
-        return value.length() > LONGEST_TEXT ? "is too long" : null;
+        if (value.isBlank()) return FolderWords.BLANK.with();
+        if (!value.strip().equals(value)) return FolderWords.SPACES.with();
+        if (value.codePoints().anyMatch(Character::isISOControl)) return FolderWords.CONTROL.with();
+        return value.length() > LONGEST_TEXT ? FolderWords.TOO_LONG.with() : null;
     }
 
     static @Nullable LocalDate date(String value) {

@@ -1,5 +1,6 @@
 package drylap.intake.csv;
 
+import drylap.intake.FolderWords;
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -13,27 +14,26 @@ public record Range(String unit, double least, double most, boolean whole) {
     /** What is wrong with the value, or null. */
     @Nullable
     String fault(String value) {
-        if (value.isBlank()) return "is blank";
-        if (!NUMBER.matcher(value).matches()) return whole ? "is not a whole number" : "is not a number";
+        if (value.isBlank()) return FolderWords.BLANK.with();
+        if (!NUMBER.matcher(value).matches()) return (whole ? FolderWords.NOT_WHOLE : FolderWords.NOT_NUMBER).with();
         double number = Double.parseDouble(value);
-        if (!Double.isFinite(number)) return "is not finite";
-        if (whole && !WHOLE.matcher(value).matches()) return "is not a whole number";
-        if (number < 0 && least >= 0) return "is negative";
-        if (number < least) return "is too small";
-        return number > most ? "is too large" : null;
+        if (!Double.isFinite(number)) return FolderWords.NOT_FINITE.with();
+        if (whole && !WHOLE.matcher(value).matches()) return FolderWords.NOT_WHOLE.with();
+        if (number < 0 && least >= 0) return FolderWords.NEGATIVE.with();
+        if (number < least) return FolderWords.TOO_SMALL.with();
+        return number > most ? FolderWords.TOO_LARGE.with() : null;
     }
 
     /** As {@link #fault}, for decimals without an exponent and with at most twelve digits after the point. */
     @Nullable
     String faultOfPlain(String value) {
         String fault = fault(value);
-        return fault == null && !PLAIN.matcher(value).matches() ? "is not a plain decimal number" : fault;
+        return fault == null && !PLAIN.matcher(value).matches() ? FolderWords.NOT_PLAIN.with() : fault;
     }
 
     String text() {
-        return "a %s%s from %s to %s"
-                .formatted(
-                        whole ? "whole number" : "number", unit.isEmpty() ? "" : " of " + unit, end(least), end(most));
+        if (unit.isEmpty()) return (whole ? FolderWords.WHOLE : FolderWords.NUMBER).with(end(least), end(most));
+        return (whole ? FolderWords.WHOLE_OF : FolderWords.NUMBER_OF).with(unit, end(least), end(most));
     }
 
     private static String end(double end) {

@@ -1,5 +1,6 @@
 package drylap.intake.csv;
 
+import drylap.intake.FolderWords;
 import drylap.kernel.Coded;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -93,39 +94,46 @@ public final class Row {
     }
 
     public <E extends Enum<E> & Coded> E coded(String column, Class<E> type) {
-        String accepted = "one of " + Coded.codes(type);
+        String accepted = FolderWords.ONE_OF.with(Coded.codes(type));
         return Coded.parse(type, raw(column))
                 .orElseGet(() -> standIn(
-                        column, blank(column) ? "is blank" : "is unknown", accepted, type.getEnumConstants()[0]));
+                        column,
+                        (blank(column) ? FolderWords.BLANK : FolderWords.UNKNOWN).with(),
+                        accepted,
+                        type.getEnumConstants()[0]));
     }
 
     public LocalDate date(String column) {
-        return parsed(column, Cell::date, "is not a date", Cell.DATE, STAND_IN);
+        return parsed(column, Cell::date, FolderWords.NO_DATE, Cell.DATE, STAND_IN);
     }
 
     public LocalTime clock(String column) {
-        return parsed(column, Cell::clock, "is not a time of day", Cell.CLOCK, LocalTime.MIDNIGHT);
+        return parsed(column, Cell::clock, FolderWords.NO_CLOCK, Cell.CLOCK, LocalTime.MIDNIGHT);
     }
 
     public Instant instant(String column) {
-        return parsed(column, Cell::instant, "is not a time with an offset", Cell.INSTANT, Instant.EPOCH);
+        return parsed(column, Cell::instant, FolderWords.NO_INSTANT, Cell.INSTANT, Instant.EPOCH);
     }
 
     public ZoneId zone(String column) {
-        return parsed(column, Cell::zone, "is not a known time zone", Cell.ZONE, java.time.ZoneOffset.UTC);
+        return parsed(column, Cell::zone, FolderWords.NO_ZONE, Cell.ZONE, java.time.ZoneOffset.UTC);
     }
 
     /** {@code yes} or {@code no}; absent or blank is no. */
     public boolean yes(String column) {
         String value = raw(column);
         if (value.equals("yes")) return true;
-        if (!value.isEmpty() && !value.equals("no")) wrong(column, "is neither yes nor no", "yes, no or blank");
+        if (!value.isEmpty() && !value.equals("no"))
+            wrong(column, FolderWords.NEITHER.with(), FolderWords.YES_OR_NO.with());
         return false;
     }
 
-    private <T> T parsed(String column, Function<String, @Nullable T> parse, String fault, String accepted, T standIn) {
+    private <T> T parsed(
+            String column, Function<String, @Nullable T> parse, FolderWords fault, String accepted, T standIn) {
         T value = parse.apply(raw(column));
-        return value != null ? value : standIn(column, blank(column) ? "is blank" : fault, accepted, standIn);
+        return value != null
+                ? value
+                : standIn(column, (blank(column) ? FolderWords.BLANK : fault).with(), accepted, standIn);
     }
 
     private <T> T standIn(String column, String fault, String accepted, T standIn) {

@@ -1,5 +1,6 @@
 package drylap.intake.csv;
 
+import drylap.intake.FolderWords;
 import drylap.intake.Problem;
 import drylap.intake.Problems;
 import java.io.IOException;
@@ -82,7 +83,11 @@ public final class Table {
     public void each(Consumer<Row> reader) {
         int malformed = bytes.firstMalformed();
         if (malformed >= 0) {
-            reportLoss(bytes.lineOf(malformed), "is not UTF-8", "byte " + bytes.hex(malformed), "a file in UTF-8");
+            reportLoss(
+                    bytes.lineOf(malformed),
+                    FolderWords.NOT_UTF_8.with(),
+                    FolderWords.BYTE.with(bytes.hex(malformed)),
+                    FolderWords.UTF_8.with());
             return;
         }
         try (CSVParser parser = FORMAT.parse(bytes.reader())) {
@@ -108,8 +113,7 @@ public final class Table {
                 }
             }
         } catch (UncheckedIOException e) {
-            reportLoss(
-                    line, "has quotes that do not pair up", "", "a cell in \"quotes\" with each inner quote doubled");
+            reportLoss(line, FolderWords.QUOTES.with(), "", FolderWords.PAIRED.with());
         }
     }
 
@@ -125,13 +129,13 @@ public final class Table {
         boolean good = true;
         for (int i = 0; i < cells.size(); i++) {
             String name = cells.get(i);
-            if (!header.columns().contains(name)) good = wrongHeader(line, name, "is not a column of this file");
-            else if (places.put(name, i) != null) good = wrongHeader(line, name, "stands twice in the header");
+            if (!header.columns().contains(name)) good = wrongHeader(line, name, FolderWords.NO_COLUMN);
+            else if (places.put(name, i) != null) good = wrongHeader(line, name, FolderWords.COLUMN_TWICE);
         }
         List<String> missing = header.required().stream()
                 .filter(column -> !places.containsKey(column))
                 .toList();
-        for (String column : missing) good = wrongHeader(line, column, "is missing from the header");
+        for (String column : missing) good = wrongHeader(line, column, FolderWords.NOT_IN_HEADER);
         return good;
     }
 
@@ -141,16 +145,21 @@ public final class Table {
         report(line, "", wrong, value, accepted);
     }
 
-    private boolean wrongHeader(int line, String column, String wrong) {
+    private boolean wrongHeader(int line, String column, FolderWords wrong) {
         complete = false;
-        report(line, column.isBlank() ? "header" : column, wrong, "", "the header " + header.text());
+        report(
+                line,
+                column.isBlank() ? FolderWords.HEADER.with() : column,
+                wrong.with(),
+                "",
+                FolderWords.THE_HEADER.with(header.text()));
         return false;
     }
 
     private void row(CSVRecord cells, int line, Map<String, Integer> places, Consumer<Row> reader) {
         if (cells.size() != places.size()) {
-            String accepted = "a line of %d cells as in the header".formatted(places.size());
-            reportLoss(line, "has the wrong number of cells", Integer.toString(cells.size()), accepted);
+            String accepted = FolderWords.LINE_OF.with(places.size());
+            reportLoss(line, FolderWords.CELLS.with(), Integer.toString(cells.size()), accepted);
             return;
         }
         reader.accept(new Row(this, line, cells, places));

@@ -1,10 +1,12 @@
 package drylap.ui.drawn;
 
 import drylap.forecasts.ForecastProblem;
+import drylap.forecasts.ForecastWords;
 import drylap.forecasts.ReadForecast;
 import drylap.kernel.Rule;
 import drylap.kernel.Rules;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.weather.ForecastHour;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -28,15 +30,18 @@ public record ForecastFile(String summary, List<Day> days, List<String> remarks,
     public record Wrong(String line, String column, String wrong, String accepted) {
         private static final String LINE = "line ";
 
-        public static Wrong of(ForecastProblem problem) {
+        public static Wrong of(Speech say, ForecastProblem problem) {
+            String wrong = say.it(ForecastWords.read(problem.wrong()));
+            String accepted = say.it(ForecastWords.read(problem.accepted()));
             if (!problem.where().startsWith(LINE))
-                return new Wrong("\u2013", "\u2013", problem.where() + " " + problem.wrong(), problem.accepted());
+                return new Wrong(
+                        "\u2013", "\u2013", say.it("{0} {1}", ForecastWords.read(problem.where()), wrong), accepted);
             String[] where = problem.where().substring(LINE.length()).split(", ", 2);
-            return new Wrong(where[0], where.length > 1 ? where[1] : "\u2013", problem.wrong(), problem.accepted());
+            return new Wrong(where[0], where.length > 1 ? where[1] : "\u2013", wrong, accepted);
         }
     }
 
-    public static ForecastFile of(ReadForecast read, Site site, Rules rules, Instant now) {
+    public static ForecastFile of(Speech say, ReadForecast read, Site site, Rules rules, Instant now) {
         List<ForecastHour> hours = read.forecast().hours();
         ZoneId zone = site.zone();
         var byDay = hours.stream()
@@ -44,36 +49,32 @@ public record ForecastFile(String summary, List<Day> days, List<String> remarks,
                         hour -> hour.start().atZone(zone).toLocalDate(), TreeMap::new, Collectors.toList()));
         Instant end = read.forecast().end();
         return new ForecastFile(
-                "%d %s, from %s to %s"
-                        .formatted(
-                                hours.size(),
-                                hours.size() == 1 ? "hour" : "hours",
-                                Words.moment(hours.getFirst().start(), zone),
-                                Words.moment(end, zone)),
+                say.it(
+                        "{0, plural, one {# hour} other {# hours}}, from {1} to {2}",
+                        hours.size(), say.moment(hours.getFirst().start(), zone), say.moment(end, zone)),
                 byDay.entrySet().stream()
-                        .map(day -> day(day.getKey(), day.getValue(), rules))
+                        .map(day -> day(say, day.getKey(), day.getValue(), rules))
                         .toList(),
-                read.remarks(),
+                read.remarks().stream().map(ForecastWords::read).map(say::it).toList(),
                 !end.isAfter(now));
     }
 
-    private static Day day(LocalDate date, List<ForecastHour> hours, Rules rules) {
+    private static Day day(Speech say, LocalDate date, List<ForecastHour> hours, Rules rules) {
         int wet = (int) hours.stream()
                 .filter(hour -> hour.rainMm() >= rules.value(Rule.RAIN_MM)
                         && hour.rainProbability() >= rules.value(Rule.RAIN_P))
                 .count();
         return new Day(
-                Words.weekday(date) + " " + Words.date(date),
+                say.day(date),
                 hours.size(),
                 "%s mm"
                         .formatted(one(
                                 hours.stream().mapToDouble(ForecastHour::rainMm).sum())),
                 wet,
                 "%s m/s".formatted(one(most(hours, ForecastHour::gustMs))),
-                "%s to %s °C"
-                        .formatted(
-                                one(-most(hours, hour -> -hour.temperatureC())),
-                                one(most(hours, ForecastHour::temperatureC))));
+                say.it(
+                        "{0} to {1} °C",
+                        one(-most(hours, hour -> -hour.temperatureC())), one(most(hours, ForecastHour::temperatureC))));
     }
 
     private static double most(List<ForecastHour> hours, ToDoubleFunction<ForecastHour> value) {

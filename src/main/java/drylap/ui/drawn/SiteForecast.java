@@ -3,6 +3,7 @@ package drylap.ui.drawn;
 import drylap.forecasts.FetchState;
 import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastSource;
+import drylap.forecasts.ForecastWords;
 import drylap.forecasts.KeptForecast;
 import drylap.forecasts.LastingRain;
 import drylap.kernel.Rule;
@@ -61,25 +62,34 @@ public record SiteForecast(
                 planned(say, facts, zone, now),
                 facts.choice().source() == null
                         ? ""
-                        : facts.state().map(state -> fetched(state, zone, now)).orElse(""),
-                facts.inUse().map(used -> used.read().remarks()).orElse(List.of()),
+                        : facts.state()
+                                .map(state -> fetched(say, state, zone, now))
+                                .orElse(""),
+                facts.inUse().map(used -> used.read().remarks()).orElse(List.of()).stream()
+                        .map(ForecastWords::read)
+                        .map(say::it)
+                        .toList(),
                 facts.choice().source(),
                 facts.state().map(FetchState::notBefore).filter(now::isBefore).isPresent(),
-                lasting(facts.lasting(), facts.persistence()));
+                lasting(say, facts.lasting(), facts.persistence()));
     }
 
-    private static Lasting lasting(LastingRain lasting, double persistence) {
-        String counted = "the plan counts with %s".formatted(RuleSheet.plain(persistence));
+    private static Lasting lasting(Speech say, LastingRain lasting, double persistence) {
+        String counted = RuleSheet.plain(persistence);
         return switch (lasting) {
             case LastingRain.Unsolved(var why) ->
-                new Lasting("How rain lasts here is not known (%s); %s.".formatted(why, counted), null, "");
+                new Lasting(
+                        say.it("How rain lasts here is not known ({0}); the plan counts with {1}.", why, counted),
+                        null,
+                        "");
             case LastingRain.Solved solved -> {
                 double rounded = solved.rounded(Rule.RAIN_PERSISTENCE.most());
                 yield new Lasting(
-                        "Rain lasts here: one hour's rain goes with the next by %s; %s."
-                                .formatted(solved.words(), counted),
+                        say.it(
+                                "Rain lasts here: one hour's rain goes with the next by {0}; the plan counts with {1}.",
+                                solved.said(), counted),
                         Math.abs(rounded - persistence) < 0.005 ? null : rounded,
-                        solved.whence());
+                        solved.whence().words());
             }
         };
     }
@@ -103,17 +113,17 @@ public record SiteForecast(
         return issued == null ? say.it("no time of issue told") : say.it("issued {0}", say.moment(issued, zone));
     }
 
-    private static String fetched(FetchState state, ZoneId zone, Instant now) {
+    private static String fetched(Speech say, FetchState state, ZoneId zone, Instant now) {
         Instant tried = state.triedAt();
-        if (tried == null || state.outcome() == null) return "Not fetched yet; the first fetch is on its way.";
+        if (tried == null || state.outcome() == null) return say.it("Not fetched yet; the first fetch is on its way.");
         Instant until = state.notBefore();
-        return "Last fetch %s: %s (%s). %s"
-                .formatted(
-                        Words.moment(tried, zone),
-                        state.outcome().words(),
-                        state.words(),
-                        until != null && now.isBefore(until)
-                                ? "The source asked not to be asked before %s.".formatted(Words.moment(until, zone))
-                                : "Next one due %s.".formatted(Words.moment(state.dueAt(), zone)));
+        return say.it(
+                "Last fetch {0}: {1} ({2}). {3}",
+                say.moment(tried, zone),
+                Saying.of(state.outcome().words()),
+                ForecastWords.read(state.words()),
+                until != null && now.isBefore(until)
+                        ? say.it("The source asked not to be asked before {0}.", say.moment(until, zone))
+                        : say.it("Next one due {0}.", say.moment(state.dueAt(), zone)));
     }
 }

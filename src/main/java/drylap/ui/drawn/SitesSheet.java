@@ -36,8 +36,12 @@ public record SitesSheet(List<OneSite> sites) {
             return Hand.of(state, custody);
         }
 
-        Wall.Glyph glyph() {
-            return WallPresenter.glyph(Speech.ENGLISH, state, custody);
+        Wall.Glyph glyph(Speech say) {
+            return WallPresenter.glyph(say, state, custody);
+        }
+
+        boolean exposed() {
+            return glyph(Speech.ENGLISH).water();
         }
 
         boolean finished() {
@@ -46,17 +50,18 @@ public record SitesSheet(List<OneSite> sites) {
     }
 
     public static SitesSheet of(
-            FolderShown shown, List<OpeningState> states, Map<OpeningId, Custody> custodies, Instant now) {
+            Speech say, FolderShown shown, List<OpeningState> states, Map<OpeningId, Custody> custodies, Instant now) {
         Map<FacadeId, List<Standing>> byFacade = states.stream()
                 .map(state -> new Standing(
                         state, custodies.getOrDefault(state.opening().id(), Custody.UNRELEASED)))
                 .collect(Collectors.groupingBy(one -> one.state().opening().facade()));
         return new SitesSheet(shown.folder().sites().stream()
-                .map(site -> site(shown, site, byFacade, now))
+                .map(site -> site(say, shown, site, byFacade, now))
                 .toList());
     }
 
-    private static OneSite site(FolderShown shown, Site site, Map<FacadeId, List<Standing>> byFacade, Instant now) {
+    private static OneSite site(
+            Speech say, FolderShown shown, Site site, Map<FacadeId, List<Standing>> byFacade, Instant now) {
         List<Facade> walls = shown.folder().facades().stream()
                 .filter(facade -> facade.id().site().equals(site.id()) && byFacade.containsKey(facade.id()))
                 .toList();
@@ -67,19 +72,19 @@ public record SitesSheet(List<OneSite> sites) {
                 site.id(),
                 site.name(),
                 site.address().inOneLine(),
-                rain(shown, site, now),
-                counts(all),
+                rain(say, shown, site, now),
+                counts(say, all),
                 walls.stream()
-                        .map(facade -> face(shown, facade, byFacade.getOrDefault(facade.id(), List.of())))
+                        .map(facade -> face(say, shown, facade, byFacade.getOrDefault(facade.id(), List.of())))
                         .toList());
     }
 
-    private static Face face(FolderShown shown, Facade facade, List<Standing> all) {
-        String heading = Words.heading(facade).words();
+    private static Face face(Speech say, FolderShown shown, Facade facade, List<Standing> all) {
+        String heading = say.it(Words.heading(facade));
         return new Face(
                 facade.id(),
                 "%s, %s".formatted(facade.id().facade(), heading),
-                counts(all),
+                counts(say, all),
                 exposed(all),
                 first(all),
                 WallPresenter.wall(
@@ -87,36 +92,35 @@ public record SitesSheet(List<OneSite> sites) {
                         heading,
                         all,
                         one -> one.state().opening().level(),
-                        Standing::glyph));
+                        one -> one.glyph(say)));
     }
 
     private static OpeningId first(List<Standing> all) {
-        Optional<Standing> open =
-                all.stream().filter(one -> one.glyph().water()).findFirst();
+        Optional<Standing> open = all.stream().filter(Standing::exposed).findFirst();
         return open.orElse(all.getFirst()).state().opening().id();
     }
 
     private static int exposed(List<Standing> all) {
-        return (int) all.stream().filter(one -> one.glyph().water()).count();
+        return (int) all.stream().filter(Standing::exposed).count();
     }
 
-    private static String counts(List<Standing> all) {
-        return "%d open to rain now, apron ready at %d of %d, %d released, %d returned, %d finished"
-                .formatted(
-                        exposed(all),
-                        all.stream().filter(one -> one.hand().letGo()).count(),
-                        all.size(),
-                        all.stream().filter(one -> one.hand() == Hand.RELEASED).count(),
-                        all.stream().filter(one -> one.hand() == Hand.RETURNED).count(),
-                        all.stream().filter(Standing::finished).count());
+    private static String counts(Speech say, List<Standing> all) {
+        return say.it(
+                "{0} open to rain now, apron ready at {1} of {2}, {3} released, {4} returned, {5} finished",
+                exposed(all),
+                all.stream().filter(one -> one.hand().letGo()).count(),
+                all.size(),
+                all.stream().filter(one -> one.hand() == Hand.RELEASED).count(),
+                all.stream().filter(one -> one.hand() == Hand.RETURNED).count(),
+                all.stream().filter(Standing::finished).count());
     }
 
-    private static String rain(FolderShown shown, Site site, Instant now) {
+    private static String rain(Speech say, FolderShown shown, Site site, Instant now) {
         var weather = shown.weather(site.id());
         var end = weather.forecastEnd();
-        if (!end.isAfter(now)) return "no forecast from now on";
+        if (!end.isAfter(now)) return say.it("no forecast from now on");
         return weather.nextRain(now)
-                .map(rain -> "next rain " + Words.moment(rain.from(), site.zone()))
-                .orElseGet(() -> "no rain forecast before " + Words.moment(end, site.zone()));
+                .map(rain -> say.it("next rain {0}", say.moment(rain.from(), site.zone())))
+                .orElseGet(() -> say.it("no rain forecast before {0}", say.moment(end, site.zone())));
     }
 }

@@ -93,8 +93,8 @@ final class ForecastDesk {
         return files.look(who, site, bytes);
     }
 
-    ForecastFile file(ReadForecast read, Site site, Rules rules) {
-        return ForecastFile.of(read, site, rules, clock.instant());
+    ForecastFile file(Speech say, ReadForecast read, Site site, Rules rules) {
+        return ForecastFile.of(say, read, site, rules, clock.instant());
     }
 
     ForecastChoiceResult use(Person who, Site site, ReadForecast read, ForecastChoice seen) {

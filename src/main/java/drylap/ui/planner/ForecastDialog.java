@@ -12,6 +12,7 @@ import drylap.forecasts.ForecastChoice;
 import drylap.forecasts.ForecastChoiceResult;
 import drylap.forecasts.ForecastSource;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.shell.TroubleLine;
 import java.util.Arrays;
 import java.util.Optional;
@@ -24,17 +25,18 @@ final class ForecastDialog extends Dialog {
 
     /** A source, or none. */
     private record Way(Optional<ForecastSource> source, String name) {
-        static Way of(@Nullable ForecastSource source) {
-            return new Way(Optional.ofNullable(source), source == null ? OWN : source.words());
+        static Way of(Speech say, @Nullable ForecastSource source) {
+            return new Way(Optional.ofNullable(source), say.it(source == null ? OWN : source.words()));
         }
     }
 
     private final transient ForecastDesk desk;
     private final transient Person who;
     private final transient Runnable after;
+    private final transient Speech say;
     private final Select<Way> source = new Select<>();
-    private final TextField cell = new TextField("Grid cell");
-    private final IntegerField every = new IntegerField("Fetched every (hours)");
+    private final TextField cell = new TextField();
+    private final IntegerField every = new IntegerField();
     private final TroubleLine trouble = new TroubleLine();
     private transient ForecastChoice seen;
 
@@ -43,32 +45,36 @@ final class ForecastDialog extends Dialog {
         this.who = who;
         this.seen = seen;
         this.after = after;
-        setHeaderTitle("Forecast of " + name);
-        source.setLabel("Source");
+        say = new Speech(who.reading());
+        setHeaderTitle(say.it("Forecast of {0}", name));
+        source.setLabel(say.it("Source"));
+        cell.setLabel(say.it("Grid cell"));
+        every.setLabel(say.it("Fetched every (hours)"));
         source.setItemLabelGenerator(Way::name);
         source.setItems(Stream.concat(
-                        Stream.of(Way.of(null)),
+                        Stream.of(Way.of(say, null)),
                         Arrays.stream(ForecastSource.values())
                                 .filter(one -> one.fetched() || one == seen.source())
-                                .map(Way::of))
+                                .map(one -> Way.of(say, one)))
                 .toList());
         source.addValueChangeListener(event ->
                 cell.setVisible(event.getValue().source().equals(Optional.of(ForecastSource.US_WEATHER_SERVICE))));
-        source.setValue(Way.of(seen.source()));
+        source.setValue(Way.of(say, seen.source()));
         cell.setVisible(seen.source() == ForecastSource.US_WEATHER_SERVICE);
-        cell.setHelperText("blank: asked for by the site's place; else such as SEW/125,68");
+        cell.setHelperText(say.it("blank: asked for by the site's place; else such as {0}", "SEW/125,68"));
         if (seen.cell() != null) cell.setValue(seen.cell());
         every.setValue(seen.everyHours());
         every.setStepButtonsVisible(true);
         var fields = new Div(source, cell, every);
         fields.addClassName("fields");
         add(
-                new Paragraph("From the next plan on. The address is asked from this machine, with the site's place."),
+                new Paragraph(say.it(
+                        "From the next plan on. The address is asked from this machine, with the site's place.")),
                 fields,
                 trouble);
-        var save = new Button("Save", _ -> save());
+        var save = new Button(say.it("Save"), _ -> save());
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        getFooter().add(new Button("Cancel", _ -> close()), save);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), save);
     }
 
     private void save() {
@@ -83,7 +89,7 @@ final class ForecastDialog extends Dialog {
                 null);
         switch (desk.choose(who, wanted)) {
             case ForecastChoiceResult.Chosen _ -> done();
-            case ForecastChoiceResult.Refused(var why) -> say(why);
+            case ForecastChoiceResult.Refused(var why) -> trouble.say(say.it(why));
             case ForecastChoiceResult.ChangedMeanwhile(var newer) -> meanwhile(newer);
         }
     }
@@ -96,11 +102,8 @@ final class ForecastDialog extends Dialog {
     /** The person has now seen the newer choice, and decides. */
     private void meanwhile(ForecastChoice newer) {
         seen = newer;
-        say("%s chose %s meanwhile. Nothing of yours was saved. Save again to put yours in its place, or cancel."
-                .formatted(newer.by(), Way.of(newer.source()).name()));
-    }
-
-    private void say(String words) {
-        trouble.say(words);
+        trouble.say(say.it(
+                "{0} chose {1} meanwhile. Nothing of yours was saved. Save again to put yours in its place, or cancel.",
+                newer.by(), Way.of(say, newer.source()).name()));
     }
 }

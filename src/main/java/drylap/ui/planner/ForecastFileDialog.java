@@ -17,6 +17,8 @@ import drylap.forecasts.ReadForecast;
 import drylap.kernel.Rules;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Speech;
+import drylap.ui.components.UploadWords;
 import drylap.ui.components.Uploads;
 import drylap.ui.drawn.ForecastFile;
 import drylap.ui.drawn.ForecastFile.Day;
@@ -31,7 +33,8 @@ final class ForecastFileDialog extends Dialog {
     private final transient Rules rules;
     private final transient Runnable after;
     private final Div outcome = new Div();
-    private final Button use = new Button("Use this forecast", _ -> use());
+    private final Button use;
+    private final transient Speech say;
     private transient ForecastChoice seen;
     private transient @Nullable ReadForecast read;
 
@@ -41,24 +44,27 @@ final class ForecastFileDialog extends Dialog {
         this.site = site;
         this.rules = rules;
         this.after = after;
+        say = new Speech(who.reading());
+        use = new Button(say.it("Use this forecast"), _ -> use());
         seen = desk.choice(who, site.id());
-        setHeaderTitle("Bring in a forecast of " + site.name());
+        setHeaderTitle(say.it("Bring in a forecast of {0}", site.name()));
         addClassName("forecast-file");
         var upload = new Upload(Uploads.inMemory(ForecastReader.MOST_BYTES, this::read));
         upload.setAcceptedFileTypes(".csv");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(ForecastReader.MOST_BYTES);
-        upload.setUploadButton(new Button("Choose a CSV file"));
+        upload.setUploadButton(new Button(say.it("Choose a CSV file")));
+        upload.setI18n(UploadWords.file(say, "CSV"));
         outcome.getElement().setAttribute("role", "status");
         add(
-                new Paragraph(
+                new Paragraph(say.it(
                         "A file with the columns of a job folder's forecast.csv; a column for the site may be left "
-                                + "out, and rows of other sites are passed over. You see first what it says."),
+                                + "out, and rows of other sites are passed over. You see first what it says.")),
                 upload,
                 outcome);
         use.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         use.setEnabled(false);
-        getFooter().add(new Button("Cancel", _ -> close()), use);
+        getFooter().add(new Button(say.it("Cancel"), _ -> close()), use);
     }
 
     /** Called with the page locked, once the file has come. */
@@ -69,7 +75,7 @@ final class ForecastFileDialog extends Dialog {
             case ForecastReading.Refused refused -> refuse(name, refused);
             case ForecastReading.Read(var forecast) -> {
                 read = forecast;
-                preview(name, desk.file(forecast, site, rules));
+                preview(name, desk.file(say, forecast, site, rules));
             }
         }
         use.setEnabled(read != null);
@@ -77,11 +83,13 @@ final class ForecastFileDialog extends Dialog {
 
     private void refuse(String name, ForecastReading.Refused refused) {
         int many = refused.problems().size() + refused.more();
-        trouble("%s cannot be used: %d %s. Nothing was changed."
-                .formatted(name, many, many == 1 ? "problem" : "problems"));
-        NativeTable table = Panels.table("Line", "Column", "What is wrong", "What would be accepted");
+        trouble(say.it(
+                "{0} cannot be used: {1, plural, one {# problem} other {# problems}}. Nothing was changed.",
+                name, many));
+        NativeTable table = Panels.table(
+                say.it("Line"), say.it("Column"), say.it("What is wrong"), say.it("What would be accepted"));
         refused.problems().stream()
-                .map(Wrong::of)
+                .map(problem -> Wrong.of(say, problem))
                 .forEach(wrong -> Panels.row(
                         table,
                         Panels.text(wrong.line()),
@@ -89,17 +97,24 @@ final class ForecastFileDialog extends Dialog {
                         Panels.text(wrong.wrong()),
                         Panels.text(wrong.accepted())));
         outcome.add(scrolled(table));
-        if (refused.more() > 0) outcome.add(new Paragraph("\u2026 and %d more.".formatted(refused.more())));
+        if (refused.more() > 0) outcome.add(new Paragraph(say.it("… and {0} more.", refused.more())));
     }
 
     private void preview(String name, ForecastFile file) {
-        outcome.add(new Paragraph("%s can be used: %s.".formatted(name, file.summary())));
+        outcome.add(new Paragraph(say.it("{0} can be used: {1}.", name, file.summary())));
         if (file.over())
-            trouble("All of it is past: hours from now on would be marked beyond the forecast and count as open.");
+            trouble(say.it(
+                    "All of it is past: hours from now on would be marked beyond the forecast and count as open."));
         if (!file.remarks().isEmpty())
             outcome.add(
                     new UnorderedList(file.remarks().stream().map(ListItem::new).toArray(ListItem[]::new)));
-        NativeTable table = Panels.table("Day", "Hours", "Rain", "Hours of rain", "Strongest gust", "Temperature");
+        NativeTable table = Panels.table(
+                say.it("Day"),
+                say.it("Hours"),
+                say.it("Rain"),
+                say.it("Hours of rain"),
+                say.it("Strongest gust"),
+                say.it("Temperature"));
         file.days().forEach(day -> row(table, day));
         outcome.add(scrolled(table));
     }
@@ -115,12 +130,12 @@ final class ForecastFileDialog extends Dialog {
                 Panels.text(day.temperature()));
     }
 
-    private static Div scrolled(NativeTable table) {
+    private Div scrolled(NativeTable table) {
         var scrolled = new Div(table);
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");
-        scrolled.getElement().setAttribute("aria-label", "What the file says");
+        scrolled.getElement().setAttribute("aria-label", say.it("What the file says"));
         return scrolled;
     }
 
@@ -131,11 +146,12 @@ final class ForecastFileDialog extends Dialog {
                 close();
                 after.run();
             }
-            case ForecastChoiceResult.Refused(var why) -> trouble(why);
+            case ForecastChoiceResult.Refused(var why) -> trouble(say.it(why));
             case ForecastChoiceResult.ChangedMeanwhile(var newer) -> {
                 seen = newer;
-                trouble("%s chose another source meanwhile. Nothing was changed. Use the file all the same, or cancel."
-                        .formatted(newer.by()));
+                trouble(say.it(
+                        "{0} chose another source meanwhile. Nothing was changed. Use the file all the same, or cancel.",
+                        newer.by()));
             }
         }
     }

@@ -1,6 +1,7 @@
 package drylap.ui.planner;
 
 import drylap.planning.HandResult;
+import drylap.speech.Speech;
 import drylap.ui.shell.TroubleLine;
 
 /** Sends what somebody put in by hand, and says what is wrong with it where something is. */
@@ -13,14 +14,14 @@ final class HandForm {
 
     private HandForm() {}
 
-    static void send(TroubleLine trouble, Runnable saved, Sender sender) {
+    static void send(Speech say, TroubleLine trouble, Runnable saved, Sender sender) {
         try {
             switch (sender.send()) {
-                case HandResult.Refused(var why) -> trouble.say(why + ".");
+                case HandResult.Refused(var why) -> trouble.say(say.it(why) + ".");
                 case HandResult.Saved _ -> saved.run();
             }
         } catch (WrongField wrong) {
-            trouble.say(wrong.words());
+            trouble.say(say.it(wrong.said()));
         }
     }
 }

@@ -12,6 +12,7 @@ import drylap.planning.RuleRequest;
 import drylap.security.Operation;
 import drylap.security.Person;
 import drylap.sites.Site;
+import drylap.speech.Saying;
 import drylap.ui.drawn.RuleSheet;
 import drylap.ui.drawn.SiteForecast.Lasting;
 import java.util.Objects;
@@ -45,16 +46,16 @@ final class LastingDesk {
                 .orElse(0);
     }
 
-    /** What came of it, in words. */
-    String take(Person who, FolderId folder, SiteId site, Lasting lasting, long seen) {
+    /** What came of it; the reason that the rule keeps is English, as the history is. */
+    Saying take(Person who, FolderId folder, SiteId site, Lasting lasting, long seen) {
         double value = Objects.requireNonNull(lasting.offered());
         var asked = new RuleRequest(site, Rule.RAIN_PERSISTENCE, value, "solved from " + lasting.whence(), seen);
         return switch (rules.change(who, folder, asked)) {
             case RuleChangeResult.Changed _ ->
-                "From the next plan on, rain lasts here by %s.".formatted(RuleSheet.plain(value));
-            case RuleChangeResult.Refused(var why) -> why.words();
+                Saying.of("From the next plan on, rain lasts here by {0}.", RuleSheet.plain(value));
+            case RuleChangeResult.Refused(var why) -> why;
             case RuleChangeResult.ChangedMeanwhile(var newer) ->
-                "%s changed this rule meanwhile; nothing was changed now.".formatted(newer.by());
+                Saying.of("{0} changed this rule meanwhile; nothing was changed now.", newer.by());
         };
     }
 }

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.notification.Notification;
 import drylap.kernel.FolderId;
 import drylap.kernel.SiteId;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.RuleSheet;
 import drylap.ui.drawn.SiteForecast.Lasting;
@@ -19,12 +20,14 @@ final class LastingPanel extends Div {
         if (lasting.offered() == null || !desk.mayTake(who, site)) return;
         FolderId folder = shown.stored().id();
         long seen = desk.seen(who, folder, site);
-        var take = new Button("Count with " + RuleSheet.plain(lasting.offered()), _ -> {
-            Notification.show(desk.take(who, folder, site, lasting, seen));
+        var say = new Speech(who.reading());
+        var take = new Button(say.it("Count with {0}", RuleSheet.plain(lasting.offered())), _ -> {
+            Notification.show(say.it(desk.take(who, folder, site, lasting, seen)));
             after.run();
         });
-        take.setAriaLabel("Count with rain that lasts by %s at %s from the next plan on"
-                .formatted(RuleSheet.plain(lasting.offered()), shown.site(site).name()));
+        take.setAriaLabel(say.it(
+                "Count with rain that lasts by {0} at {1} from the next plan on",
+                RuleSheet.plain(lasting.offered()), shown.site(site).name()));
         add(take);
     }
 }

@@ -10,7 +10,6 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.crews.Crew;
@@ -18,13 +17,16 @@ import drylap.kernel.Trade;
 import drylap.planning.CrewDraft;
 import drylap.planning.HandResult;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
 import drylap.sites.PlaceText;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.Words;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import drylap.ui.shell.TroubleLine;
 import java.util.Arrays;
 import java.util.List;
@@ -34,31 +36,45 @@ import org.jspecify.annotations.Nullable;
 /** Crews of one's own and their days, put in by hand. */
 @Route("own-crews")
 @Needs(Operation.IMPORT_FOLDER)
-@PageTitle("Own crews · Drylap")
 @CssImport("./start.css")
-class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
+class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver, Spoken {
     private final transient HandDesk hand;
     private final transient Desk desk;
-    private final Select<Trade> trade = ChangeFields.select("What it does");
-    private final TextField name = new TextField("Name of the crew");
-    private final TextField base = new TextField("Where it starts from: latitude, longitude");
-    private final PeopleField people = new PeopleField();
+    private final transient Speech say;
+    private final Select<Trade> trade = new Select<>();
+    private final TextField name = new TextField();
+    private final TextField base = new TextField();
+    private final PeopleField people;
     private final TroubleLine trouble = new TroubleLine();
     private final Div said = new Div();
     private final Div there = new Div();
     private transient @Nullable DaysFields days;
     private transient @Nullable List<Object> drawn;
 
-    OwnCrewsView(HandDesk hand, Desk desk) {
+    OwnCrewsView(HandDesk hand, Desk desk, SignedIn signedIn) {
         this.hand = hand;
         this.desk = desk;
+        say = new Speech(signedIn.person().reading());
+        people = new PeopleField(say);
         addClassNames("own", "own-crews");
         there.addClassName("own");
         said.getElement().setAttribute("aria-live", "polite");
+        label();
+    }
+
+    private void label() {
+        trade.setLabel(say.it("What it does"));
         trade.setItems(Trade.values());
-        trade.setItemLabelGenerator(one -> one == null ? "" : Words.crewOf(one));
-        name.setHelperText("as crews are called, such as window-1");
-        base.setHelperText("yard or home; the way from there to the sites counts as work");
+        trade.setItemLabelGenerator(one -> one == null ? "" : say.it(Words.crewOf(one)));
+        name.setLabel(say.it("Name of the crew"));
+        name.setHelperText(say.it("as crews are called, such as {0}", "window-1"));
+        base.setLabel(say.it("Where it starts from: latitude, longitude"));
+        base.setHelperText(say.it("yard or home; the way from there to the sites counts as work"));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Own crews");
     }
 
     @Override
@@ -86,30 +102,30 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
         drawn = now;
         trade.setValue(missing(shown));
         there.removeAll();
-        shown.folder().crews().forEach(crew -> there.add(new OwnCrewPanel(hand, shown, crew, desk::refresh)));
+        shown.folder().crews().forEach(crew -> there.add(new OwnCrewPanel(hand, say, shown, crew, desk::refresh)));
     }
 
-    private static Div noSite() {
+    private Div noSite() {
         return Panels.empty(
-                "No site yet",
-                Panels.text("A crew works by the clock of a site. "),
-                new RouterLink("Put in a site first", OwnSitesView.class));
+                say.it("No site yet"),
+                Panels.text(say.it("A crew works by the clock of a site.") + " "),
+                new RouterLink(say.it("Put in a site first"), OwnSitesView.class));
     }
 
     private void begin(FolderShown shown) {
         removeAll();
         Site first = shown.folder().sites().getFirst();
         base.setValue(PlaceText.of(first.place()));
-        var fields = new DaysFields(hand.today(first.zone()));
+        var fields = new DaysFields(say, hand.today(first.zone()));
         days = fields;
         var who = new Div(trade, name, people, base);
         who.addClassName("asked");
-        var save = new Button("Save the crew", _ -> save(shown));
+        var save = new Button(say.it("Save the crew"), _ -> save(shown));
         save.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
-        Section panel = Panels.panel("crew-form", "A new crew");
+        Section panel = Panels.panel("crew-form", say.it("A new crew"));
         panel.add(
-                new Paragraph("Minutes of work are those of a crew of two (see the rules and the crews' pace); "
-                        + "a crew sets windows by every method."),
+                new Paragraph(say.it("Minutes of work are those of a crew of two (see the rules and the crews' pace); "
+                        + "a crew sets windows by every method.")),
                 who,
                 fields,
                 trouble,
@@ -139,7 +155,7 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
                     people.read(),
                     fields.read());
             switch (hand.add(first.stored().id(), draft)) {
-                case HandResult.Refused(var why) -> trouble.say(why + ".");
+                case HandResult.Refused(var why) -> trouble.say(say.it(why) + ".");
                 case HandResult.Saved(var folder) -> {
                     name.clear();
                     people.clear();
@@ -149,15 +165,15 @@ class OwnCrewsView extends Div implements FolderView, BeforeEnterObserver {
                 }
             }
         } catch (WrongField wrong) {
-            trouble.say(wrong.words());
+            trouble.say(say.it(wrong.said()));
         }
     }
 
     private void saved(String crew) {
         said.removeAll();
         said.add(new Paragraph(
-                Panels.text("Crew %s is saved. ".formatted(crew), "strong"),
-                new RouterLink("Back to the start", StartView.class)));
+                Panels.text(say.it("Crew {0} is saved.", crew) + " ", "strong"),
+                new RouterLink(say.it("Back to the start"), StartView.class)));
         draw();
     }
 }

@@ -14,6 +14,8 @@ import drylap.sites.Compass;
 import drylap.sites.Facade;
 import drylap.sites.PlaceText;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.RuleSheet;
 import drylap.ui.shell.TroubleLine;
@@ -21,13 +23,15 @@ import drylap.ui.shell.TroubleLine;
 /** A site that is there: its walls, and ways to put it right. */
 final class OwnSitePanel extends Div {
     private final transient HandDesk hand;
+    private final transient Speech say;
     private final transient FolderId folder;
     private final transient Site site;
     private final transient Runnable after;
     private final TroubleLine trouble = new TroubleLine();
 
-    OwnSitePanel(HandDesk hand, FolderShown shown, Site site, Runnable after) {
+    OwnSitePanel(HandDesk hand, Speech say, FolderShown shown, Site site, Runnable after) {
         this.hand = hand;
+        this.say = say;
         this.folder = shown.stored().id();
         this.site = site;
         this.after = after;
@@ -39,7 +43,10 @@ final class OwnSitePanel extends Div {
         shown.folder().facades().stream()
                 .filter(wall -> wall.id().site().equals(site.id()))
                 .forEach(wall -> walls.add(wall(shown, wall)));
-        panel.add(walls, new Details("One more wall", moreWalls()), new Details("Put the site right", correction()));
+        panel.add(
+                walls,
+                new Details(say.it("One more wall"), moreWalls()),
+                new Details(say.it("Put the site right"), correction()));
         add(panel);
     }
 
@@ -47,18 +54,18 @@ final class OwnSitePanel extends Div {
         long openings = shown.folder().openings().stream()
                 .filter(one -> one.facade().equals(wall.id()))
                 .count();
-        var faces = new TextField("Faces");
+        var faces = new TextField(say.it("Faces"));
         faces.setValue(RuleSheet.plain(wall.azimuthDeg()));
-        faces.setAriaLabel("Wall %s of %s faces".formatted(wall.id().facade(), site.name()));
+        faces.setAriaLabel(say.it("Wall {0} of {1} faces", wall.id().facade(), site.name()));
         faces.setSuffixComponent(Panels.text("°"));
-        var turn = new Button("Turn", _ -> turn(wall, faces));
-        turn.setAriaLabel("Turn wall %s of %s".formatted(wall.id().facade(), site.name()));
-        var remove = new Button("Remove", _ -> send(() -> hand.remove(folder, wall.id())));
-        remove.setAriaLabel("Remove wall %s of %s".formatted(wall.id().facade(), site.name()));
+        var turn = new Button(say.it("Turn"), _ -> turn(wall, faces));
+        turn.setAriaLabel(say.it("Turn wall {0} of {1}", wall.id().facade(), site.name()));
+        var remove = new Button(say.it("Remove"), _ -> send(() -> hand.remove(folder, wall.id())));
+        remove.setAriaLabel(say.it("Remove wall {0} of {1}", wall.id().facade(), site.name()));
         remove.setVisible(openings == 0);
         return new ListItem(
                 Panels.text(wall.id().facade(), "strong"),
-                Panels.text("%,d openings".formatted(openings)),
+                Panels.text(say.it("{0, plural, one {# opening} other {# openings}}", openings)),
                 faces,
                 turn,
                 remove);
@@ -69,23 +76,24 @@ final class OwnSitePanel extends Div {
     }
 
     private Div moreWalls() {
-        var name = new TextField("Name of the wall");
-        name.setHelperText("as the schedule calls it, such as North or Courtyard");
-        var faces = new TextField("Faces");
-        faces.setHelperText(Compass.ACCEPTED);
+        var name = new TextField(say.it("Name of the wall"));
+        name.setHelperText(say.it("as the schedule calls it, such as North or Courtyard"));
+        var faces = new TextField(say.it("Faces"));
+        faces.setHelperText(say.it(Compass.ACCEPTED));
         var add = new Button(
-                "Add the wall",
+                say.it("Add the wall"),
                 _ -> send(() -> hand.addWall(folder, site.id(), new WallDraft(name.getValue(), azimuth(faces)))));
         return asked(name, faces, add);
     }
 
     private Div correction() {
-        var place = new PlaceFields();
+        var place = new PlaceFields(say);
         place.show(site);
-        var save = new Button("Save the changes", _ -> send(() -> hand.change(folder, site.id(), place.read())));
-        save.setAriaLabel("Save the changes of " + site.name());
-        var remove = new Button("Remove the site", _ -> send(() -> hand.remove(folder, site.id())));
-        remove.setAriaLabel("Remove site " + site.name());
+        var save =
+                new Button(say.it("Save the changes"), _ -> send(() -> hand.change(folder, site.id(), place.read())));
+        save.setAriaLabel(say.it("Save the changes of {0}", site.name()));
+        var remove = new Button(say.it("Remove the site"), _ -> send(() -> hand.remove(folder, site.id())));
+        remove.setAriaLabel(say.it("Remove site {0}", site.name()));
         return new Div(place, save, remove);
     }
 
@@ -96,14 +104,16 @@ final class OwnSitePanel extends Div {
     }
 
     private void send(HandForm.Sender sender) {
-        HandForm.send(trouble, after, sender);
+        HandForm.send(say, trouble, after, sender);
     }
 
     private static double azimuth(TextField field) throws WrongField {
         return Compass.azimuth(field.getValue())
                 .orElseThrow(() -> new WrongField(
                         field.getLabel(),
-                        field.isEmpty() ? "is blank" : "'%s' is no direction".formatted(field.getValue()),
-                        "accepted: " + Compass.ACCEPTED));
+                        field.isEmpty()
+                                ? Saying.of("is blank")
+                                : Saying.of("''{0}'' is no direction", field.getValue()),
+                        Saying.of("accepted: {0}", Saying.of(Compass.ACCEPTED))));
     }
 }

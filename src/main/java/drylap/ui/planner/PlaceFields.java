@@ -9,29 +9,36 @@ import drylap.kernel.GeoPoint;
 import drylap.planning.SiteDraft;
 import drylap.sites.PlaceText;
 import drylap.sites.Site;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.TreeSet;
 
 /** What a site is called, how it is found, where it lies and by which clock it works. */
 final class PlaceFields extends Div {
-    private final TextField name = new TextField("Name of the site");
-    private final TextArea address = new TextArea("Street address, not needed");
-    private final TextField place = new TextField("Place: latitude, longitude");
-    private final ComboBox<String> zone = new ComboBox<>("Time zone");
+    private final TextField name = new TextField();
+    private final TextArea address = new TextArea();
+    private final TextField place = new TextField();
+    private final ComboBox<String> zone = new ComboBox<>();
 
-    PlaceFields() {
+    PlaceFields(Speech say) {
         addClassName("asked");
-        name.setHelperText("as you call it, such as Mill Lane 4");
-        address.setHelperText("as a driver needs it, line below line; it stands on sheets and in calendars");
-        place.setHelperText("Most maps show two numbers where you press long or right-click on the place, such as "
-                + "47.6062, -122.3321. Copy both; south and west are negative.");
+        name.setLabel(say.it("Name of the site"));
+        address.setLabel(say.it("Street address, not needed"));
+        place.setLabel(say.it("Place: latitude, longitude"));
+        zone.setLabel(say.it("Time zone"));
+        name.setHelperText(say.it("as you call it, such as {0}", "Mill Lane 4"));
+        address.setHelperText(say.it("as a driver needs it, line below line; it stands on sheets and in calendars"));
+        place.setHelperText(
+                say.it("Most maps show two numbers where you press long or right-click on the place, such as "
+                        + "47.6062, -122.3321. Copy both; south and west are negative."));
         place.setPlaceholder("47.6062, -122.3321");
         zone.setItems(new TreeSet<>(ZoneId.getAvailableZoneIds()));
         // whoever types faster than the list is fetched means what was typed, not what stood there before
         zone.setAllowCustomValue(true);
         zone.addCustomValueSetListener(event -> zone.setValue(event.getDetail().strip()));
-        zone.setHelperText("suggested: that of the machine you sit at");
+        zone.setHelperText(say.it("suggested: that of the machine you sit at"));
         zone.setValue(here());
         add(name, address, place, zone);
     }
@@ -65,8 +72,8 @@ final class PlaceFields extends Div {
         return PlaceText.read(field.getValue())
                 .orElseThrow(() -> new WrongField(
                         field.getLabel(),
-                        field.isEmpty() ? "is blank" : "'%s' is no place".formatted(field.getValue()),
-                        "accepted: " + PlaceText.ACCEPTED));
+                        field.isEmpty() ? Saying.of("is blank") : Saying.of("''{0}'' is no place", field.getValue()),
+                        Saying.of("accepted: {0}", Saying.of(PlaceText.ACCEPTED))));
     }
 
     private ZoneId zone() throws WrongField {
@@ -78,7 +85,7 @@ final class PlaceFields extends Div {
         }
         throw new WrongField(
                 zone.getLabel(),
-                chosen == null ? "is blank" : "'%s' is no time zone".formatted(chosen),
-                "accepted: one of the list; type a town to find it");
+                chosen == null ? Saying.of("is blank") : Saying.of("''{0}'' is no time zone", chosen),
+                Saying.of("accepted: one of the list; type a town to find it"));
     }
 }

@@ -13,11 +13,14 @@ import drylap.kernel.Coded;
 import drylap.kernel.Rule;
 import drylap.kernel.SiteId;
 import drylap.planning.JobFolder;
+import drylap.speech.Saying;
+import drylap.speech.Speech;
 import drylap.windowschedule.Choices;
 import drylap.windowschedule.Choices.StandIns;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.LengthUnit;
 import drylap.windowschedule.LetterMeaning;
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Walls;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -30,13 +33,14 @@ import org.jspecify.annotations.Nullable;
 
 /** What is said once for all rows of a schedule. */
 final class ScheduleChoices extends Div {
+    private final transient Speech say;
     private final transient Consumer<Choices> change;
     private final Div meaning = fields();
     private final Div elevations = fields();
-    private final StoreyFields storeys = new StoreyFields(this::levels);
+    private final StoreyFields storeys;
     private final Div standIns = fields();
     private final Paragraph clearance = new Paragraph();
-    private final Select<LetterMeaning> letters = ChangeFields.select("What a bare A or B means as a method");
+    private final Select<LetterMeaning> letters = new Select<>();
     private transient Choices now = new Choices(
             new SiteId("?"),
             null,
@@ -47,19 +51,23 @@ final class ScheduleChoices extends Div {
             "");
     private transient Set<String> asked = Set.of();
 
-    ScheduleChoices(Consumer<Choices> change) {
+    ScheduleChoices(Speech say, Consumer<Choices> change) {
+        this.say = say;
+        storeys = new StoreyFields(say, this::levels);
+        letters.setLabel(say.it("What a bare A or B means as a method"));
         this.change = change;
         add(
-                new H3("Said once for all rows"),
+                new H3(say.it("Said once for all rows")),
                 meaning,
                 clearance,
                 elevations,
                 storeys,
-                new H3("Where the schedule says nothing"),
+                new H3(say.it("Where the schedule says nothing")),
                 new Paragraph(
-                        "Wall, level, frame and method hold for rows without them; what follows holds for new openings alone. "
-                                + "Several openings of a mark are numbered: A-1, A-2 and so on; a mark of one opening is its name. New ones of a course stand in the "
-                                + "order of their position along the wall, else of the rows; sill height and position are unknown where the schedule has none."),
+                        say.it(
+                                "Wall, level, frame and method hold for rows without them; what follows holds for new openings alone. "
+                                        + "Several openings of a mark are numbered: A-1, A-2 and so on; a mark of one opening is its name. New ones of a course stand in the "
+                                        + "order of their position along the wall, else of the rows; sill height and position are unknown where the schedule has none.")),
                 standIns);
     }
 
@@ -74,21 +82,21 @@ final class ScheduleChoices extends Div {
         asked = Set.of();
         storeys.begin();
         var rules = folder.rules().at(now.site());
-        clearance.setText(
-                "Sizes are those of the rough opening. Where only the frame is given, %s mm are added in width and height: %s."
-                        .formatted(rules.value(Rule.ROUGH_CLEARANCE_MM), Rule.ROUGH_CLEARANCE_MM.source()));
+        clearance.setText(say.it(
+                "Sizes are those of the rough opening. Where only the frame is given, {0} mm are added in width and height: {1}.",
+                rules.value(Rule.ROUGH_CLEARANCE_MM), Saying.of(Rule.ROUGH_CLEARANCE_MM.source())));
         meaning.removeAll();
-        letters.setItemLabelGenerator(one -> one == null ? "" : one.words());
-        letters.setPlaceholder("choose");
+        letters.setItemLabelGenerator(one -> one == null ? "" : say.it(one.words()));
+        letters.setPlaceholder(say.it("choose"));
         letters.setItems(LetterMeaning.values());
         letters.addValueChangeListener(event -> {
             if (event.isFromClient()) tell(now.withLetters(event.getValue()));
         });
         meaning.add(
                 choice(
-                        "Numbers without a unit are",
+                        say.it("Numbers without a unit are"),
                         LengthUnit.values(),
-                        LengthUnit::words,
+                        unit -> say.it(unit.words()),
                         now.unit(),
                         unit -> now.withUnit(unit)),
                 letters,
@@ -99,8 +107,8 @@ final class ScheduleChoices extends Div {
     }
 
     private TextField prefix() {
-        var prefix = new TextField("Before each mark, to name its openings");
-        prefix.setHelperText("may be blank; names are unique in the whole job folder");
+        var prefix = new TextField(say.it("Before each mark, to name its openings"));
+        prefix.setHelperText(say.it("may be blank; names are unique in the whole job folder"));
         prefix.setMaxLength(30);
         prefix.setValue(now.prefix());
         prefix.addValueChangeListener(event -> {
@@ -112,25 +120,30 @@ final class ScheduleChoices extends Div {
     private void askStandIns(Walls walls) {
         StandIns first = now.standIns();
         standIns.add(
-                choice("Wall", walls.names().toArray(String[]::new), name -> name, first.wall(), this::wall),
-                number("Level", first.level(), 200, this::level),
-                coded("Frame", Frame.class, first.frame(), this::frame),
-                coded("Method", Method.class, first.method(), this::method),
-                coded("Approach", Approach.class, first.approach(), this::approach),
-                coded("Second layer", SecondLayer.class, first.secondLayer(), this::secondLayer),
+                choice(say.it("Wall"), walls.names().toArray(String[]::new), name -> name, first.wall(), this::wall),
+                number(say.it("Level"), first.level(), 200, this::level),
+                coded(say.it("Frame"), Frame.class, first.frame(), this::frame),
+                coded(say.it("Method"), Method.class, first.method(), this::method),
+                coded(say.it("Approach"), Approach.class, first.approach(), this::approach),
+                coded(say.it("Second layer"), SecondLayer.class, first.secondLayer(), this::secondLayer),
                 date(first.deliveredOn()),
                 choice(
-                        "Water test",
+                        say.it("Water test"),
                         new Boolean[] {false, true},
-                        yes -> yes ? "yes" : "no",
+                        yes -> yes ? say.it("yes") : "no",
                         first.waterTest(),
                         this::waterTest),
-                number("Priority", first.priority(), 100, this::priority));
+                number(say.it("Priority"), first.priority(), 100, this::priority));
     }
 
     private <T extends Enum<T> & Coded> Select<T> coded(
             String label, Class<T> type, @Nullable T first, Function<T, Choices> chosen) {
-        return choice(label, type.getEnumConstants(), Coded::code, first, chosen);
+        return choice(label, type.getEnumConstants(), this::called, first, chosen);
+    }
+
+    /** Methods are named by their letters. */
+    private String called(Coded one) {
+        return one instanceof Method ? one.code() : say.it(one.code());
     }
 
     private <T> Select<T> choice(
@@ -139,7 +152,7 @@ final class ScheduleChoices extends Div {
         select.setItemLabelGenerator(item -> item == null ? "" : words.apply(item));
         select.setItems(items);
         if (first != null) select.setValue(first);
-        select.setPlaceholder("choose");
+        select.setPlaceholder(say.it("choose"));
         select.addValueChangeListener(event -> {
             if (event.isFromClient() && event.getValue() != null) tell(chosen.apply(event.getValue()));
         });
@@ -150,25 +163,25 @@ final class ScheduleChoices extends Div {
             String label, @Nullable Integer first, int most, Function<@Nullable Integer, Choices> chosen) {
         var field = new TextField(label);
         field.setValue(first == null ? "" : String.valueOf(first));
-        field.setHelperText("a whole number up to %d".formatted(most));
+        field.setHelperText(say.it("a whole number up to {0}", most));
         field.addValueChangeListener(event -> {
             String text = event.getValue().strip();
             boolean right = text.matches("\\d{1,3}") && Integer.parseInt(text) <= most;
             field.setInvalid(!right && !text.isEmpty());
-            field.setErrorMessage("accepted is a whole number up to %d".formatted(most));
+            field.setErrorMessage(say.it("accepted is {0}", Saying.of("a whole number up to {0}", most)));
             if (event.isFromClient()) tell(chosen.apply(right ? Integer.valueOf(text) : null));
         });
         return field;
     }
 
     private TextField date(@Nullable LocalDate first) {
-        var field = new TextField("First date for setting");
-        field.setHelperText("such as 2026-04-13: from then on the windows are there");
+        var field = new TextField(say.it("First date for setting"));
+        field.setHelperText(say.it("such as 2026-04-13: from then on the windows are there"));
         field.setValue(first == null ? "" : first.toString());
         field.addValueChangeListener(event -> {
             LocalDate date = date(event.getValue().strip());
             field.setInvalid(date == null && !event.getValue().isBlank());
-            field.setErrorMessage("accepted is a date such as 2026-04-13");
+            field.setErrorMessage(say.it("accepted is {0}", Saying.of("a date such as 2026-04-13")));
             if (event.isFromClient()) tell(deliveredOn(date));
         });
         return field;
@@ -197,7 +210,7 @@ final class ScheduleChoices extends Div {
         elevations.removeAll();
         var walls = new Walls(folder.facades(), now.site());
         names.forEach(name -> elevations.add(choice(
-                "Elevation " + name,
+                say.it("Elevation {0}", ScheduleSaid.read(name)),
                 walls.names().toArray(String[]::new),
                 wall -> wall,
                 now.walls()

@@ -3,6 +3,7 @@ package drylap.ui.planner;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import drylap.speech.Speech;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.Outcome;
 import drylap.windowschedule.RowOutcome;
@@ -17,13 +18,16 @@ import java.util.function.Consumer;
 final class ScheduleFaults extends Div {
     private static final int SHOWN = 30;
 
+    private final transient Speech say;
     private final transient Consumer<Draft> change;
-    private final Section panel = Panels.panel("schedule-faults", "Rows to put right");
+    private final Section panel;
     private final Paragraph said = new Paragraph();
     private final Div cards = new Div();
     private final transient Map<Integer, FaultCard> byRow = new LinkedHashMap<>();
 
-    ScheduleFaults(Consumer<Draft> change) {
+    ScheduleFaults(Speech say, Consumer<Draft> change) {
+        this.say = say;
+        panel = Panels.panel("schedule-faults", say.it("Rows to put right"));
         this.change = change;
         said.getElement().setAttribute("aria-live", "polite");
         cards.addClassName("fault-cards");
@@ -48,18 +52,18 @@ final class ScheduleFaults extends Div {
         long wrong =
                 outcome.rows().stream().filter(row -> !row.faults().isEmpty()).count();
         panel.setVisible(!byRow.isEmpty());
-        said.setText("%d %s wrong.%s"
-                .formatted(
-                        wrong,
-                        wrong == 1 ? "row is" : "rows are",
-                        waiting == 0
-                                ? ""
-                                : " %d more are shown once these are right; often one choice above puts many right."
-                                        .formatted(waiting)));
+        String many = say.it("{0, plural, one {# row is} other {# rows are}} wrong.", wrong);
+        said.setText(
+                waiting == 0
+                        ? many
+                        : many + " "
+                                + say.it(
+                                        "{0} more are shown once these are right; often one choice above puts many right.",
+                                        waiting));
     }
 
     private void place(Draft draft, RowOutcome row) {
-        var card = new FaultCard(row, change);
+        var card = new FaultCard(say, row, change);
         byRow.put(row.number(), card);
         cards.add(card);
         card.show(draft, row);

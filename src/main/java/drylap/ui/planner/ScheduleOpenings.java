@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import drylap.kernel.OpeningId;
 import drylap.sites.Opening;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ScheduleWords;
 import drylap.ui.drawn.ScheduleWords.Line;
 import drylap.windowschedule.Draft;
@@ -42,24 +43,28 @@ final class ScheduleOpenings extends Div {
         }
     }
 
+    private final transient Speech say;
     private final transient Consumer<Draft> change;
-    private final Select<Listed> listed = ChangeFields.select("Listed");
+    private final Select<Listed> listed = new Select<>();
     private final Div list = new Div();
-    private final Button more = new Button("Show more", _ -> showMore());
+    private final Button more;
     private int most = AT_ONCE;
     private transient @Nullable Draft draft;
     private transient @Nullable Outcome outcome;
 
-    ScheduleOpenings(Consumer<Draft> change) {
+    ScheduleOpenings(Speech say, Consumer<Draft> change) {
+        this.say = say;
+        more = new Button(say.it("Show more"), _ -> showMore());
+        listed.setLabel(say.it("Listed"));
         this.change = change;
         listed.setItems(Listed.values());
-        listed.setItemLabelGenerator(one -> one == null ? "" : one.words);
+        listed.setItemLabelGenerator(one -> one == null ? "" : say.it(one.words));
         listed.setValue(Listed.ALL);
         listed.addValueChangeListener(_ -> {
             most = AT_ONCE;
             draw();
         });
-        Section panel = Panels.panel("schedule-openings", "What it becomes");
+        Section panel = Panels.panel("schedule-openings", say.it("What it becomes"));
         panel.add(listed, list, more);
         add(panel);
     }
@@ -82,13 +87,19 @@ final class ScheduleOpenings extends Div {
         Listed which = listed.getValue();
         if (which == Listed.MISSING) missing(now.missing());
         else
-            lines(ScheduleWords.lines(now).stream()
+            lines(ScheduleWords.lines(say, now).stream()
                     .filter(line -> which.kind == null || line.kind() == which.kind)
                     .toList());
     }
 
     private void lines(List<Line> lines) {
-        NativeTable table = Panels.table("Opening", "", "Where", "Rough opening", "Made", "What changes");
+        NativeTable table = Panels.table(
+                say.it("Opening"),
+                "",
+                say.it("Where"),
+                say.it("Rough opening"),
+                say.it("Made"),
+                say.it("What changes"));
         lines.stream().limit(most).forEach(line -> row(table, line));
         end(table, lines.size());
     }
@@ -96,9 +107,11 @@ final class ScheduleOpenings extends Div {
     private void row(NativeTable table, Line line) {
         Panels.row(
                 table,
-                new Span(Panels.text(line.opening(), "strong"), Panels.text(" row " + line.row(), "from")),
+                new Span(
+                        Panels.text(line.opening(), "strong"),
+                        Panels.text(" " + say.it("row {0}", line.row()), "from")),
                 Panels.text(
-                        ScheduleWords.kind(line.kind()),
+                        ScheduleWords.kind(say, line.kind()),
                         "kind",
                         line.kind().name().toLowerCase(java.util.Locale.ROOT)),
                 Panels.text(line.place()),
@@ -114,8 +127,9 @@ final class ScheduleOpenings extends Div {
         Draft now = draft;
         if (now == null || (line.kind() != Kind.HELD && !now.agreed().contains(id))) return said;
         var agree = new Checkbox(
-                "Change it all the same, but for its method", now.agreed().contains(id));
-        agree.setAriaLabel("Change %s all the same, but for its method".formatted(line.opening()));
+                say.it("Change it all the same, but for its method"),
+                now.agreed().contains(id));
+        agree.setAriaLabel(say.it("Change {0} all the same, but for its method", line.opening()));
         agree.addValueChangeListener(event -> {
             if (event.isFromClient()) change.accept(now.agreeing(id, event.getValue()));
         });
@@ -124,14 +138,14 @@ final class ScheduleOpenings extends Div {
     }
 
     private void missing(List<Opening> openings) {
-        list.add(new Paragraph("The site has them and the schedule does not. They stay as they are."));
-        NativeTable table = Panels.table("Opening", "Where", "Rough opening");
+        list.add(new Paragraph(say.it("The site has them and the schedule does not. They stay as they are.")));
+        NativeTable table = Panels.table(say.it("Opening"), say.it("Where"), say.it("Rough opening"));
         openings.stream()
                 .limit(most)
                 .forEach(opening -> Panels.row(
                         table,
                         Panels.text(opening.id().value(), "strong"),
-                        Panels.text(ScheduleWords.place(opening)),
+                        Panels.text(ScheduleWords.place(say, opening)),
                         Panels.text("%d × %d mm".formatted(opening.widthMm(), opening.heightMm()))));
         end(table, openings.size());
     }
@@ -141,10 +155,11 @@ final class ScheduleOpenings extends Div {
         scrolled.addClassName("scrolled");
         scrolled.getElement().setAttribute("tabindex", "0");
         scrolled.getElement().setAttribute("role", "group");
-        scrolled.getElement().setAttribute("aria-label", "Openings");
+        scrolled.getElement().setAttribute("aria-label", say.it("Openings"));
         list.add(scrolled);
-        if (all == 0) list.add(new Paragraph("None."));
-        if (all > most) list.add(new Paragraph("%,d of %,d are shown.".formatted(most, all)));
+        if (all == 0) list.add(new Paragraph(say.it("None.")));
+        if (all > most)
+            list.add(new Paragraph(say.it("{0} of {1} are shown.", ScheduleWords.many(most), ScheduleWords.many(all))));
         more.setVisible(all > most);
     }
 }

@@ -8,11 +8,13 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
 import drylap.planning.JobFolder;
+import drylap.speech.Speech;
 import drylap.ui.drawn.ScheduleWords;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.Field;
 import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Header;
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class ScheduleUnderstood extends Div {
     private static final int ROWS_OFFERED = 60;
 
+    private final transient Speech say;
     private final transient Consumer<Draft> change;
     private final UnorderedList ofTheFile = new UnorderedList();
     private final Div sheetAndHeader = new Div();
@@ -32,19 +35,23 @@ final class ScheduleUnderstood extends Div {
     private transient @Nullable Draft draft;
     private transient @Nullable JobFolder folder;
 
-    ScheduleUnderstood(Consumer<Draft> change) {
+    ScheduleUnderstood(Speech say, Consumer<Draft> change) {
+        this.say = say;
         this.change = change;
-        choices = new ScheduleChoices(now -> {
+        choices = new ScheduleChoices(say, now -> {
             if (draft != null) change.accept(draft.with(now));
         });
         sheetAndHeader.addClassName("asked");
         columns.addClassName("asked");
-        Section panel = Panels.panel("understood", "How it is understood");
-        var matched =
-                new Details("Which column holds what", new Paragraph("A column may be chosen for several."), columns);
+        Section panel = Panels.panel("understood", say.it("How it is understood"));
+        var matched = new Details(
+                say.it("Which column holds what"),
+                new Paragraph(say.it("A column may be chosen for several.")),
+                columns);
         panel.add(
                 new Paragraph(
-                        "Columns were recognised by their titles. Change what was understood otherwise than it is meant."),
+                        say.it(
+                                "Columns were recognised by their titles. Change what was understood otherwise than it is meant.")),
                 ofTheFile,
                 sheetAndHeader,
                 matched,
@@ -55,7 +62,7 @@ final class ScheduleUnderstood extends Div {
     /** A file was opened. */
     void begin(JobFolder of, FileReading.Read file, Draft first) {
         ofTheFile.removeAll();
-        file.understood().forEach(one -> ofTheFile.add(new ListItem(one)));
+        file.understood().forEach(one -> ofTheFile.add(new ListItem(say.it(ScheduleSaid.read(one)))));
         ofTheFile.setVisible(!file.understood().isEmpty());
         begin(of, file.sheets(), first);
     }
@@ -63,7 +70,7 @@ final class ScheduleUnderstood extends Div {
     private void begin(JobFolder of, List<Sheet> sheets, Draft first) {
         folder = of;
         draft = first;
-        Select<Sheet> sheet = ChangeFields.select("Sheet");
+        Select<Sheet> sheet = ChangeFields.select(say.it("Sheet"));
         ChangeFields.fill(sheet, sheets, Sheet::name);
         sheet.setValue(first.sheet());
         sheet.addValueChangeListener(event -> {
@@ -77,14 +84,15 @@ final class ScheduleUnderstood extends Div {
     }
 
     private Select<Integer> header(JobFolder of, List<Sheet> sheets, Draft first) {
-        Select<Integer> header = ChangeFields.select("Last row of the titles");
+        Select<Integer> header = ChangeFields.select(say.it("Last row of the titles"));
         List<Sheet.Row> rows = first.sheet().rows();
         List<Integer> places =
                 IntStream.range(0, Math.min(ROWS_OFFERED, rows.size())).boxed().toList();
         ChangeFields.fill(
                 header,
                 places,
-                place -> "row %d: %s".formatted(rows.get(place).number(), ScheduleWords.asItStands(rows.get(place))));
+                place -> say.it(
+                        "row {0}: {1}", rows.get(place).number(), ScheduleWords.asItStands(say, rows.get(place))));
         header.setValue(first.header().below() - 1);
         header.addValueChangeListener(event -> {
             if (event.isFromClient()) turn(of, sheets, first.sheet(), event.getValue());
@@ -112,12 +120,12 @@ final class ScheduleUnderstood extends Div {
                 .mapToObj(column -> column < 0 ? Optional.<Integer>empty() : Optional.of(column))
                 .toList();
         Field.all().forEach(field -> {
-            Select<Optional<Integer>> column = ChangeFields.select(field.words());
+            Select<Optional<Integer>> column = ChangeFields.select(say.it(field.words()));
             ChangeFields.fill(
                     column,
                     items,
-                    item -> item.map(at -> ScheduleWords.column(first.header(), at))
-                            .orElse("not in this file"));
+                    item -> item.map(at -> ScheduleWords.column(say, first.header(), at))
+                            .orElse(say.it("not in this file")));
             column.setValue(Optional.ofNullable(first.columns().get(field)));
             column.addValueChangeListener(event -> {
                 if (event.isFromClient() && draft != null)

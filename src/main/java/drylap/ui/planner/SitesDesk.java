@@ -4,6 +4,7 @@ import drylap.handoff.Custodies;
 import drylap.progress.OpeningStates;
 import drylap.security.Operation;
 import drylap.security.Person;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.SitesSheet;
 import java.time.Clock;
@@ -25,6 +26,7 @@ final class SitesDesk {
     SitesSheet sheet(Person who, FolderShown shown) {
         who.demand(Operation.SEE_WALLS);
         var folder = shown.stored().id();
-        return SitesSheet.of(shown, states.of(who, folder), custodies.of(folder, who.reach()), clock.instant());
+        var say = new Speech(who.reading());
+        return SitesSheet.of(say, shown, states.of(who, folder), custodies.of(folder, who.reach()), clock.instant());
     }
 }

@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.Menu;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
@@ -28,6 +27,7 @@ import drylap.ui.drawn.TakeOffChoice;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -36,9 +36,8 @@ import org.jspecify.annotations.Nullable;
 /** Every site with its facades: what stands open, what is ready, what came back. */
 @Route("sites")
 @Needs(Operation.SEE_WALLS)
-@PageTitle("Sites · Drylap")
 @Menu(title = "Sites", order = 2.5)
-class SitesView extends Div implements FolderView {
+class SitesView extends Div implements FolderView, Spoken {
     /** A big job's walls are drawn once they are opened: thousands of openings at once are slow to send and to read. */
     private static final int DRAWN_AT_ONCE = 300;
 
@@ -49,6 +48,7 @@ class SitesView extends Div implements FolderView {
     private final transient ForecastDesk forecasts;
     private final transient Desk table;
     private final transient Person who;
+    private final transient Speech say;
     private final Map<FacadeId, Boolean> opened = new HashMap<>();
     private transient @Nullable Drawn drawn;
 
@@ -57,20 +57,26 @@ class SitesView extends Div implements FolderView {
         this.forecasts = forecasts;
         this.table = table;
         who = signedIn.person();
+        say = new Speech(who.reading());
         addClassName("sites-view");
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Sites");
     }
 
     @Override
     public void show(FolderShown shown) {
         SitesSheet sheet = desk.sheet(who, shown);
-        var now = new Drawn(sheet, forecasts.forecasts(Speech.ENGLISH, who, shown));
+        var now = new Drawn(sheet, forecasts.forecasts(say, who, shown));
         if (now.equals(drawn)) return;
         drawn = now;
         removeAll();
         add(new OpeningKey());
         if (who.may(Operation.IMPORT_FOLDER))
-            add(new RouterLink("Openings from a window schedule", WindowScheduleView.class));
+            add(new RouterLink(say.it("Openings from a window schedule"), WindowScheduleView.class));
         long walls =
                 sheet.sites().stream().mapToLong(site -> site.faces().size()).sum();
         sheet.sites().forEach(site -> add(site(shown, site, now.forecasts().get(site.id()), walls <= DRAWN_AT_ONCE)));
@@ -84,8 +90,8 @@ class SitesView extends Div implements FolderView {
         var walls = new Div();
         walls.addClassName("faces");
         var takes = TakeOffView.link(
-                "Take-off of what is left", Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
-        takes.getElement().setAttribute("aria-label", "Take-off of what is left: %s".formatted(site.name()));
+                say.it("Take-off of what is left"), Optional.of(new TakeOffChoice.OfSite(site.id(), Extent.LEFT)));
+        takes.getElement().setAttribute("aria-label", say.it("Take-off of what is left: {0}", site.name()));
         if (who.may(Operation.SEE_WEEK_SHEET)) panel.add(takes);
         site.faces().forEach(face -> walls.add(face(face, open)));
         panel.add(walls);
@@ -93,7 +99,7 @@ class SitesView extends Div implements FolderView {
     }
 
     private Details face(Face face, boolean open) {
-        var to = new RouterLink("To the wall, its laps and its open hours", WallsView.class);
+        var to = new RouterLink(say.it("To the wall, its laps and its open hours"), WallsView.class);
         to.setQueryParameters(QueryParameters.of("opening", face.first().value()));
         to.getElement()
                 .setAttribute(

@@ -2,7 +2,9 @@ package drylap.ui.planner;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;
+import drylap.speech.Speech;
 import drylap.windowschedule.Choices;
+import drylap.windowschedule.ScheduleSaid;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -12,11 +14,13 @@ import java.util.function.Consumer;
 
 /** Which level each storey is, where a schedule names them and does not number them. */
 final class StoreyFields extends Div {
+    private final transient Speech say;
     private final transient Consumer<Map<String, Integer>> change;
     private transient Map<String, Integer> levels = Map.of();
     private transient Set<String> asked = Set.of();
 
-    StoreyFields(Consumer<Map<String, Integer>> change) {
+    StoreyFields(Speech say, Consumer<Map<String, Integer>> change) {
+        this.say = say;
         this.change = change;
         addClassName("asked");
     }
@@ -36,12 +40,12 @@ final class StoreyFields extends Div {
     }
 
     private TextField field(String storey, OptionalInt own) {
-        var field = new TextField("Storey %s is level".formatted(storey));
-        String accepted = "a whole number from 1 to %d".formatted(Choices.HIGHEST_LEVEL);
+        var field = new TextField(say.it("Storey {0} is level", ScheduleSaid.read(storey)));
+        String accepted = say.it("a whole number from {0} to {1}", 1, Choices.HIGHEST_LEVEL);
         Integer chosen = levels.get(storey);
         field.setValue(chosen != null ? chosen.toString() : own.isPresent() ? String.valueOf(own.getAsInt()) : "");
         field.setHelperText(accepted);
-        field.setErrorMessage("accepted is " + accepted);
+        field.setErrorMessage(say.it("accepted is {0}", accepted));
         field.addValueChangeListener(event -> {
             OptionalInt level = Choices.level(event.getValue());
             field.setInvalid(level.isEmpty() && !event.getValue().isBlank());

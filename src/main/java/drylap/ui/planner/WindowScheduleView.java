@@ -8,24 +8,27 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouterLink;
 import drylap.kernel.OpeningId;
 import drylap.planning.ScheduleResult;
 import drylap.planning.StoredFolder;
 import drylap.security.Operation;
+import drylap.security.SignedIn;
 import drylap.sites.Site;
+import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.ScheduleWords;
 import drylap.ui.shell.Desk;
 import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
+import drylap.ui.shell.Spoken;
 import drylap.ui.shell.TroubleLine;
 import drylap.windowschedule.Draft;
 import drylap.windowschedule.FileReading;
 import drylap.windowschedule.Header;
 import drylap.windowschedule.Outcome;
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import drylap.windowschedule.Starts;
 import java.util.List;
@@ -35,19 +38,19 @@ import org.jspecify.annotations.Nullable;
 /** Takes openings in from a contractor's window schedule: shown first, put right in place, taken in whole or not at all. */
 @Route("window-schedule")
 @Needs(Operation.IMPORT_FOLDER)
-@PageTitle("Window schedule · Drylap")
 @CssImport("./window-schedule.css")
-class WindowScheduleView extends Div implements FolderView {
+class WindowScheduleView extends Div implements FolderView, Spoken {
+    private final transient Speech say;
     private final transient ScheduleDesk desk;
     private final transient Desk table;
     private final ScheduleIntake intake;
-    private final ScheduleUnderstood understood = new ScheduleUnderstood(this::change);
-    private final ScheduleFaults faults = new ScheduleFaults(this::change);
-    private final ScheduleOpenings openings = new ScheduleOpenings(this::change);
-    private final Section end = Panels.panel("schedule-end", "Take it in");
+    private final ScheduleUnderstood understood;
+    private final ScheduleFaults faults;
+    private final ScheduleOpenings openings;
+    private final Section end;
     private final Paragraph counts = new Paragraph();
     private final UnorderedList lacking = new UnorderedList();
-    private final Button take = new Button("Take the openings in", _ -> take());
+    private final Button take;
     private final TroubleLine trouble = new TroubleLine();
     private final Div taken = new Div();
     private transient @Nullable FolderShown shown;
@@ -56,16 +59,27 @@ class WindowScheduleView extends Div implements FolderView {
     private transient @Nullable Outcome outcome;
     private transient Set<OpeningId> begun = Set.of();
 
-    WindowScheduleView(ScheduleDesk desk, Desk table) {
+    WindowScheduleView(ScheduleDesk desk, Desk table, SignedIn signedIn) {
         this.desk = desk;
         this.table = table;
-        intake = new ScheduleIntake(desk, this::begin);
+        say = new Speech(signedIn.person().reading());
+        intake = new ScheduleIntake(say, desk, this::begin);
+        understood = new ScheduleUnderstood(say, this::change);
+        faults = new ScheduleFaults(say, this::change);
+        openings = new ScheduleOpenings(say, this::change);
+        end = Panels.panel("schedule-end", say.it("Take it in"));
+        take = new Button(say.it("Take the openings in"), _ -> take());
         addClassName("window-schedule");
         counts.getElement().setAttribute("aria-live", "polite");
         taken.getElement().setAttribute("aria-live", "polite");
         take.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         end.add(counts, lacking, trouble, take);
-        add(Panels.empty());
+        add(Panels.empty(say));
+    }
+
+    @Override
+    public String called() {
+        return say.it("Window schedule");
     }
 
     @Override
@@ -126,9 +140,9 @@ class WindowScheduleView extends Div implements FolderView {
         understood.show(now);
         faults.show(now, becomes);
         openings.show(now, becomes);
-        counts.setText(ScheduleWords.counts(becomes));
+        counts.setText(ScheduleWords.counts(say, becomes));
         lacking.removeAll();
-        becomes.lacking().forEach(one -> lacking.add(new ListItem(one)));
+        becomes.lacking().forEach(one -> lacking.add(new ListItem(say.it(ScheduleSaid.read(one)))));
         take.setEnabled(becomes.sound());
     }
 
@@ -139,12 +153,12 @@ class WindowScheduleView extends Div implements FolderView {
         if (now == null || mine == null || becomes == null || !becomes.sound()) return;
         switch (desk.take(now, mine, becomes)) {
             case ScheduleResult.Taken(int added, int changed) -> taken(mine.file(), added, changed);
-            case ScheduleResult.Refused(var why) -> trouble.say(why);
+            case ScheduleResult.Refused(var why) -> trouble.say(say.it(why));
             case ScheduleResult.ChangedMeanwhile(var what) -> {
                 table.refresh();
-                trouble.say(
-                        "Somebody marked or changed %s meanwhile. Nothing was taken in. Look again, then take it in."
-                                .formatted(what));
+                trouble.say(say.it(
+                        "Somebody marked or changed {0} meanwhile. Nothing was taken in. Look again, then take it in.",
+                        what));
             }
         }
     }
@@ -153,14 +167,14 @@ class WindowScheduleView extends Div implements FolderView {
         draft = null;
         outcome = null;
         draw();
-        var panel = Panels.panel("taken", "%s was taken in".formatted(file));
+        var panel = Panels.panel("taken", say.it("{0} was taken in", file));
         panel.add(
+                new Paragraph(say.it(
+                        "{0} openings are new, {1} were changed. What was marked, released, pinned and published stays as it was.",
+                        ScheduleWords.many(added), ScheduleWords.many(changed))),
                 new Paragraph(
-                        "%,d openings are new, %,d were changed. What was marked, released, pinned and published stays as it was."
-                                .formatted(added, changed)),
-                new Paragraph(
-                        Panels.text("Plan again, so that they get their visits. "),
-                        new RouterLink("To the sites", SitesView.class)));
+                        Panels.text(say.it("Plan again, so that they get their visits.") + " "),
+                        new RouterLink(say.it("To the sites"), SitesView.class)));
         taken.removeAll();
         taken.add(panel);
         table.refresh();

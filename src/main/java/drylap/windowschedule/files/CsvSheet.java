@@ -1,5 +1,6 @@
 package drylap.windowschedule.files;
 
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.io.IOException;
 import java.io.StringReader;
@@ -29,8 +30,7 @@ final class CsvSheet {
 
     static List<Sheet> read(byte[] bytes, FileLimits limits) throws RefusedFile {
         for (byte one : bytes)
-            if (one == 0)
-                throw new RefusedFile("", "is no text", "an XLSX workbook, a CSV file or an IFC model in clear text");
+            if (one == 0) throw new RefusedFile("", ScheduleSaid.NO_TEXT.with(), ScheduleSaid.FILES.with());
         String text = text(bytes);
         char parted = parted(text);
         List<Sheet.Row> rows = new ArrayList<>();
@@ -45,10 +45,10 @@ final class CsvSheet {
             }
         } catch (IOException | UncheckedIOException quotes) {
             throw new RefusedFile(
-                    "row %d or after"
-                            .formatted(rows.isEmpty() ? 1 : rows.getLast().number() + 1),
-                    "has quotes that do not pair up",
-                    "a cell in \"quotes\" with each inner quote doubled");
+                    ScheduleSaid.ROW_OR_AFTER.with(
+                            rows.isEmpty() ? 1 : rows.getLast().number() + 1),
+                    ScheduleSaid.QUOTES.with(),
+                    ScheduleSaid.PAIRED.with());
         }
         return rows.isEmpty() ? List.of() : List.of(new Sheet("CSV", rows));
     }

@@ -2,9 +2,11 @@ package drylap.windowschedule.files;
 
 import drylap.buildingmodel.BuildingModels;
 import drylap.buildingmodel.ModelReading;
+import drylap.buildingmodel.ModelSaid;
 import drylap.buildingmodel.ModelWindow;
 import drylap.buildingmodel.ModelWindow.Facing;
 import drylap.windowschedule.FileReading;
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -57,7 +59,7 @@ final class ModelSheet {
 
     private Sheet sheet(List<ModelWindow> windows) throws RefusedFile {
         if (windows.size() > limits.rows())
-            throw new RefusedFile("", "has too many windows", "at most %d windows".formatted(limits.rows()));
+            throw new RefusedFile("", ScheduleSaid.MANY_WINDOWS.with(), ScheduleSaid.MOST_WINDOWS.with(limits.rows()));
         List<Sheet.Row> rows = new ArrayList<>();
         rows.add(new Sheet.Row(0, TITLES));
         for (ModelWindow one : windows) rows.add(new Sheet.Row(one.entity(), checked(one)));
@@ -70,9 +72,9 @@ final class ModelSheet {
                 .toList();
         if (cells.stream().anyMatch(cell -> cell.length() > limits.cellCharacters()))
             throw new RefusedFile(
-                    "entity #" + window.entity(),
-                    "has a name that is too long",
-                    "at most %d characters".formatted(limits.cellCharacters()));
+                    ModelSaid.ENTITY.with(window.entity()),
+                    ScheduleSaid.LONG_NAME.with(),
+                    ModelSaid.MOST_CHARACTERS.with(limits.cellCharacters()));
         return cells;
     }
 
@@ -94,7 +96,7 @@ final class ModelSheet {
                 millimetres(one.heightMm()),
                 millimetres(one.sillMm()),
                 one.material(),
-                one.globalId().isEmpty() ? "" : "in the model " + one.globalId(),
+                one.globalId().isEmpty() ? "" : ScheduleSaid.IN_THE_MODEL.with(one.globalId()),
                 String.join("; ", one.leftOpen()));
     }
 
@@ -104,13 +106,15 @@ final class ModelSheet {
         return building
                 + switch (one.facing()) {
                     case Facing.Told told -> faces(told);
-                    case Facing.NotTold(var wall, var why) -> wall.isEmpty() ? "not told: " + why : wall;
+                    case Facing.NotTold(var wall, var why) -> wall.isEmpty() ? ScheduleSaid.NOT_TOLD.with(why) : wall;
                 };
     }
 
     private static String faces(Facing.Told told) {
-        String plane = told.planes() == 1 ? "" : ", plane %d of %d from outside".formatted(told.plane(), told.planes());
-        return String.format(Locale.ROOT, "faces %.1f\u00b0%s", told.azimuthDeg(), plane);
+        String azimuth = String.format(Locale.ROOT, "%.1f", told.azimuthDeg());
+        return told.planes() == 1
+                ? ScheduleSaid.FACES.with(azimuth)
+                : ScheduleSaid.FACES_IN_PLANE.with(azimuth, told.plane(), told.planes());
     }
 
     /** To a tenth, halves up; blank where there is none. */

@@ -1,5 +1,6 @@
 package drylap.windowschedule.files;
 
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.util.List;
 
@@ -18,22 +19,26 @@ final class RowGuard {
         for (int column = 0; column < cells.size(); column++)
             if (cells.get(column).length() > limits.cellCharacters())
                 throw new RefusedFile(
-                        where("cell %s%d".formatted(Sheet.letters(column), row)),
-                        "holds too much text",
-                        "at most %d characters in a cell".formatted(limits.cellCharacters()));
+                        where(ScheduleSaid.CELL.with(Sheet.letters(column) + row)),
+                        ScheduleSaid.MUCH_TEXT.with(),
+                        ScheduleSaid.MOST_IN_CELL.with(limits.cellCharacters()));
     }
 
     /** @param column from 0 */
     void checkPlace(int row, int column) throws RefusedFile {
         if (row > limits.rows())
             throw new RefusedFile(
-                    where("row " + row), "is one row too many", "at most %d rows".formatted(limits.rows()));
+                    where(ScheduleSaid.ROW.with(row)),
+                    ScheduleSaid.MANY_ROWS.with(),
+                    ScheduleSaid.MOST_ROWS.with(limits.rows()));
         if (column >= limits.columns())
             throw new RefusedFile(
-                    where("row " + row), "has too many columns", "at most %d columns".formatted(limits.columns()));
+                    where(ScheduleSaid.ROW.with(row)),
+                    ScheduleSaid.MANY_COLUMNS.with(),
+                    ScheduleSaid.MOST_COLUMNS.with(limits.columns()));
     }
 
     private String where(String place) {
-        return sheet.isEmpty() ? place : "sheet %s, %s".formatted(sheet, place);
+        return sheet.isEmpty() ? place : ScheduleSaid.SHEET.with(sheet, place);
     }
 }

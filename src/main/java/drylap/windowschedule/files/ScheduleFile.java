@@ -1,7 +1,9 @@
 package drylap.windowschedule.files;
 
 import drylap.buildingmodel.BuildingModels;
+import drylap.buildingmodel.ModelSaid;
 import drylap.windowschedule.FileReading;
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.util.List;
 
@@ -10,7 +12,7 @@ public final class ScheduleFile {
     /** The largest file that is looked at. */
     public static final int MOST_BYTES = Math.max(FileLimits.STANDARD.bytes(), BuildingModels.MOST_BYTES);
 
-    private static final String ACCEPTED = "an XLSX workbook, a CSV file or an IFC model in clear text";
+    private static final String ACCEPTED = ScheduleSaid.FILES.with();
 
     private ScheduleFile() {}
 
@@ -24,7 +26,7 @@ public final class ScheduleFile {
             if (BuildingModels.isModel(bytes)) return ModelSheet.read(name, bytes, limits);
             List<Sheet> sheets = sheets(bytes, limits);
             if (sheets.isEmpty())
-                throw new RefusedFile("", "holds no text at all", "a window schedule with a row of titles");
+                throw new RefusedFile("", ScheduleSaid.NOTHING.with(), ScheduleSaid.A_SCHEDULE.with());
             return new FileReading.Read(name, sheets, List.of());
         } catch (RefusedFile refused) {
             return new FileReading.Refused(name, refused.where(), refused.wrong(), refused.accepted());
@@ -34,10 +36,9 @@ public final class ScheduleFile {
     private static List<Sheet> sheets(byte[] bytes, FileLimits limits) throws RefusedFile {
         if (bytes.length > limits.bytes())
             throw new RefusedFile(
-                    "", "is too large", "a file of at most %s".formatted(FileLimits.mebibytes(limits.bytes())));
+                    "", ScheduleSaid.TOO_LARGE.with(), ModelSaid.FILE_OF.with(FileLimits.mebibytes(limits.bytes())));
         if (begins(bytes, 'P', 'K')) return XlsxSheets.read(bytes, limits);
-        if (begins(bytes, 0xD0, 0xCF, 0x11, 0xE0))
-            throw new RefusedFile("", "is a workbook of the older kind or locked by a password", ACCEPTED);
+        if (begins(bytes, 0xD0, 0xCF, 0x11, 0xE0)) throw new RefusedFile("", ScheduleSaid.OLDER.with(), ACCEPTED);
         return CsvSheet.read(bytes, limits);
     }
 

@@ -1,5 +1,6 @@
 package drylap.windowschedule.files;
 
+import drylap.windowschedule.ScheduleSaid;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Collections;
@@ -14,7 +15,7 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
  * reader of workbooks makes room for every column up to the one that a cell names, and a few bytes can name the billionth.
  */
 final class SheetGuard {
-    private static final String ACCEPTED = "an XLSX workbook as an office program saves it";
+    private static final String ACCEPTED = ScheduleSaid.WORKBOOK.with();
     private static final int MOST_LETTERS = 3;
 
     private final FileLimits limits;
@@ -38,7 +39,7 @@ final class SheetGuard {
                         walk(part.getName(), unpacked);
                     }
         } catch (IOException broken) {
-            throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
+            throw new RefusedFile("", ScheduleSaid.BROKEN.with(), ACCEPTED);
         }
     }
 
@@ -48,11 +49,11 @@ final class SheetGuard {
             while (reader.hasNext()) {
                 int event = reader.next();
                 if (event == XMLStreamReader.DTD)
-                    throw new RefusedFile("part " + part, "has a document type", ACCEPTED);
+                    throw new RefusedFile(ScheduleSaid.PART.with(part), ScheduleSaid.DOCUMENT_TYPE.with(), ACCEPTED);
                 if (event == XMLStreamReader.START_ELEMENT && part.contains("worksheets/")) element(part, reader);
             }
         } catch (XMLStreamException | RuntimeException broken) {
-            throw new RefusedFile("part " + part, "is not well-formed", ACCEPTED);
+            throw new RefusedFile(ScheduleSaid.PART.with(part), ScheduleSaid.NOT_WELL_FORMED.with(), ACCEPTED);
         }
     }
 

@@ -1,5 +1,6 @@
 package drylap.windowschedule.files;
 
+import drylap.windowschedule.ScheduleSaid;
 import drylap.windowschedule.Sheet;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -35,8 +36,7 @@ final class XlsxSheets {
         try (var workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
             return new XlsxSheets(limits).sheets(workbook);
         } catch (IOException | RuntimeException unreadable) {
-            throw new RefusedFile(
-                    "", "is no workbook that can be read", "an XLSX workbook as an office program saves it");
+            throw new RefusedFile("", ScheduleSaid.NO_WORKBOOK.with(), ScheduleSaid.WORKBOOK.with());
         }
     }
 
@@ -82,7 +82,7 @@ final class XlsxSheets {
     private static String number(Cell cell) {
         if (!(cell.getValue() instanceof BigDecimal number)) return String.valueOf(cell.getValue());
         if (isDay(cell.getDataFormatString()))
-            return "a date (%s)".formatted(cell.asDate().toLocalDate());
+            return ScheduleSaid.A_DATE.with(cell.asDate().toLocalDate());
         BigDecimal shown = number.round(DIGITS).stripTrailingZeros();
         return shown.precision() - shown.scale() > 15 ? shown.toString() : shown.toPlainString();
     }

@@ -1,5 +1,6 @@
 package drylap.windowschedule.files;
 
+import drylap.windowschedule.ScheduleSaid;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Collections;
@@ -12,7 +13,7 @@ import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
  * given to a reader of workbooks.
  */
 final class ZipGuard {
-    private static final String ACCEPTED = "an XLSX workbook as an office program saves it";
+    private static final String ACCEPTED = ScheduleSaid.WORKBOOK.with();
 
     private final FileLimits limits;
     private final byte[] buffer = new byte[1 << 16];
@@ -31,13 +32,14 @@ final class ZipGuard {
         try (ZipFile zip = opened(bytes)) {
             for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
                 if (++parts > limits.parts())
-                    throw new RefusedFile("", "holds too many parts", "at most %d parts".formatted(limits.parts()));
+                    throw new RefusedFile(
+                            "", ScheduleSaid.MANY_PARTS.with(), ScheduleSaid.MOST_PARTS.with(limits.parts()));
                 unpack(part, zip);
             }
         } catch (IOException | IllegalArgumentException broken) {
-            throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
+            throw new RefusedFile("", ScheduleSaid.BROKEN.with(), ACCEPTED);
         }
-        if (parts == 0) throw new RefusedFile("", "is a broken or cut off zip file", ACCEPTED);
+        if (parts == 0) throw new RefusedFile("", ScheduleSaid.BROKEN.with(), ACCEPTED);
     }
 
     /** By its list of contents, as the reader of workbooks opens it: what else may lie between the parts is read by neither. */
@@ -60,14 +62,14 @@ final class ZipGuard {
             total += read;
             if (total > limits.unpackedBytes())
                 throw new RefusedFile(
-                        "part " + name,
-                        "unpacks to too much",
-                        "at most %s in all".formatted(FileLimits.mebibytes(limits.unpackedBytes())));
+                        ScheduleSaid.PART.with(name),
+                        ScheduleSaid.UNPACKS.with(),
+                        ScheduleSaid.IN_ALL.with(FileLimits.mebibytes(limits.unpackedBytes())));
             if (size > FileLimits.RATIO_ASKED_FROM && size / packedBytes > limits.ratio())
                 throw new RefusedFile(
-                        "part " + name,
-                        "unpacks to more than %d times its size".formatted(limits.ratio()),
-                        "a workbook that was packed as usual");
+                        ScheduleSaid.PART.with(name),
+                        ScheduleSaid.UNPACKS_TIMES.with(limits.ratio()),
+                        ScheduleSaid.AS_USUAL.with());
         }
     }
 }

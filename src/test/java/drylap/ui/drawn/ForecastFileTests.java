@@ -7,6 +7,7 @@ import drylap.forecasts.ForecastReading;
 import drylap.forecasts.ForecastSource;
 import drylap.forecasts.Payload;
 import drylap.kernel.Rules;
+import drylap.speech.Speech;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class ForecastFileTests {
     private static ForecastFile at(String now) {
         var read = (ForecastReading.Read) Payload.of(ForecastSource.UPLOAD).read();
-        return ForecastFile.of(read.forecast(), Payload.QUAY, Rules.STANDARD, Instant.parse(now));
+        return ForecastFile.of(Speech.ENGLISH, read.forecast(), Payload.QUAY, Rules.STANDARD, Instant.parse(now));
     }
 
     @Test
@@ -37,11 +38,13 @@ class ForecastFileTests {
 
     @Test
     void a_problem_is_told_by_line_and_column() {
-        assertThat(ForecastFile.Wrong.of(new ForecastProblem("line 5, rain_mm", "is no number (wet)", "a number")))
+        assertThat(ForecastFile.Wrong.of(
+                        Speech.ENGLISH, new ForecastProblem("line 5, rain_mm", "is no number (wet)", "a number")))
                 .isEqualTo(new ForecastFile.Wrong("5", "rain_mm", "is no number (wet)", "a number"));
-        assertThat(ForecastFile.Wrong.of(new ForecastProblem("line 5", "has 8 cells", "9")))
+        assertThat(ForecastFile.Wrong.of(Speech.ENGLISH, new ForecastProblem("line 5", "has 8 cells", "9")))
                 .isEqualTo(new ForecastFile.Wrong("5", "\u2013", "has 8 cells", "9"));
-        assertThat(ForecastFile.Wrong.of(new ForecastProblem("the file", "is not UTF-8", "a file in UTF-8")))
+        assertThat(ForecastFile.Wrong.of(
+                        Speech.ENGLISH, new ForecastProblem("the file", "is not UTF-8", "a file in UTF-8")))
                 .isEqualTo(new ForecastFile.Wrong("\u2013", "\u2013", "the file is not UTF-8", "a file in UTF-8"));
     }
 }

@@ -34,14 +34,14 @@ class ScheduleWordsTests {
                 SiteWithWalls.draft("Mark,RO W (mm),RO H (mm),Floor,Elevation\nA,900,1500,2,N\n"),
                 SiteWithWalls.folder(),
                 Set.of());
-        assertThat(ScheduleWords.lines(outcome))
+        assertThat(ScheduleWords.lines(Speech.ENGLISH, outcome))
                 .extracting(
                         ScheduleWords.Line::row,
                         ScheduleWords.Line::opening,
                         ScheduleWords.Line::place,
                         ScheduleWords.Line::size)
                 .containsExactly(org.assertj.core.api.Assertions.tuple(2, "A", "north, level 2", "900 × 1500 mm"));
-        assertThat(ScheduleWords.counts(outcome))
+        assertThat(ScheduleWords.counts(Speech.ENGLISH, outcome))
                 .contains("1 rows: 1 openings new, 0 changed", "3 of the site", "Nothing is wrong.");
     }
 }

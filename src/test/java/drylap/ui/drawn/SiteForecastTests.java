@@ -10,6 +10,7 @@ import drylap.forecasts.KeptForecast;
 import drylap.forecasts.LastingRain;
 import drylap.forecasts.Payload;
 import drylap.forecasts.ReadForecast;
+import drylap.speech.Saying;
 import drylap.speech.Speech;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
@@ -40,7 +41,7 @@ class SiteForecastTests {
                         Optional.ofNullable(used),
                         Optional.ofNullable(state),
                         forecast,
-                        new LastingRain.Unsolved("nothing kept"),
+                        new LastingRain.Unsolved(Saying.of("nothing kept")),
                         0.6),
                 NOON);
     }
@@ -74,7 +75,7 @@ class SiteForecastTests {
 
     @Test
     void a_site_whose_source_does_not_tell_says_so() {
-        assertThat(lasting(new LastingRain.Unsolved("nothing kept"), 0.55))
+        assertThat(lasting(new LastingRain.Unsolved(Saying.of("nothing kept")), 0.55))
                 .isEqualTo(new SiteForecast.Lasting(
                         "How rain lasts here is not known (nothing kept); the plan counts with 0.55.", null, ""));
     }
