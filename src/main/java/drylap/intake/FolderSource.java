@@ -38,6 +38,11 @@ public interface FolderSource {
         return new ZipFolder(file, Limits.STANDARD);
     }
 
+    /** @param name as whoever sent it calls it, for messages */
+    static FolderSource zip(Path file, String name) {
+        return new ZipFolder(file, name, Limits.STANDARD);
+    }
+
     /** The program's own resources below {@code prefix}, such as {@code sample-data/harbour-week}. */
     static FolderSource classpath(String prefix) {
         return new ClasspathFolder(prefix);

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** A zip file, its files at the top or all in one common folder. Nothing is unpacked to disk. */
 final class ZipFolder implements FolderSource {
     private final Path zip;
+    private final String called;
     private final Limits limits;
     private final Map<String, String> entryByFile = new TreeMap<>();
     private final Map<String, Long> sizes = new TreeMap<>();
@@ -26,7 +27,13 @@ final class ZipFolder implements FolderSource {
     private @Nullable String folder;
 
     ZipFolder(Path zip, Limits limits) {
+        this(zip, zip.getFileName().toString(), limits);
+    }
+
+    /** @param name as whoever sent it calls it */
+    ZipFolder(Path zip, String name, Limits limits) {
         this.zip = zip;
+        called = name;
         this.limits = limits;
         try (ZipFile open = new ZipFile(zip.toFile())) {
             if (countAccepted(open)) open.stream().forEach(this::enter);
@@ -86,7 +93,7 @@ final class ZipFolder implements FolderSource {
     }
 
     private void refuse(String value, String wrong, String accepted) {
-        problems.add(new Problem(zip.getFileName().toString(), 0, "", wrong, value, accepted));
+        problems.add(new Problem(called, 0, "", wrong, value, accepted));
     }
 
     @Override

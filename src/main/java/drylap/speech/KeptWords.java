@@ -19,6 +19,9 @@ import java.util.stream.Stream;
  */
 public final class KeptWords {
     private static final String PLACE = "\\{\\d\\}";
+    /** How far parts are sentences within sentences; what lies deeper, as in a text that was made up to break this, stays as it is. */
+    private static final int DEEPEST = 12;
+
     private static final List<DateTimeFormatter> TIMES = Stream.of("EEE d MMM HH:mm", "EEE d MMM")
             .map(form -> DateTimeFormatter.ofPattern(form, Locale.ENGLISH))
             .toList();
@@ -47,30 +50,33 @@ public final class KeptWords {
 
     /** The sentence that fits with most letters of its own; other words, as of something made elsewhere, stay as they are. */
     public Saying read(String kept) {
-        return find(kept).orElseGet(() -> Saying.asItIs(kept));
+        return find(kept, 0).orElseGet(() -> Saying.asItIs(kept));
     }
 
-    private Optional<Saying> find(String kept) {
-        return forms.stream().flatMap(form -> fitting(form, kept).stream()).findFirst();
+    private Optional<Saying> find(String kept, int depth) {
+        if (depth > DEEPEST) return Optional.empty();
+        return forms.stream()
+                .flatMap(form -> fitting(form, kept, depth).stream())
+                .findFirst();
     }
 
-    private Optional<Saying> fitting(Form form, String kept) {
+    private Optional<Saying> fitting(Form form, String kept, int depth) {
         Matcher found = form.written().matcher(kept);
         if (!found.matches()) return Optional.empty();
         return Optional.of(new Saying(
                 form.sentence(),
                 IntStream.rangeClosed(1, found.groupCount())
                         .mapToObj(found::group)
-                        .map(this::part)
+                        .map(part -> part(part, depth + 1))
                         .toList()));
     }
 
     /** A day, an hour, a sentence of the list again, or data. */
-    private Object part(String written) {
+    private Object part(String written, int depth) {
         return TIMES.stream()
                 .flatMap(form -> time(form, written).stream())
                 .findFirst()
-                .or(() -> find(written))
+                .or(() -> find(written, depth))
                 .orElse(written);
     }
 

@@ -178,7 +178,7 @@ class SpanishSiteViewTests extends SpanishScreen {
         typed("Hasta", "15:30");
         typed("Cuántas personas, no hace falta", "seis");
         pressed("Guardar la cuadrilla");
-        shows("“seis” no es un número entero; se acepta un número entero de 1 a 20");
+        shows("«seis» no es un número entero; se acepta un número entero de 1 a 20");
         typed("Cuántas personas, no hace falta", "6");
         typed("Nombre de la cuadrilla", "W1");
         pressed("Guardar la cuadrilla");
@@ -191,7 +191,7 @@ class SpanishSiteViewTests extends SpanishScreen {
     @Test
     void the_scheduler_finds_no_english_at_the_job_folders() {
         reads(people.scheduler(), Ruler.MILLIMETRES);
-        knows("sites facades openings crews shifts labour travel forecast rules published csv zip upload");
+        knows("sites facades openings crews shifts labour travel forecast rules published csv zip");
         isSpanish("job-folders", "Elegir un archivo ZIP", "Carpetas de obra hasta ahora", "Poner sobre la mesa");
         upload("application/zip", "6".getBytes(UTF_8));
         shows("6.zip no se cargó", "1 problema; no se cambió nada", "no es un archivo ZIP que se pueda leer");

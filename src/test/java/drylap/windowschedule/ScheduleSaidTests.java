@@ -54,6 +54,12 @@ class ScheduleSaidTests {
         assertThat(SPANISH.it(ScheduleSaid.read(written))).isEqualTo(spanish);
     }
 
+    @Test
+    void a_cell_of_nothing_but_parts_is_read_as_far_as_anyone_would_write_it() {
+        String deep = "faces 1°, ".repeat(2000) + "frame";
+        assertThat(ScheduleSaid.read(deep).words()).isEqualTo(deep);
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -77,7 +77,7 @@ class JobFoldersView extends Div implements Spoken {
     /** Called with the page locked, once the file has come. */
     private void read(String name, Path file) throws IOException {
         outcome.removeAll();
-        switch (reading(file)) {
+        switch (reading(name, file)) {
             case FolderReading.Refused refused -> outcome.add(new RefusedPanel(say, name, refused));
             case FolderReading.Read read -> {
                 desk.takeIn(name.replaceFirst("(?i)\\.zip$", ""), read.folder());
@@ -87,9 +87,9 @@ class JobFoldersView extends Div implements Spoken {
         }
     }
 
-    private static FolderReading reading(Path file) throws IOException {
+    private static FolderReading reading(String name, Path file) throws IOException {
         try {
-            return FolderReader.read(FolderSource.zip(file));
+            return FolderReader.read(FolderSource.zip(file, name));
         } finally {
             Files.deleteIfExists(file);
         }
