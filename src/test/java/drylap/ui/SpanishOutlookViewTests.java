@@ -213,7 +213,7 @@ class SpanishOutlookViewTests extends SpanishScreen {
         assertThat(ScreenTexts.now()).anyMatch(text -> text.startsWith("Por ciento: está en blanco"));
         typed("Por ciento", "seis");
         pressed("Agregar el cambio");
-        shows("“seis” no es un número entero; se acepta un número entero de -100 a 1000.");
+        shows("«seis» no es un número entero; se acepta un número entero de -100 a 1000.");
         typed("Por ciento", "20");
         pressed("Agregar el cambio");
         shows("la lluvia de cada hora es 20 % más", "Quitar el escenario Escenario 1");
