@@ -22,8 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One row of a file of scenarios as a change; null where it is none, and why is told. */
 final class ChangeRows {
-    private static final String KINDS =
-            "add crew, drop day, delay delivery, rain, no rain, rain by percent or forecast";
+    private static final String KINDS = "add crew, drop day, delay delivery, rain, no rain, rain by percent";
 
     private final Known known;
     private final Function<Row, @Nullable List<Forecast>> forecast;
@@ -41,10 +40,10 @@ final class ChangeRows {
             case "delay delivery" -> delay(row);
             case "rain" -> rain(row, true);
             case "no rain" -> rain(row, false);
-            case "rain by percent" -> new RainByPercent(row.number("percent", "percent", -100, 1000));
+            case "rain by percent" -> new RainByPercent(row.number("percent", FolderWords.PERCENT.with(), -100, 1000));
             case "forecast" -> forecast(row);
             default -> {
-                row.wrong("change", "is unknown", "one of " + KINDS);
+                row.wrong("change", FolderWords.UNKNOWN.with(), FolderWords.ONE_OF_OR.with(KINDS, "forecast"));
                 yield null;
             }
         };
@@ -53,7 +52,7 @@ final class ChangeRows {
     private Change addCrew(Row row) {
         CrewId crew = new CrewId(row.text("crew"));
         if (known.crews.known(crew) || known.sites.known(new SiteId(crew.value())))
-            row.wrong("crew", "stands for a crew or a site already", "a name that is not taken");
+            row.wrong("crew", FolderWords.TAKEN.with(), FolderWords.FREE.with());
         CrewId like = new CrewId(row.text("like"));
         known.crews.require(row, "like", like);
         return new AddCrew(crew, like, row.date("date"));
@@ -82,7 +81,7 @@ final class ChangeRows {
         Instant until = row.instant("until");
         if (!row.sound()) return null;
         if (!from.isBefore(until)) {
-            row.wrong("until", "is not after from", "a later time than from");
+            row.wrong("until", FolderWords.NOT_AFTER_FROM.with(), FolderWords.AFTER_FROM.with());
             return null;
         }
         return new OtherRain(site, new TimeWindow(from, until), rains);
@@ -101,7 +100,10 @@ final class ChangeRows {
 
     private static boolean oneOf(Row row, String one, String other) {
         if (row.blank(one) != row.blank(other)) return true;
-        row.wrong(one, row.blank(one) ? "is blank, and so is " + other : "stands beside " + other, "one of both");
+        row.wrong(
+                one,
+                (row.blank(one) ? FolderWords.BLANK_BOTH : FolderWords.BESIDE).with(other),
+                FolderWords.ONE_OF_BOTH.with());
         return false;
     }
 }

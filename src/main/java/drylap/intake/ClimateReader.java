@@ -61,12 +61,14 @@ public final class ClimateReader {
         double cold = row.blank("cold_days") ? 0 : row.number("cold_days", "days", 0, 31);
         double gusts = row.blank("gust_days") ? 0 : row.number("gust_days", "days", 0, 31);
         if (!row.sound()) return;
-        if (!named.add(new Named(site, month))) row.wrong("month", "is given twice", "each month once for a site");
+        if (!named.add(new Named(site, month)))
+            row.wrong("month", FolderWords.MONTH_TWICE.with(), FolderWords.MONTH_ONCE.with());
         try {
             read.add(new MonthlyNormals(site, month, millimetres, days, cold, gusts));
         } catch (IllegalArgumentException e) {
             String column = days > lengthOf(month) ? "rain_days" : cold > lengthOf(month) ? "cold_days" : "gust_days";
-            row.wrong(column, "does not fit: " + e.getMessage(), "days that the month has");
+            row.wrong(
+                    column, FolderWords.NO_FIT.with(String.valueOf(e.getMessage())), FolderWords.DAYS_OF_MONTH.with());
         }
     }
 

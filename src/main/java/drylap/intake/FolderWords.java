@@ -4,6 +4,7 @@ import drylap.kernel.Rule;
 import drylap.sites.StreetAddress;
 import drylap.speech.KeptWords;
 import drylap.speech.Saying;
+import drylap.whatif.CannotBe;
 import java.util.Arrays;
 import java.util.stream.Stream;
 
@@ -156,6 +157,29 @@ public enum FolderWords {
     OUTSIDE("holds a visit outside the shifts of crew {0}"),
     PIN("a pin within a shift"),
 
+    MONTH_TWICE("is given twice"),
+    MONTH_ONCE("each month once for a site"),
+    NO_FIT("does not fit: {0}"),
+    RAIN_DAYS("{0} days of rain are outside {1}"),
+    COLD_DAYS("{0} cold days are outside {1}"),
+    GUST_DAYS("{0} days of gusts are outside {1}"),
+    DAYS_OF_MONTH("days that the month has"),
+
+    NAME_AS_IT_IS("is the name of the folder without a change"),
+    ANOTHER_NAME("another name"),
+    CANNOT_BE("cannot be made: {0}"),
+    ALLOWED("a change that the folder, changed so far, allows"),
+    NO_FILE("is no file"),
+    FILE_BESIDE("the name of a file like forecast.csv beside the scenarios"),
+    ONE_OF_OR("one of {0} or {1}"),
+    TAKEN("stands for a crew or a site already"),
+    FREE("a name that is not taken"),
+    NOT_AFTER_FROM("is not after from"),
+    AFTER_FROM("a later time than from"),
+    BLANK_BOTH("is blank, and so is {0}"),
+    BESIDE("stands beside {0}"),
+    ONE_OF_BOTH("one of both"),
+
     IGNORED("{0} is not a file of a job folder and was ignored"),
     NO_FORECAST("{0}: no forecast; every hour is marked beyond the forecast"),
     FORECAST_ENDS("{0}: the forecast ends at {1}, before the last shift; later hours are marked beyond the forecast"),
@@ -166,6 +190,7 @@ public enum FolderWords {
     private static final KeptWords KEPT = new KeptWords(Stream.of(
                     Arrays.stream(values()).map(one -> one.sentence),
                     StreetAddress.SENTENCES.stream(),
+                    CannotBe.sentences(),
                     Arrays.stream(Rule.values()).map(Rule::unit))
             .flatMap(one -> one)
             .filter(one -> !one.isEmpty())

@@ -16,18 +16,15 @@ public record Problem(String file, int line, String column, String wrong, String
 
     @Override
     public String toString() {
-        return place()
+        return file
+                + (line > 0 ? ":" + line : "")
+                + (column.isEmpty() ? "" : " " + column)
                 + ": "
                 + wrong
                 + (value.isEmpty() ? "" : " (" + shown() + ")")
                 + " – "
                 + accepted
                 + " is accepted";
-    }
-
-    /** Such as "openings.csv:7 width_mm". */
-    public String place() {
-        return file + (line > 0 ? ":" + line : "") + (column.isEmpty() ? "" : " " + column);
     }
 
     /** A value may be anything at all, so it is cut and its control characters are made visible. */

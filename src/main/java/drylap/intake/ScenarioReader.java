@@ -81,7 +81,7 @@ public final class ScenarioReader {
     private void enter(Row row, ChangeRows rows) {
         String name = row.text("scenario");
         if (name.equals(Scenario.AS_IT_IS))
-            row.wrong("scenario", "is the name of the folder without a change", "another name");
+            row.wrong("scenario", FolderWords.NAME_AS_IT_IS.with(), FolderWords.ANOTHER_NAME.with());
         Change change = rows.read(row);
         if (!row.sound() || change == null) return;
         List<Change> own = changes.computeIfAbsent(name, _ -> new ArrayList<>());
@@ -94,8 +94,7 @@ public final class ScenarioReader {
         try {
             scenario.applyTo(folder);
         } catch (IllegalArgumentException e) {
-            row.wrong(
-                    "change", "cannot be made: " + e.getMessage(), "a change that the folder, changed so far, allows");
+            row.wrong("change", FolderWords.CANNOT_BE.with(String.valueOf(e.getMessage())), FolderWords.ALLOWED.with());
         }
     }
 
@@ -105,7 +104,7 @@ public final class ScenarioReader {
         FolderFiles files = new FolderFiles(other, Limits.STANDARD, problems);
         boolean single = other instanceof SingleFile && files.names().size() == 1;
         if (!single) {
-            row.wrong("file", "is no file", "the name of a file like forecast.csv beside the scenarios");
+            row.wrong("file", FolderWords.NO_FILE.with(), FolderWords.FILE_BESIDE.with());
             return null;
         }
         Table table = files.required(

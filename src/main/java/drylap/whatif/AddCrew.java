@@ -6,8 +6,6 @@ import drylap.crews.TravelTimes;
 import drylap.crews.TravelTimes.Leg;
 import drylap.kernel.CrewId;
 import drylap.planning.JobFolder;
-import drylap.speech.Saying;
-import drylap.speech.Unfit;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -18,12 +16,11 @@ import java.util.stream.Stream;
 public record AddCrew(CrewId crew, CrewId like, LocalDate from) implements Change {
     @Override
     public JobFolder applyTo(JobFolder folder) {
-        if (folder.crews().stream().anyMatch(one -> one.id().equals(crew)))
-            throw new Unfit(Saying.of("there is a crew {0} already", crew));
+        if (folder.crews().stream().anyMatch(one -> one.id().equals(crew))) throw CannotBe.CREW_THERE.with(crew);
         Crew model = folder.crews().stream()
                 .filter(one -> one.id().equals(like))
                 .findFirst()
-                .orElseThrow(() -> new Unfit(Saying.of("there is no crew {0}", like)));
+                .orElseThrow(() -> CannotBe.NO_CREW.with(like));
         Crew more = new Crew(crew, model.trade(), model.methods(), model.base(), model.zone(), model.people());
         List<Shift> days = folder.shifts().stream()
                 .filter(shift -> shift.crew().equals(like) && !shift.date().isBefore(from))

@@ -4,8 +4,6 @@ import drylap.kernel.FacadeId;
 import drylap.kernel.OpeningId;
 import drylap.planning.JobFolder;
 import drylap.sites.Opening;
-import drylap.speech.Saying;
-import drylap.speech.Unfit;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -22,10 +20,9 @@ public record DelayDelivery(
     @Override
     public JobFolder applyTo(JobFolder folder) {
         if (folder.openings().stream().noneMatch(this::meant))
-            throw new Unfit(
-                    opening == null
-                            ? Saying.of("there is no opening on {0}", Objects.requireNonNull(facade))
-                            : Saying.of("there is no opening {0}", opening));
+            throw opening == null
+                    ? CannotBe.NO_OPENING_ON.with(Objects.requireNonNull(facade))
+                    : CannotBe.NO_OPENING.with(opening);
         return folder.withOpenings(folder.openings().stream()
                 .map(one -> meant(one) ? one.deliveredOn(one.deliveredOn().plusDays(days)) : one)
                 .toList());

@@ -6,8 +6,6 @@ import drylap.kernel.SiteId;
 import drylap.planning.JobFolder;
 import drylap.planning.PublishedVisit;
 import drylap.sites.Site;
-import drylap.speech.Saying;
-import drylap.speech.Unfit;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Objects;
@@ -31,9 +29,7 @@ public record DropDay(
         Set<CrewId> away = away(folder);
         boolean comes =
                 folder.shifts().stream().anyMatch(shift -> shift.date().equals(date) && away.contains(shift.crew()));
-        if (!comes)
-            throw new Unfit(Saying.of(
-                    "no crew of {0} has a shift on {1}", crew == null ? Objects.requireNonNull(site) : crew, date));
+        if (!comes) throw CannotBe.NO_SHIFT.with(crew == null ? Objects.requireNonNull(site) : crew, date);
         return folder.withShifts(folder.shifts().stream()
                         .filter(shift -> !shift.date().equals(date) || !away.contains(shift.crew()))
                         .toList())

@@ -3,8 +3,6 @@ package drylap.whatif;
 import drylap.kernel.SiteId;
 import drylap.kernel.TimeWindow;
 import drylap.planning.JobFolder;
-import drylap.speech.Saying;
-import drylap.speech.Unfit;
 import drylap.weather.Forecast;
 import drylap.weather.ForecastHour;
 import java.time.Duration;
@@ -20,9 +18,7 @@ public record OtherRain(SiteId site, TimeWindow when, boolean rains) implements 
     public JobFolder applyTo(JobFolder folder) {
         boolean forecast = folder.forecasts().stream()
                 .anyMatch(one -> one.site().equals(site) && one.hours().stream().anyMatch(this::touched));
-        if (!forecast)
-            throw new Unfit(
-                    Saying.of("nothing is forecast at site {0} from {1} until {2}", site, when.from(), when.until()));
+        if (!forecast) throw CannotBe.NOT_FORECAST.with(site, when.from(), when.until());
         return folder.withForecasts(folder.forecasts().stream()
                 .map(one -> one.site().equals(site) ? changed(one) : one)
                 .toList());

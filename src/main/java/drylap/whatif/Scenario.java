@@ -1,8 +1,6 @@
 package drylap.whatif;
 
 import drylap.planning.JobFolder;
-import drylap.speech.Saying;
-import drylap.speech.Unfit;
 import java.util.List;
 
 /** Some changes under a name. */
@@ -22,8 +20,7 @@ public record Scenario(String name, List<Change> changes) {
     public JobFolder applyTo(JobFolder folder) {
         JobFolder changed = folder;
         for (Change change : changes) changed = change.applyTo(changed);
-        if (changed.shifts().isEmpty())
-            throw new Unfit(Saying.of("scenario {0} leaves no crew a day; at least one is needed", name));
+        if (changed.shifts().isEmpty()) throw CannotBe.NOBODY_LEFT.with(name);
         return changed;
     }
 }

@@ -81,6 +81,7 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("LetterMeaning", 1),
             Map.entry("ScheduleOpenings.Listed", 0),
             Map.entry("FolderWords", 0),
+            Map.entry("CannotBe", 0),
             Map.entry("FetchOutcome", 1),
             Map.entry("RainPersistence.Bound", 0),
             Map.entry("Compass", 0),

@@ -55,7 +55,7 @@ public final class ScreenTexts {
             note(element.getText());
             return;
         }
-        if (!element.isVisible() || "en".equals(element.getAttribute("lang"))) return;
+        if (!element.isVisible() || isKeptInEnglish(element)) return;
         for (String name : READ) {
             note(element.getAttribute(name));
             note(element.getProperty(name));
@@ -80,6 +80,11 @@ public final class ScreenTexts {
         element.getNode()
                 .getFeatureIfInitialized(com.vaadin.flow.internal.nodefeature.VirtualChildrenList.class)
                 .ifPresent(list -> list.forEachChild(node -> read(Element.get(node))));
+    }
+
+    /** Such as a line of the history; links to what is English are read. */
+    private static boolean isKeptInEnglish(Element element) {
+        return element.getTag().equals("span") && "en".equals(element.getAttribute("lang"));
     }
 
     private void noteRecord(String record) {

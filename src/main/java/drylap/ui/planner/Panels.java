@@ -99,11 +99,6 @@ public final class Panels {
         return mark;
     }
 
-    /** For screens that are English as a whole. */
-    static Div empty() {
-        return empty(Speech.ENGLISH);
-    }
-
     static Div empty(Speech say) {
         var there = new RouterLink(say.it("Bring in a job folder"), JobFoldersView.class);
         var start = new RouterLink(say.it("begin with a site of your own"), StartView.class);

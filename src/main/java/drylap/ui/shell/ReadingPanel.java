@@ -2,7 +2,6 @@ package drylap.ui.shell;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import drylap.kernel.Language;
 import drylap.kernel.Reading;
@@ -32,11 +31,7 @@ final class ReadingPanel extends Div {
         ruler.addValueChangeListener(event -> {
             if (event.isFromClient()) chosen.accept(say.reading().by(event.getValue()));
         });
-        add(
-                new H2(say.it("How you read")),
-                language,
-                ruler,
-                new Paragraph(say.it("Some screens of the scheduler are in English only.")));
+        add(new H2(say.it("How you read")), language, ruler);
     }
 
     private static String words(Speech say, Ruler ruler) {
