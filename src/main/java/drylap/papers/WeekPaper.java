@@ -59,9 +59,7 @@ public final class WeekPaper {
 
     /** A line each, as long as they are few. */
     private List<String> where() {
-        return plan.where().size() <= MOST_LINES_OF_SITES
-                ? plan.where()
-                : List.of(String.join("; ", plan.where()));
+        return plan.where().size() <= MOST_LINES_OF_SITES ? plan.where() : List.of(String.join("; ", plan.where()));
     }
 
     private float key(float y) {
