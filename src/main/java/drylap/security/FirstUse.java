@@ -34,7 +34,7 @@ public final class FirstUse {
         record Made() implements Outcome {}
 
         /** Nothing was made; {@code why} says what was wrong and what would be accepted. */
-        record Refused(String why) implements Outcome {}
+        record Refused(Saying why) implements Outcome {}
 
         /** Somebody is in the book by now: sign in. */
         record NotFirst() implements Outcome {}
@@ -70,7 +70,7 @@ public final class FirstUse {
                 null);
         Optional<Saying> problem =
                 person.problem().or(() -> Passwords.against(password, person.signInName(), person.name()));
-        if (problem.isPresent()) return new Outcome.Refused(problem.get().words());
+        if (problem.isPresent()) return new Outcome.Refused(problem.get());
         boolean first = people.addFirst(person, password);
         code = null;
         return first ? new Outcome.Made() : new Outcome.NotFirst();
@@ -87,8 +87,8 @@ public final class FirstUse {
     private Outcome wrongCode() {
         if (++tries >= MOST_TRIES) print();
         return new Outcome.Refused(
-                "The code is another one. Accepted: the newest code in the window in which Drylap was "
-                        + "started, or in its log. It is printed there after \"First sign-in\".");
+                Saying.of(
+                        "The code is another one. Accepted: the newest code in the window in which Drylap was started, or in its log. It is printed there after \"First sign-in\"."));
     }
 
     private void print() {

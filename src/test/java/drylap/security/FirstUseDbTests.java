@@ -70,6 +70,6 @@ class FirstUseDbTests {
 
     private static String why(FirstUse.Outcome outcome) {
         assertThat(outcome).isInstanceOf(FirstUse.Outcome.Refused.class);
-        return ((FirstUse.Outcome.Refused) outcome).why();
+        return ((FirstUse.Outcome.Refused) outcome).why().words();
     }
 }

@@ -13,57 +13,81 @@ import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import drylap.security.FirstUse;
 import drylap.security.Passwords;
+import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
+import org.springframework.beans.factory.annotation.Autowired;
 
 /** The first screen of an empty database: whoever can read what the process prints makes the first account. */
 @Route(value = "first-use", autoLayout = false)
-@PageTitle("First use · Drylap")
 @AnonymousAllowed
 @CssImport("./theme.css")
 @CssImport("./page.css")
 @CssImport("./sign-in.css")
-class FirstUseView extends Div implements BeforeEnterObserver {
+class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
     private final transient FirstUse first;
-    private final TextField code = new TextField("Code");
-    private final TextField name = new TextField("Your name");
-    private final TextField signInName = new TextField("Name to sign in with");
-    private final PasswordField password = new PasswordField("Password");
-    private final Checkbox alone = new Checkbox("I plan the work too, not only manage people", true);
+    private final transient Speech say;
+    private final TextField code = new TextField();
+    private final TextField name = new TextField();
+    private final TextField signInName = new TextField();
+    private final PasswordField password = new PasswordField();
+    private final Checkbox alone = new Checkbox(true);
     private final TroubleLine trouble = new TroubleLine();
 
+    @Autowired
     FirstUseView(FirstUse first) {
+        this(first, SignInView.atTheDoor());
+    }
+
+    FirstUseView(FirstUse first, Speech say) {
         this.first = first;
+        this.say = say;
         addClassNames("shell", "sign-in");
-        // in English only, whatever the browser asks for
-        getElement().setAttribute("lang", "en");
-        var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
-        brand.addClassName("brand");
-        code.setHelperText(
-                "Printed in the window in which Drylap was started, or in its log, after \"First sign-in\".");
-        signInName.setHelperText("2 to 80 letters, digits, dots, hyphens, _ or @");
+        label();
         signInName.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.USERNAME);
         password.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.NEW_PASSWORD);
-        password.setHelperText("%d characters or more".formatted(Passwords.SHORTEST));
         code.setAutofocus(true);
-        var make = new Button("Make the first account", _ -> make());
+        add(sheet(), new ThemeSwitch());
+    }
+
+    private void label() {
+        code.setLabel(say.it("Code"));
+        code.setHelperText(say.it(
+                "Printed in the window in which Drylap was started, or in its log, after \"First sign-in\"."));
+        name.setLabel(say.it("Your name"));
+        signInName.setLabel(say.it("Name to sign in with"));
+        signInName.setHelperText(say.it("2 to 80 letters, digits, dots, hyphens, _ or @"));
+        password.setLabel(say.it("Password"));
+        password.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
+        alone.setLabel(say.it("I plan the work too, not only manage people"));
+    }
+
+    private Div sheet() {
+        var brand = new Div(Icons.MARK.svg(), new Span("Drylap"));
+        brand.addClassName("brand");
+        var make = new Button(say.it("Make the first account"), _ -> make());
         make.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         make.addClickShortcut(Key.ENTER);
         var fields = new Div(code, name, signInName, password, alone, make);
         fields.addClassName("asked");
         var sheet = new Div(
                 brand,
-                new H1("Nobody can sign in yet"),
-                new Paragraph(
-                        "This database is empty. Make the first account; the code shows that this is your Drylap."),
+                new H1(say.it("Nobody can sign in yet")),
+                new Paragraph(say.it(
+                        "This database is empty. Make the first account; the code shows that this is your Drylap.")),
                 trouble,
-                fields);
+                fields,
+                new DoorLanguages(say));
         sheet.addClassName("sheet");
-        add(sheet, new ThemeSwitch());
+        return sheet;
+    }
+
+    @Override
+    public String called() {
+        return say.it("First use");
     }
 
     @Override
@@ -76,7 +100,7 @@ class FirstUseView extends Div implements BeforeEnterObserver {
                 code.getValue(), name.getValue(), signInName.getValue(), password.getValue(), alone.getValue())) {
             case FirstUse.Outcome.Made _ -> leave();
             case FirstUse.Outcome.NotFirst _ -> leave();
-            case FirstUse.Outcome.Refused(var why) -> trouble.say(why);
+            case FirstUse.Outcome.Refused(var why) -> trouble.say(say.it(why));
         }
     }
 

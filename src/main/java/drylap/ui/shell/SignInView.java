@@ -1,13 +1,11 @@
 package drylap.ui.shell;
 
 import com.vaadin.flow.component.dependency.CssImport;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeLabel;
-import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -15,7 +13,6 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
-import drylap.kernel.Language;
 import drylap.kernel.Reading;
 import drylap.security.FirstUse;
 import drylap.security.People;
@@ -43,7 +40,7 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
 
     @Autowired
     SignInView(People people, FirstUse first) {
-        this(people, first, new Speech(Reading.USUAL.in(DoorLanguage.of(request()))));
+        this(people, first, atTheDoor());
     }
 
     SignInView(People people, FirstUse first, Speech say) {
@@ -55,7 +52,7 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
         var sheet = new Div(brand, new H1(say.it("Sign in")), trouble);
         sheet.addClassName("sheet");
         sheet.getElement().appendChild(form());
-        sheet.add(languages());
+        sheet.add(new DoorLanguages(say));
         add(sheet);
         var sample = people.demo();
         if (!sample.isEmpty()) add(new SamplePeople(sample, say));
@@ -65,22 +62,6 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
     @Override
     public String called() {
         return say.it("Sign in");
-    }
-
-    /** Links, so that they work for whoever reads neither; each is called as whoever speaks it calls it. */
-    private Nav languages() {
-        var languages = new Nav();
-        languages.addClassName("languages");
-        languages.getElement().setAttribute("aria-label", say.it("Language"));
-        for (var language : Language.values()) {
-            var link = new Anchor(
-                    "%s?%s=%s".formatted(ROUTE, DoorLanguage.PARAMETER, language.code()), language.ownName());
-            link.setRouterIgnore(true);
-            link.getElement().setAttribute("lang", language.code());
-            if (language == say.language()) link.getElement().setAttribute("aria-current", "true");
-            languages.add(link);
-        }
-        return languages;
     }
 
     private Element form() {
@@ -138,6 +119,11 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
     private static @Nullable HttpServletRequest request() {
         var request = VaadinServletRequest.getCurrent();
         return request == null ? null : request.getHttpServletRequest();
+    }
+
+    /** In the language of whoever is not signed in. */
+    static Speech atTheDoor() {
+        return new Speech(Reading.USUAL.in(DoorLanguage.of(request())));
     }
 
     private static boolean mustWait() {

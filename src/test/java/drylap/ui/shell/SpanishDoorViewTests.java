@@ -44,4 +44,14 @@ class SpanishDoorViewTests extends SpringBrowserlessTest {
         var words = new SpanishWords(List.of("mara sample-mara-of-the-harbour"));
         assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
     }
+
+    @Test
+    void the_first_use_of_an_empty_database_holds_no_english() {
+        var say = new Speech(Reading.USUAL.in(Language.SPANISH));
+        var texts = ScreenTexts.of(new FirstUseView(first, say));
+
+        assertThat(texts).contains("Todavía nadie puede entrar", "Crear la primera cuenta", "Español");
+        var words = new SpanishWords(List.of("First sign-in"));
+        assertThat(texts).allSatisfy(text -> assertThat(words.strange(text)).isEmpty());
+    }
 }
