@@ -55,8 +55,8 @@ class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
 
     private void label() {
         code.setLabel(say.it("Code"));
-        code.setHelperText(say.it(
-                "Printed in the window in which Drylap was started, or in its log, after \"First sign-in\"."));
+        code.setHelperText(
+                say.it("Printed in the window in which Drylap was started, or in its log, after \"First sign-in\"."));
         name.setLabel(say.it("Your name"));
         signInName.setLabel(say.it("Name to sign in with"));
         signInName.setHelperText(say.it("2 to 80 letters, digits, dots, hyphens, _ or @"));
