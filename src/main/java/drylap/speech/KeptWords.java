@@ -21,6 +21,8 @@ public final class KeptWords {
     private static final String PLACE = "\\{\\d\\}";
     /** How far parts are sentences within sentences; what lies deeper, as in a text that was made up to break this, stays as it is. */
     private static final int DEEPEST = 12;
+    /** No sentence of ours is longer; looking where the places of a longer one might be takes its length to the third power. */
+    static final int LONGEST = 600;
 
     private static final List<DateTimeFormatter> TIMES = Stream.of("EEE d MMM HH:mm", "EEE d MMM")
             .map(form -> DateTimeFormatter.ofPattern(form, Locale.ENGLISH))
@@ -50,6 +52,7 @@ public final class KeptWords {
 
     /** The sentence that fits with most letters of its own; other words, as of something made elsewhere, stay as they are. */
     public Saying read(String kept) {
+        if (kept.length() > LONGEST) return Saying.asItIs(kept);
         return find(kept, 0).orElseGet(() -> Saying.asItIs(kept));
     }
 

@@ -30,6 +30,7 @@ import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.Spoken;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -64,7 +65,14 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
     /** What stands on the page, so that news that change nothing here leave it and its focus alone. */
     private record Shown(ApronFacts facts, Aprons aprons, Optional<Face> face, Optional<ApronSheet> sheet) {
         boolean looksLike(@Nullable Shown other) {
-            return other != null && aprons.equals(other.aprons) && face.equals(other.face) && sheet.equals(other.sheet);
+            return other != null && menu().equals(other.menu()) && face.equals(other.face) && sheet.equals(other.sheet);
+        }
+
+        /** Of the other walls no more is on the page. */
+        private List<Object> menu() {
+            return aprons.faces().stream()
+                    .<Object>map(one -> List.of(one.id(), one.title(), one.toAccept()))
+                    .toList();
         }
     }
 
@@ -181,9 +189,11 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
         apron.setVisible(found.isPresent());
         booked.setVisible(found.isPresent());
         found.ifPresent(facts -> booked.show(bookings.days(who, facts)));
-        found.map(facts -> look(facts, who))
-                .filter(now -> !now.looksLike(shown))
-                .ifPresent(this::draw);
+        found.map(facts -> look(facts, who)).ifPresent(now -> {
+            boolean same = now.looksLike(shown);
+            shown = now;
+            if (!same) draw(now);
+        });
     }
 
     private Shown look(ApronFacts facts, Person who) {
@@ -202,7 +212,6 @@ class ApronsView extends Div implements BeforeEnterObserver, Deeds, Spoken {
     }
 
     private void draw(Shown now) {
-        shown = now;
         faces.setItems(now.aprons().faces());
         now.face().ifPresent(face -> {
             facade = face.id();

@@ -11,7 +11,9 @@ import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.BookedBesidePlan;
 import drylap.ui.drawn.FolderShown;
+import drylap.ui.shell.Unchanged;
 import java.time.Clock;
+import java.util.List;
 import org.springframework.context.annotation.Scope;
 
 /** On which days follow-on crews say that they will come; nothing at all where none does. */
@@ -21,6 +23,7 @@ final class BookedPanel extends Div {
     private final transient Bookings bookings;
     private final transient Person who;
     private final transient Clock clock;
+    private final transient Unchanged drawn = new Unchanged();
     private final transient Speech say;
 
     BookedPanel(Bookings bookings, SignedIn signedIn, Clock clock) {
@@ -32,9 +35,10 @@ final class BookedPanel extends Div {
     }
 
     void show(FolderShown shown) {
-        removeAll();
         var booked =
                 BookedBesidePlan.of(say, shown, bookings.of(who, shown.stored().id()), clock.instant());
+        if (drawn.since(List.of(shown.name(), booked))) return;
+        removeAll();
         setVisible(!booked.rows().isEmpty());
         if (booked.rows().isEmpty()) return;
         var panel = Panels.panel("booked-days", say.it("Booked crew-days"));

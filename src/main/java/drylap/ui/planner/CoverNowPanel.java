@@ -9,16 +9,20 @@ import drylap.speech.Speech;
 import drylap.ui.components.SpreadsheetLink;
 import drylap.ui.drawn.CoverNowList;
 import drylap.ui.shell.Icons;
+import drylap.ui.shell.Unchanged;
+import java.util.List;
 
 /** Which openings stand open before the next rain; nothing at all where none does. */
 final class CoverNowPanel extends Div {
     private final transient Speech say;
+    private final transient Unchanged drawn = new Unchanged();
 
     CoverNowPanel(Speech say) {
         this.say = say;
     }
 
     void show(String where, CoverNowList list) {
+        if (drawn.since(List.of(where, list))) return;
         removeAll();
         setVisible(!list.rows().isEmpty());
         if (list.rows().isEmpty()) return;

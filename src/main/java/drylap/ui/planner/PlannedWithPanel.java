@@ -10,6 +10,7 @@ import drylap.security.SignedIn;
 import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlannedWith;
+import drylap.ui.shell.Unchanged;
 import java.util.List;
 import org.springframework.context.annotation.Scope;
 
@@ -20,6 +21,7 @@ final class PlannedWithPanel extends Div {
     private final transient PlanForecasts forecasts;
     private final transient Person who;
     private final transient Speech say;
+    private final transient Unchanged drawn = new Unchanged();
 
     PlannedWithPanel(PlanForecasts forecasts, SignedIn signedIn) {
         this.forecasts = forecasts;
@@ -29,10 +31,11 @@ final class PlannedWithPanel extends Div {
     }
 
     void show(FolderShown shown) {
-        removeAll();
         List<PlanForecast> by =
                 shown.choice().shownId().map(plan -> forecasts.of(who, plan)).orElse(List.of());
         PlannedWith planned = PlannedWith.of(say, shown, by);
+        if (drawn.since(planned)) return;
+        removeAll();
         planned.lines().forEach(line -> add(new Paragraph(line)));
         planned.changed().forEach(this::changed);
         setVisible(!planned.lines().isEmpty());

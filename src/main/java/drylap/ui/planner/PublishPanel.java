@@ -5,19 +5,22 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.notification.Notification;
-import drylap.planning.Plan;
 import drylap.planning.PublishResult;
 import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.PlanChanges;
 import drylap.ui.drawn.PlanChoice;
 import drylap.ui.shell.Desk;
+import drylap.ui.shell.Unchanged;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /** Which plan people work by, what a proposal would change, and the button that makes it theirs. */
 final class PublishPanel extends Div {
     private final transient Speech say;
     private final Desk desk;
+    private final transient Unchanged drawn = new Unchanged();
 
     PublishPanel(Speech say, Desk desk) {
         this.say = say;
@@ -27,20 +30,22 @@ final class PublishPanel extends Div {
     }
 
     void show(FolderShown shown) {
-        removeAll();
         PlanChoice choice = shown.choice();
+        var changes = changes(shown, choice);
+        if (drawn.since(List.of(shown.stored(), choice, changes))) return;
+        removeAll();
         var state = new Paragraph(words(shown, choice));
         state.addClassName("strong");
         add(state);
         if (choice.proposal().isEmpty()) return;
         add(ways(choice));
-        Plan published = choice.published();
-        if (published != null)
-            add(new ChangesPanel(
-                    say,
-                    shown.name(),
-                    PlanChanges.of(
-                            say, shown, published, choice.proposal().get().plan())));
+        changes.ifPresent(one -> add(new ChangesPanel(say, shown.name(), one)));
+    }
+
+    private Optional<PlanChanges> changes(FolderShown shown, PlanChoice choice) {
+        return Optional.ofNullable(choice.published())
+                .flatMap(published ->
+                        choice.proposal().map(proposal -> PlanChanges.of(say, shown, published, proposal.plan())));
     }
 
     private String words(FolderShown shown, PlanChoice choice) {

@@ -17,7 +17,10 @@ import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.Words;
+import drylap.ui.shell.Unchanged;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +34,7 @@ final class WeekFilter extends Div {
     private final Select<CrewId> crew;
     private final Button reset;
     private final Span count = new Span();
+    private final transient Map<Select<?>, Unchanged> told = new HashMap<>();
 
     WeekFilter(Speech say, VisitDesk desk, Runnable changed) {
         this.desk = desk;
@@ -72,10 +76,13 @@ final class WeekFilter extends Div {
         count.setText(choice.words(say, shown));
     }
 
-    private static <T> void fill(Select<T> select, List<T> items, Function<T, String> words, @Nullable T value) {
+    private <T> void fill(Select<T> select, List<T> items, Function<T, String> words, @Nullable T value) {
         // a list that stays as it is also stays open
-        if (!select.getListDataView().getItems().toList().equals(items)) select.setItems(items);
-        select.setItemLabelGenerator(item -> item == null ? select.getEmptySelectionCaption() : words.apply(item));
+        if (!told.computeIfAbsent(select, _ -> new Unchanged())
+                .since(List.of(items, items.stream().map(words).toList()))) {
+            select.setItems(items);
+            select.setItemLabelGenerator(item -> item == null ? select.getEmptySelectionCaption() : words.apply(item));
+        }
         select.setValue(value);
     }
 

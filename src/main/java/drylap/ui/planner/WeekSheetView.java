@@ -29,6 +29,9 @@ import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.PaperLinks;
 import drylap.ui.shell.Spoken;
+import drylap.ui.shell.Unchanged;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +57,8 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
     private final WeekSheet sheet = new WeekSheet();
     private final Div foot = new Div();
     private final Div empty;
+    private final transient Unchanged belowIsDrawn = new Unchanged();
+    private final transient Unchanged linksAreDrawn = new Unchanged();
     private @Nullable FolderShown shown;
 
     WeekSheetView(
@@ -110,20 +115,24 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
         papers.show(shown);
         cover.show(shown.name(), CoverNowList.of(say, shown));
         lay(shown);
+        foot(
+                shown,
+                NotPlanned.of(say, shown),
+                shown.plan().map(Plan::ledger).map(ledger -> LedgerSheet.of(say, ledger)));
+    }
+
+    private void foot(FolderShown shown, NotPlanned left, Optional<LedgerSheet> ledger) {
+        if (belowIsDrawn.since(List.of(shown.stored(), shown.choice(), left, ledger))) return;
         foot.removeAll();
         // asked once: of a large job thousands of rows may be left out
         var remedies = visits.remedies();
         foot.add(new NotPlannedPanel(
                 say,
                 shown.name(),
-                NotPlanned.of(say, shown),
+                left,
                 shown.plan().isPresent(),
                 row -> remedies.flatMap(ask -> remedy(shown, row, ask))));
-        shown.plan()
-                .map(Plan::ledger)
-                .map(ledger -> LedgerSheet.of(say, ledger))
-                .map(ledger -> new LedgerPanel(say, shown.name(), ledger))
-                .ifPresent(foot::add);
+        ledger.map(sheet -> new LedgerPanel(say, shown.name(), sheet)).ifPresent(foot::add);
     }
 
     private Optional<BesidePage> remedy(
@@ -143,10 +152,16 @@ class WeekSheetView extends Div implements FolderView, BeforeEnterObserver, Spok
         filter.show(shown);
         sheet.show(shown.week(say, visits.choice()));
         var choice = visits.choice();
+        boolean published = shown.choice().lookAtPublished();
+        if (linksAreDrawn.since(List.of(shown.stored(), published, choice))) return;
         onPaper.removeAll();
         onPaper.add(
-                PaperLinks.week(say, shown.stored().id(), shown.choice().lookAtPublished(), choice),
-                new SpreadsheetLink(say, shown.name(), say.it("Visits"), () -> VisitTable.of(say, shown, choice)),
+                PaperLinks.week(say, shown.stored().id(), published, choice),
+                new SpreadsheetLink(
+                        say,
+                        shown.name(),
+                        say.it("Visits"),
+                        () -> VisitTable.of(say, Objects.requireNonNull(this.shown), choice)),
                 TakeOffView.link(say.it("Take-off of a day"), Optional.empty()));
     }
 

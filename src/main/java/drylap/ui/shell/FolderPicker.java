@@ -8,6 +8,7 @@ import java.util.List;
 /** Chooses the folder on the table; hidden while there is no choice. */
 final class FolderPicker extends Select<StoredFolder> {
     private final transient Desk desk;
+    private final transient Unchanged items = new Unchanged();
 
     FolderPicker(Desk desk, Speech say) {
         this.desk = desk;
@@ -23,7 +24,7 @@ final class FolderPicker extends Select<StoredFolder> {
 
     void refresh() {
         List<StoredFolder> folders = desk.isTheirs() ? desk.folders() : List.of();
-        setItems(folders);
+        if (!items.since(folders)) setItems(folders);
         setVisible(!folders.isEmpty());
         desk.shown().ifPresent(shown -> setValue(shown.stored()));
     }
