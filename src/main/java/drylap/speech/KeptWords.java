@@ -21,22 +21,30 @@ public final class KeptWords {
     private static final String PLACE = "\\{\\d\\}";
     /** How far parts are sentences within sentences; what lies deeper, as in a text that was made up to break this, stays as it is. */
     private static final int DEEPEST = 12;
-    /** No sentence of ours is longer; looking where the places of a longer one might be takes its length to the third power. */
-    static final int LONGEST = 600;
+    /**
+     * Longer ones, such as lists of all that is accepted, have one place at most: where several places of a longer one might be takes its length to
+     * the power of their number.
+     */
+    static final int LONGEST_OF_SEVERAL = 600;
 
     private static final List<DateTimeFormatter> TIMES = Stream.of("EEE d MMM HH:mm", "EEE d MMM")
             .map(form -> DateTimeFormatter.ofPattern(form, Locale.ENGLISH))
             .toList();
 
     /** @param letters of its own, without the places */
-    private record Form(String sentence, Pattern written, int letters) {
+    private record Form(String sentence, Pattern written, int letters, int places) {
         static Form of(String sentence) {
             String[] own = sentence.replace("''", "'").split(PLACE, -1);
             String written = Arrays.stream(own).map(Pattern::quote).collect(Collectors.joining("(.+?)"));
             return new Form(
                     sentence,
                     Pattern.compile(written, Pattern.DOTALL),
-                    Arrays.stream(own).mapToInt(String::length).sum());
+                    Arrays.stream(own).mapToInt(String::length).sum(),
+                    own.length - 1);
+        }
+
+        boolean mayFit(String kept) {
+            return places <= 1 || kept.length() <= LONGEST_OF_SEVERAL;
         }
     }
 
@@ -52,7 +60,6 @@ public final class KeptWords {
 
     /** The sentence that fits with most letters of its own; other words, as of something made elsewhere, stay as they are. */
     public Saying read(String kept) {
-        if (kept.length() > LONGEST) return Saying.asItIs(kept);
         return find(kept, 0).orElseGet(() -> Saying.asItIs(kept));
     }
 
@@ -64,6 +71,7 @@ public final class KeptWords {
     }
 
     private Optional<Saying> fitting(Form form, String kept, int depth) {
+        if (!form.mayFit(kept)) return Optional.empty();
         Matcher found = form.written().matcher(kept);
         if (!found.matches()) return Optional.empty();
         return Optional.of(new Saying(

@@ -25,10 +25,10 @@ class KeptWordsTests {
 
     /** What somebody puts into a file may be quoted, and may be made up of separators. */
     @Test
-    void a_text_that_is_longer_than_any_of_ours_is_not_looked_into() {
-        String within = "at ".repeat(20) + "x";
-        assertThat(words.read(within).words()).isEqualTo(within);
-        String longer = "at " + "x".repeat(KeptWords.LONGEST);
-        assertThat(words.read(longer)).isEqualTo(Saying.asItIs(longer));
+    void a_long_text_is_looked_into_for_one_place_only() {
+        String much = "x".repeat(KeptWords.LONGEST_OF_SEVERAL);
+        String several = "the file: %s – a number is accepted".formatted(much);
+        assertThat(words.read(several)).isEqualTo(Saying.asItIs(several));
+        assertThat(words.read("at " + much)).isEqualTo(new Saying("at {0}", List.of(much)));
     }
 }
