@@ -51,14 +51,16 @@ enum Fonts {
         List<String> lines = new ArrayList<>();
         var line = new StringBuilder();
         for (String word : printable(words).split(" +")) {
-            if (!line.isEmpty() && width(line + " " + word, size) > width) {
-                lines.add(line.toString());
+            String joined = line.isEmpty() ? word : line + " " + word;
+            if (width(joined, size) <= width) {
                 line.setLength(0);
+                line.append(joined);
+                continue;
             }
-            if (!line.isEmpty()) line.append(' ');
-            // what fits beside the line fits in it; only words that are wider by themselves are looked at letter by
-            // letter
-            if (width(line + word, size) <= width) line.append(word);
+            if (!line.isEmpty()) lines.add(line.toString());
+            line.setLength(0);
+            // only words that are wider by themselves are looked at letter by letter
+            if (width(word, size) <= width) line.append(word);
             else broken(word, line, lines, size, width);
         }
         if (!line.isEmpty() || lines.isEmpty()) lines.add(line.toString());

@@ -1,9 +1,11 @@
 package drylap.windowschedule;
 
 import drylap.kernel.SiteId;
+import drylap.sites.Compass;
 import drylap.sites.Facade;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,25 +16,6 @@ import java.util.stream.Collectors;
 /** Which facade of a site an elevation of the schedule is: the one of its name, or of the same point of the compass. */
 public final class Walls {
     private static final Set<String> PASSED_OVER = Set.of("elevation", "elev", "facade", "wall", "face", "side", "the");
-    private static final Map<String, String> COMPASS = Map.ofEntries(
-            Map.entry("north", "n"),
-            Map.entry("east", "e"),
-            Map.entry("south", "s"),
-            Map.entry("west", "w"),
-            Map.entry("northeast", "ne"),
-            Map.entry("southeast", "se"),
-            Map.entry("southwest", "sw"),
-            Map.entry("northwest", "nw"),
-            // walls put in by somebody who reads Spanish are called so
-            Map.entry("norte", "n"),
-            Map.entry("este", "e"),
-            Map.entry("sur", "s"),
-            Map.entry("oeste", "w"),
-            Map.entry("noreste", "ne"),
-            Map.entry("sureste", "se"),
-            Map.entry("suroeste", "sw"),
-            Map.entry("noroeste", "nw"));
-
     private static final Pattern FACES = Pattern.compile("\\bfaces (\\d{1,3}(?:\\.\\d)?)\u00b0");
     /** How far a facade's azimuth, which people say in whole degrees or by the compass, may lie off the model's. */
     private static final double NEAR_DEG = 5;
@@ -82,7 +65,11 @@ public final class Walls {
     private static String plain(String name) {
         return Arrays.stream(TypedText.words(name).split(" "))
                 .filter(word -> !PASSED_OVER.contains(word))
-                .map(word -> COMPASS.getOrDefault(word, word))
+                .map(word -> Compass.called(word).map(Walls::letters).orElse(word))
                 .collect(Collectors.joining(" "));
+    }
+
+    private static String letters(Compass point) {
+        return point.letters().toLowerCase(Locale.ROOT);
     }
 }

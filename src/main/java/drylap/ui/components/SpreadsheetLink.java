@@ -31,20 +31,11 @@ public final class SpreadsheetLink extends Anchor {
      *
      * @param where the site, or what the table is of
      */
-    public SpreadsheetLink(String where, String what, NativeTable shown) {
-        this(Speech.ENGLISH, where, what, shown);
-    }
-
-    /** The same on a screen that is translated. */
     public SpreadsheetLink(Speech say, String where, String what, NativeTable shown) {
         this(say, where, what, () -> shown);
     }
 
     /** @param whole makes the table where the screen shows only its beginning */
-    public SpreadsheetLink(String where, String what, Supplier<NativeTable> whole) {
-        this(Speech.ENGLISH, where, what, whole);
-    }
-
     public SpreadsheetLink(Speech say, String where, String what, Supplier<NativeTable> whole) {
         this.table = () -> read(what, whole.get());
         setText(say.it("Spreadsheet"));

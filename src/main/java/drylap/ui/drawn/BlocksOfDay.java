@@ -77,8 +77,8 @@ final class BlocksOfDay {
                 first.level(),
                 clock.minute(first.start()),
                 clock.minute(last.end()),
-                Words.clock(first.start(), clock.zone()),
-                Words.clock(last.end(), clock.zone()),
+                say.clock(first.start(), clock.zone()),
+                say.clock(last.end(), clock.zone()),
                 run.stream().anyMatch(this::beyond),
                 pinned(first),
                 run.stream().map(visit -> item(visit, clock)).toList(),
@@ -88,8 +88,8 @@ final class BlocksOfDay {
     private Item item(Visit visit, DayClock clock) {
         return new Item(
                 visit.opening().value(),
-                Words.clock(visit.start(), clock.zone()),
-                Words.clock(visit.end(), clock.zone()),
+                say.clock(visit.start(), clock.zone()),
+                say.clock(visit.end(), clock.zone()),
                 clock.minute(visit.start()),
                 clock.minute(visit.end()),
                 say.it(Words.work(visit.task(), shown.opening(visit.opening()))),

@@ -10,9 +10,6 @@ import drylap.sites.Opening;
 import drylap.speech.Part;
 import drylap.speech.Saying;
 import drylap.speech.Speech;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Locale;
 
 /** The trade's words for what the records hold as codes and numbers; times in English, for screens that know no other language. */
@@ -23,33 +20,12 @@ public final class Words {
 
     private Words() {}
 
-    public static String clock(Instant instant, ZoneId zone) {
-        return Speech.ENGLISH.clock(instant, zone);
-    }
-
-    public static String weekday(LocalDate date) {
-        return Speech.ENGLISH.weekday(date);
-    }
-
-    public static String date(LocalDate date) {
-        return Speech.ENGLISH.date(date);
-    }
-
-    /** Such as "Tue 14 Apr 09:30". */
-    public static String moment(Instant instant, ZoneId zone) {
-        return Speech.ENGLISH.moment(instant, zone);
-    }
-
     /** With a thin space between the thousands. */
     public static String number(long value) {
         return String.format(Locale.ROOT, "%,d", value).replace(',', '\u2009');
     }
 
     /** Signed, so that more and less are told apart without colour. */
-    public static String difference(long value) {
-        return difference(Speech.ENGLISH, value);
-    }
-
     public static String difference(Speech say, long value) {
         if (value == 0) return say.it("as before");
         return (value > 0 ? "+" : "\u2212") + number(Math.abs(value));

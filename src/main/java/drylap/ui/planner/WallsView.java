@@ -39,7 +39,6 @@ import drylap.ui.shell.FolderView;
 import drylap.ui.shell.Live;
 import drylap.ui.shell.Needs;
 import drylap.ui.shell.Spoken;
-import drylap.ui.shell.Unchanged;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -52,7 +51,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver, Spoken {
     private static final String OPENING = "opening";
 
     private final Select<Facade> facades = new Select<>();
-    private final transient Unchanged choices = new Unchanged();
+    private final transient Offered<Facade> choices = new Offered<>(facades);
     private final FacadeDrawing drawing = new FacadeDrawing();
     private final ForecastStrip strip = new ForecastStrip();
     private final Div hours = new Div();
@@ -121,12 +120,7 @@ class WallsView extends Div implements FolderView, BeforeEnterObserver, Spoken {
         if (section.getParent().isEmpty()) lay();
         List<Facade> walls = now.folder().facades();
         Facade before = facades.getValue();
-        if (!choices.since(
-                List.of(walls, walls.stream().map(wall -> now.title(wall.id())).toList()))) {
-            facades.setItemLabelGenerator(
-                    facade -> "%s (%s)".formatted(now.title(facade.id()), say.it(Words.heading(facade))));
-            facades.setItems(walls);
-        }
+        choices.show(walls, facade -> "%s (%s)".formatted(now.title(facade.id()), say.it(Words.heading(facade))));
         Opening opening = now.folder().openings().stream()
                 .filter(one -> one.id().equals(chosen))
                 .findFirst()

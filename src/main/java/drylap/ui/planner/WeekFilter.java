@@ -17,12 +17,7 @@ import drylap.speech.Speech;
 import drylap.ui.drawn.FolderShown;
 import drylap.ui.drawn.WeekChoice;
 import drylap.ui.drawn.Words;
-import drylap.ui.shell.Unchanged;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** Narrows the week sheet to a site, a trade or a crew; the choice stands in the address too. */
 @CssImport("./visits.css")
@@ -32,9 +27,11 @@ final class WeekFilter extends Div {
     private final Select<SiteId> site;
     private final Select<Trade> trade;
     private final Select<CrewId> crew;
+    private final transient Offered<SiteId> sites;
+    private final transient Offered<Trade> trades;
+    private final transient Offered<CrewId> crews;
     private final Button reset;
     private final Span count = new Span();
-    private final transient Map<Select<?>, Unchanged> told = new HashMap<>();
 
     WeekFilter(Speech say, VisitDesk desk, Runnable changed) {
         this.desk = desk;
@@ -42,6 +39,9 @@ final class WeekFilter extends Div {
         site = select(say.it("Site"), say.it("every site"));
         trade = select(say.it("Trade"), say.it("every trade"));
         crew = select(say.it("Crew"), say.it("every crew"));
+        sites = new Offered<>(site);
+        trades = new Offered<>(trade);
+        crews = new Offered<>(crew);
         reset = new Button(say.it("Show everything"));
         addClassName("week-filter");
         count.getElement().setAttribute("role", "status");
@@ -64,26 +64,17 @@ final class WeekFilter extends Div {
     void show(FolderShown shown) {
         WeekChoice choice = desk.choice().within(shown);
         desk.choose(choice);
-        var sites = shown.folder().sites();
-        fill(site, sites.stream().map(Site::id).toList(), id -> shown.site(id).name(), choice.site());
-        fill(
-                trade,
-                shown.folder().crews().stream().map(Crew::trade).distinct().toList(),
-                one -> say.it(Words.crewOf(one)),
-                choice.trade());
-        fill(crew, shown.folder().crews().stream().map(Crew::id).toList(), CrewId::value, choice.crew());
+        sites.show(
+                shown.folder().sites().stream().map(Site::id).toList(),
+                id -> shown.site(id).name());
+        trades.show(
+                shown.folder().crews().stream().map(Crew::trade).distinct().toList(), one -> say.it(Words.crewOf(one)));
+        crews.show(shown.folder().crews().stream().map(Crew::id).toList(), CrewId::value);
+        site.setValue(choice.site());
+        trade.setValue(choice.trade());
+        crew.setValue(choice.crew());
         reset.setEnabled(!choice.all());
         count.setText(choice.words(say, shown));
-    }
-
-    private <T> void fill(Select<T> select, List<T> items, Function<T, String> words, @Nullable T value) {
-        // a list that stays as it is also stays open
-        if (!told.computeIfAbsent(select, _ -> new Unchanged())
-                .since(List.of(items, items.stream().map(words).toList()))) {
-            select.setItems(items);
-            select.setItemLabelGenerator(item -> item == null ? select.getEmptySelectionCaption() : words.apply(item));
-        }
-        select.setValue(value);
     }
 
     private WeekChoice read() {

@@ -113,8 +113,8 @@ class ForecastChangeTests {
                 install.opening(),
                 Task.INSTALL,
                 new VisitTime(LocalDateTime.ofInstant(install.start(), quay.zone()), "W1"),
-                "%s, W1".formatted(Words.moment(install.start(), quay.zone())),
-                "rain on the west wall from %s".formatted(Words.clock(hour, quay.zone())));
+                "%s, W1".formatted(Speech.ENGLISH.moment(install.start(), quay.zone())),
+                "rain on the west wall from %s".formatted(Speech.ENGLISH.clock(hour, quay.zone())));
         assertThat(worse.breaks()).contains(row);
         assertThat(worse.mends()).isEmpty();
         assertThat(better.mends()).contains(row).isEqualTo(worse.breaks());

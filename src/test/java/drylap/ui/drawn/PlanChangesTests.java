@@ -86,7 +86,10 @@ class PlanChangesTests {
 
     @Test
     void more_and_less_are_told_apart_by_their_sign() {
-        assertThat(List.of(Words.difference(1200), Words.difference(-7), Words.difference(0)))
+        assertThat(List.of(
+                        Words.difference(Speech.ENGLISH, 1200),
+                        Words.difference(Speech.ENGLISH, -7),
+                        Words.difference(Speech.ENGLISH, 0)))
                 .containsExactly("+1\u2009200", "\u22127", "as before");
     }
 
