@@ -1,6 +1,8 @@
 package drylap.platform;
 
 import java.time.Clock;
+import java.time.ZoneOffset;
+import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
@@ -11,9 +13,10 @@ import org.springframework.context.annotation.Configuration;
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(PlatformSettings.class)
 class DatabaseConfiguration {
+    /** All that has to do with time goes by it, jobs included; where several machines may work, by the clock that they share. */
     @Bean
-    Clock clock() {
-        return Clock.systemUTC();
+    Clock clock(Database database, DataSource dataSource) {
+        return database.shared() ? SharedTime.of(dataSource).withZone(ZoneOffset.UTC) : Clock.systemUTC();
     }
 
     @Bean(destroyMethod = "close")

@@ -75,6 +75,11 @@ enum Fault {
         }
 
         @Override
+        String needs() {
+            return "the right to mount a disk";
+        }
+
+        @Override
         Duration strike(Scene scene, int round) throws Exception {
             scene.cluster().fillDisk();
             Thread.sleep(SHORT);
@@ -82,6 +87,22 @@ enum Fault {
             long begun = System.nanoTime();
             scene.cluster().revive();
             return scene.untilAllConfirm(begun);
+        }
+    },
+    CLOCK_JUMPED("clocks of a web node and of a worker jump by an hour, then back") {
+        @Override
+        boolean possible(Scene scene) {
+            return WrongClock.possible();
+        }
+
+        @Override
+        String needs() {
+            return "libfaketime (Debian: apt install libfaketime)";
+        }
+
+        @Override
+        Duration strike(Scene scene, int round) throws Exception {
+            return scene.clocks(round);
         }
     },
     ALL_KILLED("all of it killed at once (kill -9)") {
@@ -113,6 +134,11 @@ enum Fault {
 
     boolean possible(Scene scene) {
         return true;
+    }
+
+    /** What a machine lacks on which it is not possible. */
+    String needs() {
+        return "nothing";
     }
 
     /** Breaks it, mends it as a service manager would, and answers how long it took until all went on. */

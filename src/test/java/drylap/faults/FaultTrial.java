@@ -125,7 +125,7 @@ public final class FaultTrial {
                 row.silent.toMillis() / 1e3));
         for (Fault fault : wish.faults())
             if (!fault.possible(scene))
-                System.out.println(fault.words() + ": not possible here, it needs the right to mount a disk");
+                System.out.println(fault.words() + ": not possible here, it needs " + fault.needs());
         findings.addAll(scene.worse());
         findings.forEach(System.out::println);
         return findings.isEmpty();

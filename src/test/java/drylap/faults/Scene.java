@@ -10,6 +10,9 @@ import org.awaitility.Awaitility;
 /** Where faults happen, and how it is seen that all goes on. */
 final class Scene {
     private static final Duration PATIENCE = Duration.ofSeconds(300);
+    private static final Duration AN_HOUR = Duration.ofHours(1);
+    /** By then a worker that took another for dead would have taken its run. */
+    private static final Duration NOTICED_AFTER = Duration.ofSeconds(12);
 
     private final Cluster cluster;
     private final Book book;
@@ -66,6 +69,35 @@ final class Scene {
             startAgain(worker);
             return gone;
         }
+    }
+
+    /**
+     * Whoever has a run keeps it, whichever clock is wrong: the clock of the worker that has it jumps in two rounds of four, that of the other one in
+     * the others, on and back in turn.
+     */
+    Duration clocks(int round) throws InterruptedException {
+        var solve = new Solve(cluster.postgres, ordering.run(setting.searched()));
+        var known = solve.awaitUnderWay();
+        int at = cluster.workers.indexOf(cluster.workerOf(known.pid()));
+        TrialNode worker = cluster.workers.get((at + round / 2) % cluster.workers.size());
+        TrialNode web = cluster.webs.get(round % Cluster.WEBS);
+        Duration by = round % 2 == 0 ? AN_HOUR : AN_HOUR.negated();
+        Duration wrong = jump(by, web, worker);
+        Duration right = jump(Duration.ZERO, web, worker);
+        var then = solve.place();
+        if (then.isEmpty() || then.get().attempt() != known.attempt())
+            worse.add("a run did not stay where it was when clocks jumped: %s, then %s".formatted(known, then));
+        return wrong.compareTo(right) > 0 ? wrong : right;
+    }
+
+    /** How long from the jump until all have confirmed something after it. */
+    private Duration jump(Duration ahead, TrialNode... nodes) throws InterruptedException {
+        for (TrialNode node : nodes) node.setClockAhead(ahead);
+        Thread.sleep(WrongClock.SEEN_AFTER.plusMillis(100));
+        long begun = System.nanoTime();
+        Duration took = untilAllConfirm(begun);
+        Thread.sleep(NOTICED_AFTER);
+        return took;
     }
 
     private static void startAgain(TrialNode worker) throws IOException {

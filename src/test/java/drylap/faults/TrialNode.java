@@ -33,6 +33,7 @@ public final class TrialNode {
     private final Path console;
     private final Path home;
     private final String database;
+    private final WrongClock clock;
     private Process process;
 
     /**
@@ -62,6 +63,7 @@ public final class TrialNode {
         this.home = home;
         this.database = database;
         console = home.resolve(name + ".txt");
+        clock = new WrongClock(home.resolve(name + ".clock"));
         process = launch();
     }
 
@@ -95,7 +97,13 @@ public final class TrialNode {
                         Integer.toString(port),
                         "DRYLAP_WORK_THREADS",
                         Integer.toString(kind.threads())));
+        builder.environment().putAll(clock.environment());
         return builder.start();
+    }
+
+    /** By so much, from within a second on until it is set again or the node is started anew; behind where it is negative. */
+    void setClockAhead(Duration by) {
+        clock.set(by);
     }
 
     /** A worker is started as people start it; a web node has the trial's own door beside it. */
