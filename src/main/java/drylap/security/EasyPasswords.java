@@ -90,7 +90,8 @@ final class EasyPasswords {
                         left.length(), LEFT));
     }
 
-    private static List<String> words(String... names) {
+    /** What counts for nothing in a password, the longest first. */
+    static List<String> words(String... names) {
         return Stream.concat(
                         Stream.of(names)
                                 .flatMap(name -> NO_LETTER.splitAsStream(name.toLowerCase(Locale.ROOT)))

@@ -21,12 +21,23 @@ public final class EndedSessions {
         end.setSecurityContextHolderStrategy(this.contexts);
     }
 
-    /** Whether there was one, which is over now: whoever asks is nobody from here on. */
-    public boolean end(HttpServletRequest request, HttpServletResponse response) {
+    /** How it stands with the session of whoever asks. */
+    public enum Session {
+        NONE,
+        GOES_ON,
+        /** Whoever asks is nobody from here on. */
+        HAS_ENDED,
+        /** Whoever asks has to choose a password before anything else. */
+        CHOOSES_PASSWORD
+    }
+
+    /** Ends one that is over. */
+    public Session look(HttpServletRequest request, HttpServletResponse response) {
         var authentication = contexts.getContext().getAuthentication();
-        boolean session = authentication != null && authentication.getPrincipal() instanceof SessionPrincipal;
-        if (!session || signedIn.find().isPresent()) return false;
+        if (authentication == null || !(authentication.getPrincipal() instanceof SessionPrincipal)) return Session.NONE;
+        var who = signedIn.find();
+        if (who.isPresent()) return who.get().choosesPassword() ? Session.CHOOSES_PASSWORD : Session.GOES_ON;
         end.logout(request, response, authentication);
-        return true;
+        return Session.HAS_ENDED;
     }
 }

@@ -28,7 +28,21 @@ public final class Passwords {
      * @param names of the person, which are tried first by whoever guesses
      */
     public static Optional<Saying> against(String password, String... names) {
-        return outOfLength(password).or(() -> EasyPasswords.against(password, names));
+        return judge(password, names).against();
+    }
+
+    /**
+     * How hard a new password is to guess, and what speaks against it.
+     *
+     * @param names as above
+     */
+    public static Judged judge(String password, String... names) {
+        var length = outOfLength(password);
+        if (length.isPresent())
+            return Judged.refused(password.length() < SHORTEST ? Strength.TOO_SHORT : Strength.TOO_LONG, length.get());
+        return EasyPasswords.against(password, names)
+                .map(why -> Judged.refused(Strength.EASY, why))
+                .orElseGet(() -> Guessing.judge(password, EasyPasswords.words(names)));
     }
 
     private static Optional<Saying> outOfLength(String password) {

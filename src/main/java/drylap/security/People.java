@@ -44,14 +44,22 @@ public final class People {
                 .toList();
     }
 
-    /** @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted */
+    /**
+     * The person chooses a password of their own before anything else.
+     *
+     * @throws IllegalArgumentException where the person or the password cannot be, with what would be accepted
+     */
     public PersonId add(Person who, NewPerson person, String password) {
         who.demand(Operation.CHANGE_PEOPLE);
         checked(person);
         checked(password, person.signInName(), person.name());
         return transaction.execute(_ -> {
             var id = insert(person, password, false);
-            say(who, "added %s as %s".formatted(person.name(), person.role().words()));
+            rows.passwordGiven(id, clock.instant());
+            say(
+                    who,
+                    "added %s as %s, who is to choose a password"
+                            .formatted(person.name(), person.role().words()));
             return id;
         });
     }
@@ -80,17 +88,34 @@ public final class People {
         });
     }
 
-    /** Sets someone's password, and ends their sessions. */
+    /**
+     * Sets someone's password, and ends their sessions. Whoever did not set it themselves chooses another one before anything else.
+     *
+     * @throws IllegalArgumentException where the password cannot be, with what would be accepted
+     */
     public void setPassword(Person who, PersonId id, String password) {
-        if (!who.id().equals(id)) who.demand(Operation.CHANGE_PEOPLE);
+        boolean own = who.id().equals(id);
+        if (!own) who.demand(Operation.CHANGE_PEOPLE);
         rows.byId(id).ifPresent(row -> checked(password, row.getSignInName(), row.getName()));
         String hash = Passwords.hash(password);
         transaction.executeWithoutResult(_ -> {
             stillThere(id);
-            rows.setPassword(id, hash);
+            boolean instead = own && isInsteadOfGiven(id, password);
+            rows.setPassword(id, hash, own ? null : clock.instant());
             rows.signOut(id, clock.instant());
-            say(who, "set the password of " + nameOf(id));
+            String then = own
+                    ? (instead ? ", in place of the one that was set for them" : "")
+                    : ", who is to choose another one";
+            say(who, "set the password of %s%s".formatted(nameOf(id), then));
         });
+    }
+
+    /** @throws IllegalArgumentException where it is the very password that somebody else set */
+    private boolean isInsteadOfGiven(PersonId id, String password) {
+        var given = rows.byId(id).filter(row -> row.getPasswordGivenAt() != null);
+        if (given.isPresent() && Passwords.matches(password, given.map(PersonRecord::getPasswordHash)))
+            throw new Unfit(Saying.of("this is the password that was set for you; accepted: another one"));
+        return given.isPresent();
     }
 
     /** Ends every session of the person that began before now, on every node. */

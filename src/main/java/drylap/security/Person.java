@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param demo one of the invented people of the sample data
  * @param reading the language and the ruler that they chose, or the usual ones
  * @param only what a program that acts for the person may do of what the role may; none for the person itself
+ * @param choosesPassword whether they have yet to choose a password in place of the one that somebody else set: until then they may nothing
  */
 public record Person(
         PersonId id,
@@ -26,7 +27,8 @@ public record Person(
         @Nullable CrewId crew,
         boolean demo,
         Reading reading,
-        @Nullable Set<Operation> only) {
+        @Nullable Set<Operation> only,
+        boolean choosesPassword) {
     public Person {
         if (only != null) only = Set.copyOf(only);
     }
@@ -41,7 +43,7 @@ public record Person(
             @Nullable CrewId crew,
             boolean demo,
             Reading reading) {
-        this(id, signInName, name, role, reach, crew, demo, reading, null);
+        this(id, signInName, name, role, reach, crew, demo, reading, null, false);
     }
 
     /** Someone who acts in person and reads as is usual. */
@@ -52,12 +54,18 @@ public record Person(
 
     /** The same, reading otherwise. */
     public Person reading(Reading other) {
-        return new Person(id, signInName, name, role, reach, crew, demo, other, only);
+        return new Person(id, signInName, name, role, reach, crew, demo, other, only, choosesPassword);
     }
 
     /** The same person as a program acts for them: with what both may, where both may. */
     public Person actedFor(Set<Operation> operations, Reach where) {
-        return new Person(id, signInName, name, role, reach.within(where), crew, demo, reading, operations);
+        return new Person(
+                id, signInName, name, role, reach.within(where), crew, demo, reading, operations, choosesPassword);
+    }
+
+    /** The same person, who signed in with a password that somebody else set. */
+    Person choosingPassword() {
+        return new Person(id, signInName, name, role, reach, crew, demo, reading, only, true);
     }
 
     /** Whether it is the person, rather than a program that acts for them. */
@@ -66,7 +74,7 @@ public record Person(
     }
 
     public boolean may(Operation operation) {
-        return Rights.of(role).contains(operation) && (only == null || only.contains(operation));
+        return !choosesPassword && Rights.of(role).contains(operation) && (only == null || only.contains(operation));
     }
 
     public boolean may(Operation operation, SiteId site) {
@@ -85,6 +93,7 @@ public record Person(
      */
     public void demandInPerson(PersonId owner) {
         if (!inPerson()) throw new NotAllowed(this, Operation.CHANGE_PEOPLE, "by a program");
+        if (choosesPassword) throw new NotAllowed(this, Operation.CHANGE_PEOPLE, "before they chose a password");
         if (!id.equals(owner)) demand(Operation.CHANGE_PEOPLE);
     }
 

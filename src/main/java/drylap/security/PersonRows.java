@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** People as rows. */
@@ -104,12 +105,25 @@ final class PersonRows {
         return changed == 1;
     }
 
-    /** Whoever has a password of their own is no sample person any more. */
-    void setPassword(PersonId id, String hash) {
+    /**
+     * Whoever has a password of their own is no sample person any more.
+     *
+     * @param givenAt when somebody else set it; null where the person did
+     */
+    void setPassword(PersonId id, String hash, @Nullable Instant givenAt) {
         db.update(PERSON)
                 .set(PERSON.PASSWORD_HASH, hash)
+                .set(PERSON.PASSWORD_GIVEN_AT, givenAt)
                 .set(PERSON.DEMO, false)
                 .set(PERSON.VERSION, PERSON.VERSION.plus(1))
+                .where(PERSON.ID.eq(id.value()))
+                .execute();
+    }
+
+    /** Somebody else set the password that the person begins with. */
+    void passwordGiven(PersonId id, Instant at) {
+        db.update(PERSON)
+                .set(PERSON.PASSWORD_GIVEN_AT, at)
                 .where(PERSON.ID.eq(id.value()))
                 .execute();
     }
@@ -125,6 +139,7 @@ final class PersonRows {
                 .set(PERSON.SIGNED_OUT_AT, at)
                 .setNull(PERSON.LANGUAGE)
                 .setNull(PERSON.RULER)
+                .setNull(PERSON.PASSWORD_GIVEN_AT)
                 .set(PERSON.VERSION, PERSON.VERSION.plus(1))
                 .where(PERSON.ID.eq(id.value()))
                 .execute();

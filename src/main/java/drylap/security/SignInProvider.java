@@ -3,6 +3,7 @@ package drylap.security;
 import java.util.List;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
+import org.springframework.security.authentication.CredentialsExpiredException;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
@@ -25,6 +26,7 @@ final class SignInProvider implements AuthenticationProvider {
                 UsernamePasswordAuthenticationToken.authenticated(
                         new SessionPrincipal(id.value(), name, signIns.now()), null, List.of());
             case SignIns.Outcome.WrongNameOrPassword _ -> throw new BadCredentialsException("wrong name or password");
+            case SignIns.Outcome.RanOut _ -> throw new CredentialsExpiredException("set by somebody else too long ago");
             case SignIns.Outcome.Wait _ -> throw new LockedException("too many failures");
         };
     }

@@ -6,6 +6,7 @@ import static org.jooq.impl.DSL.inline;
 import static org.jooq.impl.DSL.val;
 
 import drylap.kernel.PersonId;
+import drylap.persistence.jooq.tables.records.PersonRecord;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,6 +26,8 @@ public final class SignIns {
     static final Duration WITHIN = Duration.ofMinutes(15);
     /** However busy, whoever came in so long ago shows their password again (OWASP ASVS 4.0.3, 3.3.2). */
     static final Duration LONGEST_SESSION = Duration.ofHours(12);
+    /** A password that somebody else set lets its person in for so long, to choose one of their own (OWASP ASVS 4.0.3, 2.3.1). */
+    public static final int GIVEN_DAYS = 7;
 
     private static final Logger LOG = LoggerFactory.getLogger(SignIns.class);
     private static final int LONGEST_NAME = 80;
@@ -53,6 +56,9 @@ public final class SignIns {
 
         /** Too many failures of late; the password was not looked at. */
         record Wait(Duration atMost) implements Outcome {}
+
+        /** It is the password, but somebody else set it longer ago than {@link #GIVEN_DAYS}. */
+        record RanOut() implements Outcome {}
     }
 
     public Outcome enter(String signInName, String password, String address) {
@@ -80,9 +86,18 @@ public final class SignIns {
             return new Outcome.WrongNameOrPassword();
         }
         db.deleteFrom(SIGN_IN_FAILURE).where(SIGN_IN_FAILURE.NAME.eq(name)).execute();
+        if (row.filter(this::ranOut).isPresent()) {
+            LOG.warn("Sign-in refused: {}, whose password was set for them too long ago, from {}", who, address);
+            return new Outcome.RanOut();
+        }
         LOG.info("Signed in: {}, from {}", who, address);
         return new Outcome.In(
                 new PersonId(row.orElseThrow().getId()), row.orElseThrow().getSignInName());
+    }
+
+    private boolean ranOut(PersonRecord person) {
+        Instant given = person.getPasswordGivenAt();
+        return given != null && !clock.instant().isBefore(given.plus(Duration.ofDays(GIVEN_DAYS)));
     }
 
     /** The person as they are now; empty where they may not go on: gone, signed off, or signed out since. */
@@ -92,7 +107,12 @@ public final class SignIns {
                 .filter(row ->
                         row.getSignedOutAt() == null || row.getSignedOutAt().isBefore(signedInAt))
                 .filter(_ -> clock.instant().isBefore(signedInAt.plus(LONGEST_SESSION)))
-                .map(rows::person);
+                .map(this::inSession);
+    }
+
+    private Person inSession(PersonRecord row) {
+        var person = rows.person(row);
+        return row.getPasswordGivenAt() == null ? person : person.choosingPassword();
     }
 
     /** The person as they are now, for what acts for them without a session; empty where they are gone or signed off. */

@@ -55,6 +55,10 @@ class FirstUseDbTests {
         var who = testPeople.person(((SignIns.Outcome.In) nils).id());
         assertThat(who.role()).isEqualTo(Role.CONTRACTOR);
         assertThat(who.reach()).isEqualTo(Reach.EVERYWHERE);
+        assertThat(signIns.current(who.id(), signIns.now()))
+                .as("chosen by themselves")
+                .get()
+                .matches(one -> !one.choosesPassword());
         assertThat(first.open()).isFalse();
         assertThat(first.make(newest, "Eve Ray", "eve", PASSWORD, false)).isInstanceOf(FirstUse.Outcome.NotFirst.class);
         assertThat(people.all(who)).hasSize(1);

@@ -182,7 +182,8 @@ class PeopleTakenAwayDbTests {
         var checked = SealCheck.of(db, Optional.empty());
         assertThat(checked.faults()).isEmpty();
         assertThat(checked.withoutName()).isPositive();
-        assertThat(history()).contains("added person %d as scheduler".formatted(id.value()));
+        assertThat(history())
+                .contains("added person %d as scheduler, who is to choose a password".formatted(id.value()));
 
         long line = db.select(DSL.max(HISTORY_WORDS_GONE.CHANGE_ID))
                 .from(HISTORY_WORDS_GONE)

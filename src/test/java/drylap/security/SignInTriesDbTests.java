@@ -82,7 +82,7 @@ class SignInTriesDbTests {
     void a_password_is_any_letters_and_each_of_them_counts() {
         var one = people.scheduler();
         for (String password : List.of(
-                "ねこ ねこ ねこ ねこ!", "only small letters", "🪟🪟🪟 🪟🪟🪟 rain", "long cold rain ".repeat(4) + "ends")) {
+                "ねこ いぬ とり うま!", "only small letters", "🪟🌧🧱 🪜🧰🏠 rain", "long cold rain ".repeat(4) + "ends")) {
             all.setPassword(one, one.id(), password);
 
             assertThat(signIns.enter(one.signInName(), password, "letters")).isInstanceOf(Outcome.In.class);

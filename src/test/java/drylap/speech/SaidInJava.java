@@ -55,6 +55,7 @@ final class SaidInJava extends TreeScanner<Void, Void> {
             Map.entry("ActKind", 1),
             Map.entry("Hand", 0),
             Map.entry("Role", 1),
+            Map.entry("Strength", 0),
             Map.entry("RoughVerdict.Grade", 1),
             Map.entry("RoughPlace", 1),
             Map.entry("Rule", 2),

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.RequestOptions;
 import drylap.kernel.Reach;
@@ -112,7 +113,7 @@ class AttackBrowserTests {
         people.add(
                 who,
                 new NewPerson("evil." + UUID.randomUUID(), EVIL, Role.SCHEDULER, Reach.NOWHERE, null),
-                "a long password");
+                "eight cold kitchens hum");
         publish();
         Page page = chromium.page(1440, 900, ColorScheme.LIGHT);
         List<String> refused = new ArrayList<>();
@@ -238,6 +239,35 @@ class AttackBrowserTests {
             assertThat(api.get(at(address).toString()).status()).as(address).isEqualTo(401);
         assertThat(open).hasURL(Pattern.compile(".*/sign-in"));
         open.close();
+        page.close();
+    }
+
+    /** [2.3.1, 2.5.1] */
+    @Test
+    void whoever_came_in_by_a_password_that_somebody_else_set_gets_no_page_and_no_data_before_another_one() {
+        var id = people.add(
+                testPeople.add(Role.ADMINISTRATOR, Reach.NOWHERE, null),
+                new NewPerson("given." + UUID.randomUUID(), "Given Person", Role.SCHEDULER, Reach.EVERYWHERE, null),
+                TestPeople.PASSWORD);
+        Page page = chromium.page(360, 740, ColorScheme.LIGHT);
+        SignInPage.at(port).session(page, testPeople.person(id));
+        var api = page.context().request();
+
+        for (String address : List.of("api/me", "api/day", "api/openings/1/one", "api/v1/folders"))
+            assertThat(api.get(at(address).toString()).status()).as(address).isEqualTo(401);
+        for (String address : List.of("walls", "crew/steps")) {
+            page.navigate(at(address).toString());
+            assertThat(page).hasURL(Pattern.compile(".*/account"));
+        }
+        assertThat(page.getByText("Somebody else set this password for you")).isVisible();
+
+        page.getByLabel("Password now").fill(TestPeople.PASSWORD);
+        page.getByLabel("New password").fill("seven warm ladders sing");
+        assertThat(page.getByRole(AriaRole.METER)).hasAttribute("aria-valuenow", "4");
+        assertThat(Axe.trouble(page)).isEmpty();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Set the password"))
+                .click();
+        assertThat(page).hasURL(Pattern.compile(".*/sign-in"));
         page.close();
     }
 

@@ -83,6 +83,9 @@ class SpanishAdminViewTests extends SpanishScreen {
         find(PasswordField.class).single().setValue("password2026!");
         pressed("Fijar la contraseña");
         shows("Terminan todas las sesiones de esta persona.", "queda 1 carácter; se aceptan 6 o más");
+        find(PasswordField.class).single().setValue("estrella2024");
+        pressed("Fijar la contraseña");
+        shows("Demasiado fácil de adivinar", "los nombres no cuentan", "durante 7 días");
     }
 
     @Test

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
-import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
 import drylap.kernel.ChangedMeanwhile;
 import drylap.kernel.CrewId;
@@ -15,12 +14,12 @@ import drylap.kernel.Reach;
 import drylap.kernel.SiteId;
 import drylap.security.Listed;
 import drylap.security.NewPerson;
-import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Role;
 import drylap.security.SignedIn;
 import drylap.speech.Speech;
 import drylap.speech.Unfit;
+import drylap.ui.shell.NewPassword;
 import drylap.ui.shell.TroubleLine;
 import java.util.Collection;
 import java.util.List;
@@ -41,7 +40,7 @@ final class PersonDialog extends Dialog {
     private final Checkbox everySite = new Checkbox();
     private final CheckboxGroup<SiteId> sites = new CheckboxGroup<>();
     private final TextField moreSites = new TextField();
-    private final PasswordField password = new PasswordField();
+    private final NewPassword password;
     private final Checkbox active = new Checkbox(true);
     private final TroubleLine trouble = new TroubleLine();
 
@@ -52,6 +51,8 @@ final class PersonDialog extends Dialog {
         this.signedIn = signedIn;
         this.before = before;
         this.after = after;
+        password =
+                new NewPassword(say, say.it("Password"), () -> new String[] {signInName.getValue(), name.getValue()});
         label();
         role.setItems(Role.values());
         role.setItemLabelGenerator(one -> say.it(one.words()));
@@ -59,7 +60,8 @@ final class PersonDialog extends Dialog {
         everySite.addValueChangeListener(event -> showSites(!event.getValue()));
         var fields = new Div(signInName, name, role, crew, everySite, sites, moreSites);
         fields.addClassName("fields");
-        fields.add(before == null ? password : active);
+        if (before == null) fields.add(password, PasswordDialog.given(say));
+        else fields.add(active);
         add(fields, trouble);
         fill(known);
         var save = new Button(say.it("Save"), _ -> save());
@@ -76,8 +78,6 @@ final class PersonDialog extends Dialog {
         everySite.setLabel(say.it("Every site"));
         sites.setLabel(say.it("Sites"));
         moreSites.setLabel(say.it("Further sites, by id, with commas between"));
-        password.setLabel(say.it("Password"));
-        password.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
         active.setLabel(say.it("May sign in"));
     }
 
@@ -117,7 +117,7 @@ final class PersonDialog extends Dialog {
     private void save() {
         try {
             var person = person();
-            if (before == null) people.add(signedIn.person(), person, password.getValue());
+            if (before == null) people.add(signedIn.person(), person, password.value());
             else people.change(signedIn.person(), before.person().id(), before.version(), person, active.getValue());
             close();
             after.run();

@@ -7,8 +7,6 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
-import com.vaadin.flow.component.notification.Notification;
-import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import drylap.calendars.CalendarLink;
@@ -18,7 +16,6 @@ import drylap.kernel.Reading;
 import drylap.kernel.SiteId;
 import drylap.security.KeptOfPerson;
 import drylap.security.Operation;
-import drylap.security.Passwords;
 import drylap.security.People;
 import drylap.security.Person;
 import drylap.security.SignIns;
@@ -31,16 +28,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What someone may change about their own way in. */
-@Route("account")
+@Route(AccountView.ROUTE)
 @Needs({})
 class AccountView extends Div implements Spoken {
+    static final String ROUTE = "account";
+
     private final transient People people;
-    private final transient SignIns signIns;
     private final transient SignedIn signedIn;
     private final transient AuthenticationContext door;
     private final transient Speech say;
-    private final PasswordField old = new PasswordField();
-    private final PasswordField fresh = new PasswordField();
 
     AccountView(
             People people,
@@ -50,26 +46,40 @@ class AccountView extends Div implements Spoken {
             CalendarLinks calendars,
             KeptOfPerson kept) {
         this.people = people;
-        this.signIns = signIns;
         this.signedIn = signedIn;
         this.door = door;
         addClassName("account-view");
         Person who = signedIn.person();
         say = new Speech(who.reading());
-        old.setLabel(say.it("Password now"));
-        fresh.setLabel(say.it("New password"));
-        fresh.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
-        var set = new Button(say.it("Set the password"), _ -> setPassword());
-        var out = new Button(say.it("Sign out everywhere"), _ -> signOutEverywhere());
+        var password = new OwnPassword(people, signIns, signedIn, door);
+        if (who.choosesPassword()) {
+            add(passwordFirst(who, password));
+            return;
+        }
+        add(new ReadingPanel(say, this::read), mine(who, password, kept));
+        var crew = who.crew();
+        if (crew != null && who.may(Operation.SEE_CALENDAR_LINKS)) add(calendars(crew, calendars.of(who, crew)));
+    }
+
+    /** Nothing else is here: they may nothing else until they have one. */
+    private Div passwordFirst(Person who, OwnPassword password) {
+        var why = new Paragraph(say.it(
+                "Somebody else set this password for you. Choose one of your own: nothing else opens until then, and the one that was set lets you in for {0} days only.",
+                SignIns.GIVEN_DAYS));
+        why.addClassName("first");
+        var panel = new Div(new H2(say.it("Choose a password, {0}", who.name())), why, password);
+        panel.addClassName("panel");
+        return panel;
+    }
+
+    private Div mine(Person who, OwnPassword password, KeptOfPerson kept) {
         var panel = new Div(
                 new H2(who.name()),
                 new Paragraph(say.it("Signs in as {0}.", who.signInName()) + " " + where(who)),
-                old,
-                fresh,
-                set,
+                password,
                 new Paragraph(
                         say.it("Setting it, or signing out everywhere, ends all sessions of yours, this one too.")),
-                out,
+                new Button(say.it("Sign out everywhere"), _ -> signOutEverywhere()),
                 // by its address: the screen is of another package, which knows this one
                 new Anchor("programs", say.it("Other programs: tokens and hooks")),
                 new Paragraph(
@@ -77,9 +87,7 @@ class AccountView extends Div implements Spoken {
                                 "Whoever manages people can take you away from Drylap; a number then stands in place of your name.")),
                 new KeptLink(say, kept, signedIn, who.id()));
         panel.addClassName("panel");
-        add(new ReadingPanel(say, this::read), panel);
-        var crew = who.crew();
-        if (crew != null && who.may(Operation.SEE_CALENDAR_LINKS)) add(calendars(crew, calendars.of(who, crew)));
+        return panel;
     }
 
     /** Who leads a crew sees who may follow its calendar, though not the secrets: they are known to nobody. */
@@ -116,27 +124,6 @@ class AccountView extends Div implements Spoken {
                 ? say.it("every site")
                 : who.reach().sites().stream().sorted().map(SiteId::value).collect(Collectors.joining(", "));
         return say.it("Works as {0}; sites: {1}.", work, sites.isEmpty() ? say.it("none") : sites);
-    }
-
-    private void setPassword() {
-        Person who = signedIn.person();
-        var against = Passwords.against(fresh.getValue(), who.signInName(), who.name());
-        fresh.setErrorMessage(against.map(say::it).orElse(""));
-        fresh.setInvalid(against.isPresent());
-        if (against.isPresent() || !isTheirs(who)) return;
-        people.setPassword(who, who.id(), fresh.getValue());
-        Notification.show(say.it("The password is set. Sign in with it."));
-        door.logout();
-    }
-
-    private boolean isTheirs(Person who) {
-        var outcome = signIns.confirm(who.id(), old.getValue());
-        old.setErrorMessage(
-                outcome instanceof SignIns.Outcome.Wait
-                        ? say.it("Too many tries. Wait a quarter of an hour, then try again.")
-                        : say.it("This is not the password."));
-        old.setInvalid(!(outcome instanceof SignIns.Outcome.In));
-        return !old.isInvalid();
     }
 
     private void signOutEverywhere() {

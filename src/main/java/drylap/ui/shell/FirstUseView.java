@@ -9,14 +9,12 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import drylap.security.FirstUse;
-import drylap.security.Passwords;
 import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -33,7 +31,7 @@ class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
     private final TextField code = new TextField();
     private final TextField name = new TextField();
     private final TextField signInName = new TextField();
-    private final PasswordField password = new PasswordField();
+    private final NewPassword password;
     private final Checkbox alone = new Checkbox(true);
     private final TroubleLine trouble = new TroubleLine();
 
@@ -46,9 +44,10 @@ class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
         this.first = first;
         this.say = say;
         addClassNames("shell", "sign-in");
+        password =
+                new NewPassword(say, say.it("Password"), () -> new String[] {signInName.getValue(), name.getValue()});
         label();
         signInName.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.USERNAME);
-        password.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.NEW_PASSWORD);
         code.setAutofocus(true);
         add(sheet(), new ThemeSwitch());
     }
@@ -60,8 +59,6 @@ class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
         name.setLabel(say.it("Your name"));
         signInName.setLabel(say.it("Name to sign in with"));
         signInName.setHelperText(say.it("2 to 80 letters, digits, dots, hyphens, _ or @"));
-        password.setLabel(say.it("Password"));
-        password.setHelperText(say.it("{0} characters or more", Passwords.SHORTEST));
         alone.setLabel(say.it("I plan the work too, not only manage people"));
     }
 
@@ -97,7 +94,7 @@ class FirstUseView extends Div implements BeforeEnterObserver, Spoken {
 
     private void make() {
         switch (first.make(
-                code.getValue(), name.getValue(), signInName.getValue(), password.getValue(), alone.getValue())) {
+                code.getValue(), name.getValue(), signInName.getValue(), password.value(), alone.getValue())) {
             case FirstUse.Outcome.Made _ -> leave();
             case FirstUse.Outcome.NotFirst _ -> leave();
             case FirstUse.Outcome.Refused(var why) -> trouble.say(say.it(why));

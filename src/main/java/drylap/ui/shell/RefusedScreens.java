@@ -27,7 +27,7 @@ class RefusedScreens implements VaadinServiceInitListener {
     }
 
     /** Before those who turn people away, after whom nobody is asked. */
-    @ListenerPriority(Integer.MAX_VALUE)
+    @ListenerPriority(PasswordFirst.PRIORITY - 1)
     private final class AtTheDoor implements BeforeEnterListener {
         @Override
         public void beforeEnter(BeforeEnterEvent event) {

@@ -28,6 +28,7 @@ class ScreenRights implements NavigationAccessChecker {
     }
 
     static boolean mayOpen(Person who, Class<?> screen) {
+        if (who.choosesPassword()) return screen == AccountView.class;
         Needs needs = screen.getAnnotation(Needs.class);
         return needs != null && Arrays.stream(needs.value()).allMatch(who::may);
     }

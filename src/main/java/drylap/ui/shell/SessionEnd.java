@@ -12,7 +12,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Shows the sign-in page to whoever was signed out meanwhile. */
+/** Shows the sign-in page to whoever was signed out meanwhile, and their account to whoever has yet to choose a password. */
 @Component
 class SessionEnd extends OncePerRequestFilter {
     private final EndedSessions sessions;
@@ -24,11 +24,20 @@ class SessionEnd extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (sessions.end(request, response) && asksForAPage(request)) {
-            response.sendRedirect(request.getContextPath() + "/" + SignInView.ROUTE);
-            return;
-        }
-        chain.doFilter(request, response);
+        String elsewhere = switch (sessions.look(request, response)) {
+            case HAS_ENDED -> SignInView.ROUTE;
+            case CHOOSES_PASSWORD -> isOutsideTheFrame(request) ? AccountView.ROUTE : "";
+            case NONE, GOES_ON -> "";
+        };
+        if (!elsewhere.isEmpty() && asksForAPage(request))
+            response.sendRedirect(request.getContextPath() + "/" + elsewhere);
+        else chain.doFilter(request, response);
+    }
+
+    /** Vaadin's own pages lead there by themselves ({@link PasswordFirst}). */
+    private static boolean isOutsideTheFrame(HttpServletRequest request) {
+        String path = request.getRequestURI().substring(request.getContextPath().length());
+        return path.startsWith("/crew/") || path.startsWith("/papers/");
     }
 
     private static boolean asksForAPage(HttpServletRequest request) {

@@ -16,11 +16,13 @@ import com.vaadin.flow.server.auth.AnonymousAllowed;
 import drylap.kernel.Reading;
 import drylap.security.FirstUse;
 import drylap.security.People;
+import drylap.security.SignIns;
 import drylap.speech.Speech;
 import drylap.ui.components.ThemeSwitch;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.security.authentication.CredentialsExpiredException;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.csrf.CsrfToken;
@@ -110,10 +112,23 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
             return;
         }
         if (!event.getLocation().getQueryParameters().getParameters().containsKey("error")) return;
-        trouble.say(
-                mustWait()
-                        ? say.it("Too many tries. Wait a quarter of an hour, then try again.")
-                        : say.it("Name or password is wrong. Passwords tell capital letters from small ones."));
+        trouble.say(refused());
+    }
+
+    private String refused() {
+        var request = request();
+        Object why = request == null ? null : request.getSession().getAttribute(WebAttributes.AUTHENTICATION_EXCEPTION);
+        return switch (why) {
+            case LockedException _ -> say.it("Too many tries. Wait a quarter of an hour, then try again.");
+            case CredentialsExpiredException _ -> ranOut(say);
+            case null, default -> say.it("Name or password is wrong. Passwords tell capital letters from small ones.");
+        };
+    }
+
+    static String ranOut(Speech say) {
+        return say.it(
+                "Somebody else set this password more than {0} days ago, and it has run out. Ask whoever manages people for another one.",
+                SignIns.GIVEN_DAYS);
     }
 
     private static @Nullable HttpServletRequest request() {
@@ -124,11 +139,5 @@ class SignInView extends Div implements BeforeEnterObserver, Spoken {
     /** In the language of whoever is not signed in. */
     static Speech atTheDoor() {
         return new Speech(Reading.USUAL.in(DoorLanguage.of(request())));
-    }
-
-    private static boolean mustWait() {
-        var request = request();
-        return request != null
-                && request.getSession().getAttribute(WebAttributes.AUTHENTICATION_EXCEPTION) instanceof LockedException;
     }
 }
