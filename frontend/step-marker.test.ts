@@ -4,7 +4,7 @@ import { shown } from './sample';
 import './step-marker';
 import type { StepMarker } from './step-marker';
 import { nextOf, restingOn, withWaiting } from './step-order';
-import { markAt, opening } from './step-sample';
+import { markAt, opening, photoAt } from './step-sample';
 
 afterEach(() => vi.useRealTimers());
 
@@ -100,6 +100,15 @@ it('shows a refusal with its words and its drawing until it is dismissed', async
   expect(root.querySelector('#lap')).not.toBeNull();
   root.querySelector<HTMLButtonElement>('.refused button')?.click();
   expect(told.map((event) => event.detail)).toEqual([{ seq: 4 }]);
+});
+
+it('tells of a photo that is sent later, which nobody can throw away by mistake', async () => {
+  const entry = { ...photoAt('A', 'p1'), seq: 4, refusal: { words: 'enough for today', again: 1 } };
+  const { root } = await marker({ entries: [entry] });
+  const told = root.querySelector('[role=alert] .refused');
+  expect(told?.textContent).toContain('Not sent yet: a photo, opening A');
+  expect(told?.textContent).toContain('enough for today');
+  expect(told?.querySelector('button')).toBeNull();
 });
 
 it('draws the laps after the step whose turn it is', async () => {

@@ -143,6 +143,11 @@ export class StepMarker extends LitElement {
     const say = speechOf(this);
     const { refusal, seq } = entry;
     const what = entry.sort === 'mark' ? entry.text : say('a photo');
+    if (refusal?.again !== undefined)
+      return html`<section class="card refused">
+        <h2>${say('Not sent yet: {0}, opening {1}', what, entry.opening)}</h2>
+        <p>${refusal.words}</p>
+      </section>`;
     return html`<section class="card refused">
       <h2>${say('Not taken: {0}, opening {1}', what, entry.opening)}</h2>
       <p>${refusal?.words}</p>

@@ -187,6 +187,26 @@ it('lets one mark that cannot be read hold up no other', async () => {
   expect(store.rows).toMatchObject([{ line: 'odd', refusal: { words: 'cannot be read' } }]);
 });
 
+it('keeps a photo that is one too many for the day, sends what is behind it, and the photo once its time has come', async () => {
+  for (const entry of [photoAt('A', 'p1'), markAt('A', 'APR', { photoIds: ['p1'] }), markAt('B', 'RO')])
+    await store.add(entry);
+  server.fail = (address) => (address === '/api/photos' ? json({ detail: 'enough for today' }, 429) : undefined);
+  let now = Date.parse('2026-04-13T19:00:00Z');
+  const box = new StepOutbox(store, server.fetch, undefined, () => now);
+  expect(await box.send()).toBe('kept');
+  expect(server.log).toEqual(['A APR', 'B RO']);
+  expect(store.rows).toMatchObject([{ key: 'p1', refusal: { words: 'enough for today' } }]);
+
+  server.fail = undefined;
+  now += 59 * 60 * 1000;
+  await box.send();
+  expect(store.rows).toHaveLength(1);
+  now += 60 * 1000;
+  await box.send();
+  expect(server.log).toEqual(['A APR', 'B RO', 'photo p1']);
+  expect(store.rows).toHaveLength(0);
+});
+
 it('keeps everything and asks to sign in when the session is over', async () => {
   await store.add(markAt('A', 'RO'));
   server.fail = () => json({}, 401);

@@ -3,6 +3,8 @@ import type { Entry, MarkAnswer, Me, OpeningNow, Refusal, StepStore, WaitingMark
 
 /** As many as the server takes at once is 200; fewer make each sending short on a bad line. */
 const MOST = 50;
+/** How long what the server takes later waits until it is sent again. */
+const LATER_MS = 60 * 60 * 1000;
 
 /**
  * `kept`: nothing waits, or nothing of this person's; `no-line`: the server cannot be reached; `signed-out`: it does not
@@ -28,6 +30,7 @@ export class StepOutbox {
     private readonly store: StepStore,
     private readonly fetch: Fetch,
     private readonly say: Say = english,
+    private readonly now: () => number = Date.now,
   ) {}
 
   /**
@@ -67,7 +70,7 @@ export class StepOutbox {
     try {
       const me = await this.whoAmI();
       for (;;) {
-        const waiting = (await this.store.entries()).filter((entry) => !entry.refusal);
+        const waiting = (await this.store.entries()).filter((entry) => this.isDue(entry));
         const mine = waiting.filter((entry) => entry.person === me.id);
         const first = mine[0];
         if (!first) return waiting.length > 0 ? 'others' : 'kept';
@@ -132,8 +135,14 @@ export class StepOutbox {
     form.set('file', photo.file, 'photo.jpg');
     const answer = await this.ask('/api/photos', { method: 'POST', headers: { [me.header]: me.token }, body: form });
     if (answer.ok) return this.store.remove(seqOf(photo));
-    if (answer.status >= 500 || answer.status === 429) throw new Trouble();
-    await this.refuse(photo, await problem(answer, this.say));
+    if (answer.status >= 500) throw new Trouble();
+    const refusal = await problem(answer, this.say);
+    // enough for today: what stands behind it in the row need not wait for tomorrow
+    await this.refuse(photo, answer.status === 429 ? { ...refusal, again: this.now() + LATER_MS } : refusal);
+  }
+
+  private isDue({ refusal }: Entry): boolean {
+    return !refusal || (refusal.again !== undefined && refusal.again <= this.now());
   }
 
   private refuse(entry: Entry, refusal: Refusal): Promise<void> {

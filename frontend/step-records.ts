@@ -66,7 +66,7 @@ interface Waiting {
   personName: string;
   folder: number;
   opening: string;
-  /** Why the server does not take it; such an entry is not sent again, and stays until a person has read it. */
+  /** Why the server does not take it; such an entry is not sent again, or only later, and stays until a person has read it. */
   refusal?: Refusal;
 }
 
@@ -91,6 +91,8 @@ export type Entry = WaitingMark | WaitingPhoto;
 export interface Refusal {
   words: string;
   svg?: string;
+  /** From when on it is sent again by itself, in milliseconds since 1970; without it, never. */
+  again?: number;
 }
 
 export interface MarkAnswer {

@@ -52,6 +52,7 @@ final class Problems {
                     case TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
                     case NO_PHOTO -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
                     case KEY_TAKEN -> HttpStatus.CONFLICT;
+                    case MANY_TODAY -> HttpStatus.TOO_MANY_REQUESTS;
                 },
                 trouble.refused().saying());
     }

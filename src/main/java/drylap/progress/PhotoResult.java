@@ -18,7 +18,9 @@ public sealed interface PhotoResult {
         public enum Why {
             TOO_LARGE,
             NO_PHOTO,
-            KEY_TAKEN
+            KEY_TAKEN,
+            /** Nothing, but its sender has sent as many as one may within a day; later it is taken. */
+            MANY_TODAY
         }
     }
 }

@@ -12,6 +12,7 @@ import drylap.platform.FileStore;
 import drylap.security.Person;
 import drylap.sites.Opening;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -62,6 +63,10 @@ final class PhotoRows {
                 .and(PHOTO.OPENING.eq(request.opening().value()))
                 .and(PHOTO.SENT_SHA256.eq(FileStore.digest(request.content())))
                 .fetchOptional(PhotoRows::photo);
+    }
+
+    int receivedFrom(Person who, Instant since) {
+        return db.fetchCount(PHOTO, PHOTO.PERSON_ID.eq(who.id().value()), PHOTO.RECEIVED_AT.gt(since));
     }
 
     Optional<Photo> byId(UUID id) {

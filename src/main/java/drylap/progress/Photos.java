@@ -42,6 +42,7 @@ public final class Photos {
     private final OpeningStates states;
     private final News news;
     private final TransactionTemplate transaction;
+    private final PhotosOfADay ofADay;
 
     Photos(
             DSLContext db,
@@ -50,7 +51,8 @@ public final class Photos {
             PhotoPlaces places,
             OpeningStates states,
             News news,
-            TransactionTemplate transaction) {
+            TransactionTemplate transaction,
+            PhotosOfADay ofADay) {
         this.db = db;
         this.rows = rows;
         this.files = files;
@@ -58,6 +60,7 @@ public final class Photos {
         this.states = states;
         this.news = news;
         this.transaction = transaction;
+        this.ofADay = ofADay;
     }
 
     /** A photo, or its small copy, with the bytes and what they are. */
@@ -74,6 +77,8 @@ public final class Photos {
                             "%.1f".formatted(request.content().length / 1024.0 / 1024.0)));
         var before = rows.sentBefore(request);
         if (before.isPresent()) return new AlreadyStored(before.get());
+        var many = ofADay.against(who);
+        if (many.isPresent()) return new Refused(Why.MANY_TODAY, many.get());
         try {
             boolean keepPlace = places.keptAt(request.folder(), opening.facade().site());
             return store(who, opening, request, Pictures.lookAt(request.content(), keepPlace));
