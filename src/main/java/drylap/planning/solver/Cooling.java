@@ -18,15 +18,13 @@ import org.optaplanner.core.config.solver.SolverConfig;
 record Cooling(
         PlanRequest request, List<Integer> shares, int number, long heat, long began, List<Meter> meters, int width) {
     /** Of the time, in percent. */
-    private static final List<Integer> SHARES = List.of(40, 15, 15, 15, 15);
-
     private static final List<Integer> ONE = List.of(100);
+
     private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);
 
     /** Fewer moves are not worth a second solver. */
     private static final int LEAST_MOVES = 5_000;
 
-    private static final int COOLER = 2;
     private static final int PART = 8;
     private static final int PART_OF_REGION = 4;
     private static final int FEW = 60;
@@ -42,8 +40,7 @@ record Cooling(
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
         if (brief) return ONE;
-        if (isFew(lists.getUnits())) return SHARES_OF_FEW;
-        return lists.hasty ? ONE : SHARES;
+        return isFew(lists.getUnits()) ? SHARES_OF_FEW : ONE;
     }
 
     /** The round after this one; null where none is left. */
@@ -52,19 +49,14 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long less = last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
-        return new Cooling(request, shares, number + 1, less, began, meters, width);
+        long next = last ? Heat.of(lists, request.seed() + number, part(lists)) : heat;
+        return new Cooling(request, shares, number + 1, next, began, meters, width);
     }
 
     /** What part of a move's cost it begins with: a few units cool in no time, and a region has the time for few moves a unit. */
     private static int part(CrewLists lists) {
         if (isFew(lists.getUnits())) return 1;
         return lists.hasty ? PART_OF_REGION : PART;
-    }
-
-    /** A few units take no time to cool down, and are better heated up again than looked at twice. */
-    private static int cooler(CrewLists lists) {
-        return isFew(lists.getUnits()) ? 1 : COOLER;
     }
 
     static boolean isFew(List<Unit> units) {
@@ -75,6 +67,20 @@ record Cooling(
     SolverConfig config(Meter meter) {
         long seed = request.seed() + (long) number * meters.size() + meters.indexOf(meter);
         return Search.config(new PlanRequest(null, time(), moves(meter), seed), heat, EnvironmentMode.REPRODUCIBLE);
+    }
+
+    /** How far what begins now will be; null where it cools in a straight line, as a few units do, which cool in no time. */
+    Falling.@Nullable Used used(Meter meter, CrewLists lists) {
+        if (isFew(lists.getUnits())) return null;
+        Long moves = moves(meter);
+        Duration time = time();
+        long before = meter.moves();
+        long begins = System.nanoTime();
+        return () -> Math.min(
+                1,
+                Math.max(
+                        moves == null ? 0 : (double) (meter.moves() - before) / moves,
+                        time == null ? 0 : (double) (System.nanoTime() - begins) / time.toNanos()));
     }
 
     private @Nullable Duration time() {

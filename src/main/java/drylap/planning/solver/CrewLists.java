@@ -42,6 +42,8 @@ public class CrewLists {
     boolean fromPublished;
     /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay and gives up sooner. */
     boolean hasty;
+    /** How far the search that begins with these lists is, where it cools by a factor; null where it cools in a straight line. */
+    Falling.@Nullable Used used;
 
     @PlanningScore
     private HardMediumSoftLongScore score;
@@ -159,6 +161,7 @@ public class CrewLists {
             clone.focus = original.focus;
             clone.fromPublished = original.fromPublished;
             clone.hasty = original.hasty;
+            clone.used = original.used;
             return clone;
         }
     }

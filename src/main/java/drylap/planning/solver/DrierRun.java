@@ -18,8 +18,20 @@ final class DrierRun {
     /** Thousandths of a chance that a day nearer is worth. */
     private static final int NEARER = 10;
 
+    private static final int CERTAIN = 1000;
+
+    /** Thousandths of a chance that a move is to save, all its units together, and how often one is looked for that does. */
+    private static final int LEAST_SAVED = 50;
+
+    private static final int LOOKS = 6;
+
     private final Lots lots;
     private final Schedule schedule;
+    /** What the last move drawn saves, in thousandths. */
+    private int saved;
+
+    /** From a moment on, with the chance of rain in thousandths. */
+    private record Hours(int moment, int risk) {}
 
     private DrierRun(Lots lots) {
         this.lots = lots;
@@ -27,7 +39,10 @@ final class DrierRun {
     }
 
     static ListMove draw(Lots lots) {
-        return new DrierRun(lots).draw();
+        DrierRun drier = new DrierRun(lots);
+        ListMove move = drier.draw();
+        for (int looks = 1; looks < LOOKS && drier.saved < LEAST_SAVED; looks++) move = drier.draw();
+        return move;
     }
 
     private ListMove draw() {
@@ -35,10 +50,12 @@ final class DrierRun {
         Route from = schedule.positions.route(unit);
         int at = schedule.positions.place(unit);
         Route to = lots.random.nextInt(3) == 0 ? from : lots.someRoute(unit);
+        saved = 0;
         if (unit.kind != Task.INSTALL || to.crew().days() == 0) return new Wait(from, at, 0);
         int length = lots.random.nextInt(100) < RUNS_PERCENT ? sameDay(from.getUnits(), at, to.crew()) : 1;
-        int moment = driest(unit, length, to.crew());
-        return lots.run(unit, length, to, schedule.placeAt(to, moment)).waitingUntil(moment);
+        Hours driest = driest(unit, length, to.crew());
+        for (Unit one : from.getUnits().subList(at, at + length)) saved += risk(one) - driest.risk;
+        return lots.run(unit, length, to, schedule.placeAt(to, driest.moment)).waitingUntil(driest.moment);
     }
 
     private Unit wettest() {
@@ -72,9 +89,9 @@ final class DrierRun {
         return lots.lists.focus.has(unit) && unit.fits(crew) && schedule.day[unit.tasks[0].index] == day;
     }
 
-    private int driest(Unit unit, int length, CrewCalendar crew) {
+    private Hours driest(Unit unit, int length, CrewCalendar crew) {
         int now = Math.max(0, schedule.start[unit.tasks[0].index]);
-        int best = 0;
+        Hours best = new Hours(0, CERTAIN);
         long least = Long.MAX_VALUE;
         for (int i = 0; i < DAYS; i++) {
             int day = lots.random.nextInt(crew.days());
@@ -83,7 +100,7 @@ final class DrierRun {
             long cost = (long) risk * length + Math.abs(moment - now) / DAY * NEARER;
             if (risk == DryStart.NO_PLACE || cost >= least) continue;
             least = cost;
-            best = moment;
+            best = new Hours(moment, risk);
         }
         return best;
     }

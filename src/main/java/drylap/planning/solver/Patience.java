@@ -13,6 +13,9 @@ final class Patience {
 
     private static final int TIMES = 4;
 
+    /** Within a trade what is saved later may be much, since half of a change is decided before the other. */
+    private static final int TIMES_WITHIN = 20;
+
     private final boolean endless;
     private int steps;
     private double most;
@@ -28,8 +31,17 @@ final class Patience {
         most = Math.max(dearer, most * KEPT);
     }
 
-    /** What a plan that costs so much may cost on the way to another. */
+    /** What a plan that costs so much may cost after a trade on the way to another. */
     long dearest(long now) {
-        return endless || steps <= STEPS ? Long.MAX_VALUE : now + (long) (TIMES * most);
+        return times(TIMES, now);
+    }
+
+    /** What it may cost while a trade is being decided. */
+    long dearestWithin(long now) {
+        return times(TIMES_WITHIN, now);
+    }
+
+    private long times(int times, long now) {
+        return endless || steps <= STEPS ? Long.MAX_VALUE : now + (long) (times * most);
     }
 }

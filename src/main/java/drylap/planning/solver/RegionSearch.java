@@ -135,9 +135,8 @@ final class RegionSearch {
     }
 
     /**
-     * Searches until time or moves of the request end, or it is stopped: cools down five times, from less and less heat, each time from
-     * the best plan so far. Few units cool more often and each time from the first plan, since they do not come out again of
-     * where they have come to rest.
+     * Searches until time or moves of the request end, or it is stopped: cools down once. Few units cool more often and each time from
+     * the first plan, since they do not come out again of where they have come to rest.
      *
      * @param lanes how many searches with seeds of their own share the moves, and the processors if there are enough
      */
@@ -162,6 +161,7 @@ final class RegionSearch {
     private CrewLists solve(Cooling cooling, Meter meter, CrewLists from, BooleanSupplier stop) {
         CrewLists start = new CrewLists.Cloner().cloneSolution(from);
         start.meter = meter;
+        start.used = cooling.used(meter, from);
         Solver<CrewLists> solver =
                 SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, stop));

@@ -130,7 +130,7 @@ final class Schedule {
      * reach furthest, or when the plan is much dearer after a trade and nothing is out that could be put in. All that is left to do
      * is then to {@link #rollBack}.
      *
-     * @param hasty whether to leave off within a trade, too
+     * @param hasty whether to leave off within a trade as soon as after one
      * @return false where it left off
      */
     boolean settleUnlessWorse(boolean hasty) {
@@ -139,8 +139,10 @@ final class Schedule {
             return true;
         }
         begin();
-        long dearest = tally.medium() == 0 ? patience.dearest(tally.soft()) : Long.MAX_VALUE;
-        placer.beginUnlessOver(hasty ? dearest : Long.MAX_VALUE);
+        boolean whole = tally.medium() == 0;
+        long dearest = whole ? patience.dearest(tally.soft()) : Long.MAX_VALUE;
+        long within = whole ? patience.dearestWithin(tally.soft()) : Long.MAX_VALUE;
+        placer.beginUnlessOver(hasty ? dearest : within);
         for (Task kind : KINDS) {
             if (ripple.pending(kind)) pass(kind);
             if (placer.hopeless() || tally.soft() > dearest && listsChanged()) {

@@ -22,6 +22,12 @@ class PatienceTests {
     }
 
     @Test
+    void within_a_trade_it_ends_at_twenty_times_that() {
+        steps(201, 10);
+        assertThat(patience.dearestWithin(1000)).isEqualTo(1200);
+    }
+
+    @Test
     void it_shrinks_while_steps_make_the_plan_cheaper() {
         steps(201, 1000);
         steps(346, -5); // 0.998 to the power of 346 is a half
