@@ -20,6 +20,7 @@ record Cooling(
     /** Of the time, in percent. */
     private static final List<Integer> ONE = List.of(100);
 
+    private static final List<Integer> SHARES_OF_SOME = List.of(40, 15, 15, 15, 15);
     private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);
 
     /** Fewer moves are not worth a second solver. */
@@ -28,6 +29,10 @@ record Cooling(
     private static final int PART = 8;
     private static final int PART_OF_REGION = 4;
     private static final int FEW = 60;
+    /** Up to so many units have so many moves each that it pays to heat up again. */
+    private static final int SOME = 150;
+
+    private static final int COOLER = 2;
     /** A search without an end cools down in so long, again and again. */
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
@@ -40,7 +45,8 @@ record Cooling(
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
         if (brief) return ONE;
-        return isFew(lists.getUnits()) ? SHARES_OF_FEW : ONE;
+        if (isFew(lists.getUnits())) return SHARES_OF_FEW;
+        return coolsOnce(lists) ? ONE : SHARES_OF_SOME;
     }
 
     /** The round after this one; null where none is left. */
@@ -49,7 +55,7 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long next = last ? Heat.of(lists, request.seed() + number, part(lists)) : heat;
+        long next = last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
         return new Cooling(request, shares, number + 1, next, began, meters, width);
     }
 
@@ -57,6 +63,20 @@ record Cooling(
     private static int part(CrewLists lists) {
         if (isFew(lists.getUnits())) return 1;
         return lists.hasty ? PART_OF_REGION : PART;
+    }
+
+    /** A few units take no time to cool down, and are better heated up again than looked at twice. */
+    private static int cooler(CrewLists lists) {
+        return isFew(lists.getUnits()) ? 1 : COOLER;
+    }
+
+    /** Regions have the time for one cooling, and of many units one finds more than several. */
+    private static boolean coolsOnce(CrewLists lists) {
+        return lists.hasty || isMany(lists.getUnits());
+    }
+
+    static boolean isMany(List<Unit> units) {
+        return units.size() > SOME;
     }
 
     static boolean isFew(List<Unit> units) {
@@ -69,9 +89,9 @@ record Cooling(
         return Search.config(new PlanRequest(null, time(), moves(meter), seed), heat, EnvironmentMode.REPRODUCIBLE);
     }
 
-    /** How far what begins now will be; null where it cools in a straight line, as a few units do, which cool in no time. */
+    /** How far what begins now will be; null where it cools in a straight line, again and again. */
     Falling.@Nullable Used used(Meter meter, CrewLists lists) {
-        if (isFew(lists.getUnits())) return null;
+        if (!coolsOnce(lists)) return null;
         Long moves = moves(meter);
         Duration time = time();
         long before = meter.moves();

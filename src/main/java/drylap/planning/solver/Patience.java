@@ -17,12 +17,17 @@ final class Patience {
     private static final int TIMES_WITHIN = 20;
 
     private final boolean endless;
+    private final boolean endlessWithin;
     private int steps;
     private double most;
 
-    /** @param endless where there is so little to decide that every change is looked at to its end */
-    Patience(boolean endless) {
+    /**
+     * @param endless where there is so little to decide that every change is looked at to its end
+     * @param endlessWithin where every trade is
+     */
+    Patience(boolean endless, boolean endlessWithin) {
         this.endless = endless;
+        this.endlessWithin = endless || endlessWithin;
     }
 
     /** A step that was taken made the plan dearer by this, or cheaper where it is negative. */
@@ -33,15 +38,15 @@ final class Patience {
 
     /** What a plan that costs so much may cost after a trade on the way to another. */
     long dearest(long now) {
-        return times(TIMES, now);
+        return times(endless, TIMES, now);
     }
 
     /** What it may cost while a trade is being decided. */
     long dearestWithin(long now) {
-        return times(TIMES_WITHIN, now);
+        return times(endlessWithin, TIMES_WITHIN, now);
     }
 
-    private long times(int times, long now) {
+    private long times(boolean endless, int times, long now) {
         return endless || steps <= STEPS ? Long.MAX_VALUE : now + (long) (times * most);
     }
 }

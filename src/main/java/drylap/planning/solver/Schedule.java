@@ -40,7 +40,7 @@ final class Schedule {
 
     Schedule(Problem problem) {
         this.problem = problem;
-        patience = new Patience(Cooling.isFew(problem.units()));
+        patience = new Patience(Cooling.isFew(problem.units()), !Cooling.isMany(problem.units()));
         states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
         int tasks = problem.tasks().size();
         start = new int[tasks];

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 class PatienceTests {
-    private final Patience patience = new Patience(false);
+    private final Patience patience = new Patience(false, false);
 
     @Test
     void it_has_no_end_before_two_hundred_steps_were_seen() {
@@ -28,6 +28,14 @@ class PatienceTests {
     }
 
     @Test
+    void where_every_trade_is_looked_at_to_its_end_only_what_comes_after_one_is_too_dear() {
+        Patience patient = new Patience(false, true);
+        for (int i = 0; i < 201; i++) patient.note(10);
+        assertThat(patient.dearestWithin(1000)).isEqualTo(Long.MAX_VALUE);
+        assertThat(patient.dearest(1000)).isEqualTo(1040);
+    }
+
+    @Test
     void it_shrinks_while_steps_make_the_plan_cheaper() {
         steps(201, 1000);
         steps(346, -5); // 0.998 to the power of 346 is a half
@@ -36,7 +44,7 @@ class PatienceTests {
 
     @Test
     void where_little_is_to_be_decided_it_has_no_end() {
-        Patience endless = new Patience(true);
+        Patience endless = new Patience(true, false);
         for (int i = 0; i < 500; i++) endless.note(10);
         assertThat(endless.dearest(1000)).isEqualTo(Long.MAX_VALUE);
     }
