@@ -75,7 +75,7 @@ class UpgradeDrillDbTests {
         }
         assertThat(before).isNotEmpty();
 
-        try (var program = started(url)) {
+        try (var program = started(url, folderOfPhotos())) {
             var db = program.getBean(DSLContext.class);
             assertThat(contents(db, columns)).isEqualTo(before);
             everyConstraintHolds(db);
@@ -102,8 +102,14 @@ class UpgradeDrillDbTests {
         return contents;
     }
 
+    /** Where the photos lie of a database that had them beside it; nothing where they are in it. */
+    private String folderOfPhotos() {
+        Path files = folder.resolve("files");
+        return Files.exists(files) ? files.toString() : "";
+    }
+
     /** The application brings a database up to date when it starts. */
-    private static ConfigurableApplicationContext started(String url) {
+    private static ConfigurableApplicationContext started(String url, String files) {
         return new SpringApplicationBuilder(DbTest.Application.class)
                 .web(WebApplicationType.NONE)
                 .properties(
@@ -113,7 +119,7 @@ class UpgradeDrillDbTests {
                         "spring.main.lazy-initialization=true",
                         "spring.datasource.hikari.minimum-idle=1",
                         "spring.datasource.hikari.maximum-pool-size=4")
-                .run();
+                .run("--drylap.files=" + files);
     }
 
     /** Rows came with the guards off, so each is asked of again; a foreign key is one more question. */

@@ -20,7 +20,7 @@ final class DrierRun {
 
     private static final int CERTAIN = 1000;
 
-    /** Thousandths of a chance that a move is to save, all its units together, and how often one is looked for that does. */
+    /** Thousandths of a chance that a move is to save, all its units together, and how often one is looked for that does where there are many units. */
     private static final int LEAST_SAVED = 50;
 
     private static final int LOOKS = 6;
@@ -41,7 +41,8 @@ final class DrierRun {
     static ListMove draw(Lots lots) {
         DrierRun drier = new DrierRun(lots);
         ListMove move = drier.draw();
-        for (int looks = 1; looks < LOOKS && drier.saved < LEAST_SAVED; looks++) move = drier.draw();
+        int most = Cooling.isMany(lots.lists.getUnits()) ? LOOKS : 1;
+        for (int looks = 1; looks < most && drier.saved < LEAST_SAVED; looks++) move = drier.draw();
         return move;
     }
 
