@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.OffsetDateTime;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
 import javax.sql.DataSource;
@@ -59,9 +60,9 @@ final class SharedTime implements InstantSource {
     private static Instant askedOf(DataSource database) throws SQLException {
         try (var connection = database.getConnection();
                 var statement = connection.createStatement();
-                var row = statement.executeQuery("select extract(epoch from clock_timestamp()) * 1000000")) {
+                var row = statement.executeQuery("select clock_timestamp()")) {
             row.next();
-            return Instant.EPOCH.plusNanos(row.getLong(1) * 1_000);
+            return row.getObject(1, OffsetDateTime.class).toInstant();
         }
     }
 

@@ -89,9 +89,9 @@ record Cooling(
         return Search.config(new PlanRequest(null, time(), moves(meter), seed), heat, EnvironmentMode.REPRODUCIBLE);
     }
 
-    /** How far what begins now will be; null where it cools in a straight line, again and again. */
-    Falling.@Nullable Used used(Meter meter, CrewLists lists) {
-        if (!coolsOnce(lists)) return null;
+    /** How far what begins now will be, where it cools once and by a factor. */
+    Falling.Used used(Meter meter, CrewLists lists) {
+        if (!coolsOnce(lists)) return Falling.NEVER;
         Long moves = moves(meter);
         Duration time = time();
         long before = meter.moves();

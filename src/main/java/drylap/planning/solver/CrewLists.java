@@ -42,8 +42,8 @@ public class CrewLists {
     boolean fromPublished;
     /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay and gives up sooner. */
     boolean hasty;
-    /** How far the search that begins with these lists is, where it cools by a factor; null where it cools in a straight line. */
-    Falling.@Nullable Used used;
+    /** How far the search that begins with these lists is, where it cools by a factor. */
+    Falling.Used used = Falling.NEVER;
 
     @PlanningScore
     private HardMediumSoftLongScore score;

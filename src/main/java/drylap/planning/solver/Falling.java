@@ -12,7 +12,10 @@ import org.optaplanner.core.impl.solver.termination.AbstractTermination;
 public class Falling extends AbstractTermination<CrewLists> {
     private static final double BY = 20;
 
-    private Used used = () -> 0;
+    /** Of a search that is not to fall: what counts then is the straight line of the others. */
+    static final Used NEVER = () -> 0;
+
+    private Used used = NEVER;
 
     /** What part of its time or moves a search has used, 0 to 1. */
     @FunctionalInterface
@@ -22,8 +25,7 @@ public class Falling extends AbstractTermination<CrewLists> {
 
     @Override
     public void solvingStarted(SolverScope<CrewLists> scope) {
-        Used given = scope.getBestSolution().used;
-        used = given == null ? () -> 0 : given;
+        used = scope.getBestSolution().used;
     }
 
     @Override
