@@ -1,6 +1,7 @@
 package drylap.forecasts;
 
 import drylap.kernel.SiteId;
+import drylap.platform.Asker;
 import drylap.platform.BackgroundWork;
 import drylap.security.Operation;
 import drylap.security.Person;
@@ -31,7 +32,7 @@ public final class ForecastFetches {
     public boolean now(Person who, SiteId site) {
         who.demand(Operation.CHOOSE_FORECAST, site);
         if (book.leftAlone(site, clock.instant())) return false;
-        work.ask(FetchJob.KIND, site.value());
+        work.ask(FetchJob.KIND, site.value(), Asker.nobody("site " + site.value()));
         return true;
     }
 }

@@ -3,6 +3,7 @@ package drylap.planning;
 import static drylap.persistence.jooq.Tables.JOB_FOLDER;
 
 import drylap.kernel.FolderId;
+import drylap.platform.Asker;
 import drylap.platform.BackgroundWork;
 import drylap.platform.JobId;
 import drylap.platform.Subscription;
@@ -63,11 +64,19 @@ public final class PlanRuns {
      * @throws UnknownFolder where there is no such folder
      */
     public RunId request(FolderId folder, PlanRequest request) {
+        return request(Asker.nobody(about(folder)), folder, request);
+    }
+
+    private static String about(FolderId folder) {
+        return "folder " + folder.value();
+    }
+
+    private RunId request(Asker asker, FolderId folder, PlanRequest request) {
         return transaction.execute(_ -> {
             lock(folder);
             runs.underWay(folder).forEach(work::withdraw);
             waypoints.forgetAll(folder);
-            JobId job = work.ask(PlanningJob.KIND, Long.toString(folder.value()));
+            JobId job = work.ask(PlanningJob.KIND, Long.toString(folder.value()), asker);
             runs.open(job, folder, request);
             return new RunId(job.value());
         });
@@ -79,7 +88,8 @@ public final class PlanRuns {
      * @throws UnknownFolder where there is no such folder
      */
     public RunId propose(Person who, FolderId folder, Duration time) {
-        return request(folder, asked(who, folder, time));
+        PlanRequest request = asked(who, folder, time);
+        return request(new Asker("person " + who.id(), about(folder)), folder, request);
     }
 
     /** What such a run is asked; others who plan for a person without keeping the plan ask the same. */

@@ -27,25 +27,30 @@ public final class BackgroundWork {
     private final TransactionTemplate transaction;
     private final Clock clock;
     private final SchedulerClient claims;
+    private final Turns turns;
 
-    BackgroundWork(DSLContext db, TransactionTemplate transaction, Clock clock, SchedulerClient claims) {
+    BackgroundWork(DSLContext db, TransactionTemplate transaction, Clock clock, SchedulerClient claims, Turns turns) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.claims = claims;
+        this.turns = turns;
     }
 
-    /** Queues a job; {@code payload} is all that its handler is told. */
-    public JobId ask(String kind, String payload) {
+    /** Queues a job in its asker's turn ({@link Turns}); {@code payload} is all that its handler is told. */
+    public JobId ask(String kind, String payload, Asker asker) {
         return transaction.execute(_ -> {
             Instant now = clock.instant();
             JobId id = new JobId(db.insertInto(JOB)
                     .set(JOB.KIND, kind)
                     .set(JOB.PAYLOAD, payload)
                     .set(JOB.ASKED_AT, now)
+                    .set(JOB.ASKER, asker.name())
+                    .set(JOB.ABOUT, asker.about())
                     .returning(JOB.ID)
                     .fetchSingle(JOB.ID));
             claims.schedule(JobTask.instance(id), now);
+            turns.rank();
             return id;
         });
     }
@@ -58,6 +63,7 @@ public final class BackgroundWork {
                 .set(JOB.ENDED_AT, when(WAITS, val(clock.instant())).else_(JOB.ENDED_AT))
                 .where(JOB.ID.eq(id.value()), UNDER_WAY)
                 .execute();
+        turns.rank();
     }
 
     /** Ends a job at once; whatever it still wants to write is refused. Ended jobs stay as they are. */
@@ -68,6 +74,7 @@ public final class BackgroundWork {
                 .set(JOB.ENDED_AT, clock.instant())
                 .where(JOB.ID.eq(id.value()), UNDER_WAY)
                 .execute();
+        turns.rank();
     }
 
     /**

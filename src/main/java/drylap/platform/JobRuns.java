@@ -33,6 +33,7 @@ final class JobRuns {
     private final JobPulse pulse;
     private final Map<String, JobHandler> handlers;
     private final JobMeters meters;
+    private final Turns turns;
 
     JobRuns(
             DSLContext db,
@@ -40,12 +41,14 @@ final class JobRuns {
             Clock clock,
             JobPulse pulse,
             List<JobHandler> handlers,
-            JobMeters meters) {
+            JobMeters meters,
+            Turns turns) {
         this.db = db;
         this.transaction = transaction;
         this.clock = clock;
         this.pulse = pulse;
         this.meters = meters;
+        this.turns = turns;
         this.handlers = handlers.stream().collect(Collectors.toMap(JobHandler::kind, Function.identity()));
     }
 
@@ -62,6 +65,7 @@ final class JobRuns {
             work(handler(row), attempt);
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             end(attempt);
+            turns.rank();
             meters.ended(row.getKind(), JobStatus.DONE.code());
         } catch (Exception failure) {
             if (DatabaseAway.causes(failure))
@@ -70,6 +74,7 @@ final class JobRuns {
             if (nodeGoesDown.getAsBoolean()) return requeued(attempt);
             LOG.error("Job {} ({}) failed", id.value(), row.getKind(), failure);
             fail(attempt, reason(failure));
+            turns.rank();
             meters.ended(row.getKind(), JobStatus.FAILED.code());
         }
         return true;

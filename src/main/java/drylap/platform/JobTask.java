@@ -11,7 +11,7 @@ import java.time.Duration;
 
 /** The one task that db-scheduler knows: do the job of this number. The job itself stands in our own table. */
 final class JobTask {
-    private static final String NAME = "job";
+    static final String NAME = "job";
     private static final Duration RETRY = Duration.ofSeconds(10);
 
     private JobTask() {}

@@ -26,12 +26,17 @@ class SchedulerConfiguration {
     private static final Duration POLL_EVERY = Duration.ofMillis(500);
     private static final Duration SHUTDOWN_WAIT = Duration.ofSeconds(15);
     private static final int MISSED_HEARTBEATS = 4;
+    /** It looks for more when so many of its threads are free, and takes no more than it has threads: what it has taken keeps the turn that it had then. */
+    private static final double FREE = 0.5;
+
+    private static final double AT_ONCE = 1;
 
     /** Joins the caller's transaction, so that a job and what it is about are committed together. */
     @Bean
     @Primary
     SchedulerClient schedulerClient(DataSource dataSource) {
         return SchedulerClient.Builder.create(new TransactionAwareDataSourceProxy(dataSource))
+                .enablePriority()
                 .build();
     }
 
@@ -45,9 +50,11 @@ class SchedulerConfiguration {
                                 ? regular.stream().map(RegularTask::of).toList()
                                 : List.of())
                 .clock(clock::instant)
+                .enablePriority()
                 .schedulerName(new SchedulerName.Fixed(NodeName.OURS))
                 .threads(Math.max(1, settings.work().threads()))
                 .pollingInterval(POLL_EVERY)
+                .pollUsingFetchAndLockOnExecute(FREE, AT_ONCE)
                 .heartbeatInterval(Duration.ofSeconds(settings.work().heartbeatSeconds()))
                 .missedHeartbeatsLimit(MISSED_HEARTBEATS)
                 .shutdownMaxWait(SHUTDOWN_WAIT)

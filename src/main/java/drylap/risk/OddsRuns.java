@@ -12,6 +12,7 @@ import drylap.planning.JobFolders;
 import drylap.planning.PlanId;
 import drylap.planning.Plans;
 import drylap.planning.RunState.Status;
+import drylap.platform.Asker;
 import drylap.platform.BackgroundWork;
 import drylap.platform.JobId;
 import drylap.platform.News;
@@ -82,7 +83,10 @@ public final class OddsRuns {
         transaction.executeWithoutResult(_ -> {
             hold(folder, plan);
             if (!rows.underWay(plan).isEmpty()) return;
-            JobId job = work.ask(OddsJob.KIND, Long.toString(plan.value()));
+            JobId job = work.ask(
+                    OddsJob.KIND,
+                    Long.toString(plan.value()),
+                    new Asker("person " + who.id(), "folder " + folder.value()));
             rows.open(job, folder, plan, request);
             tell(folder, plan);
         });
