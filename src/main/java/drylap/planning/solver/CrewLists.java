@@ -36,6 +36,20 @@ public class CrewLists {
     /** While a move is taken back right after it was scored: the schedule then goes back as a whole. */
     boolean takingBack;
 
+    /** Whether nobody but the schedule wants to know of changes: where nothing is asserted, telling OptaPlanner costs more than many a decision. */
+    boolean unobserved;
+
+    /** Tells the schedule alone. */
+    final ListMove.Announcer toSchedule = new ListMove.Announcer() {
+        @Override
+        public void before(Route route, int from, int until) {}
+
+        @Override
+        public void after(Route route, int from, int until) {
+            listChanged(route, from, until);
+        }
+    };
+
     Meter meter;
     Focus focus;
     /** Whether these lists began as a plan that people have, which is not to be made anew. */
@@ -102,7 +116,7 @@ public class CrewLists {
 
     /** Tells the working schedule which places of a route have changed; taken back, they are as the schedule knew them. */
     void listChanged(Route route, int from, int until) {
-        if (takingBack) working.positions.refresh(route, from);
+        if (takingBack) working.positions.refresh(route, from, until);
         else working.listChanged(route, from, until);
     }
 

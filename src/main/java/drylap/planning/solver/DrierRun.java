@@ -30,9 +30,6 @@ final class DrierRun {
     /** What the last move drawn saves, in thousandths. */
     private int saved;
 
-    /** From a moment on, with the chance of rain in thousandths. */
-    private record Hours(int moment, int risk) {}
-
     private DrierRun(Lots lots) {
         this.lots = lots;
         schedule = lots.lists.working;
@@ -54,9 +51,9 @@ final class DrierRun {
         saved = 0;
         if (unit.kind != Task.INSTALL || to.crew().days() == 0) return new Wait(from, at, 0);
         int length = lots.random.nextInt(100) < RUNS_PERCENT ? sameDay(from.getUnits(), at, to.crew()) : 1;
-        Hours driest = driest(unit, length, to.crew());
-        for (Unit one : from.getUnits().subList(at, at + length)) saved += risk(one) - driest.risk;
-        return lots.run(unit, length, to, schedule.placeAt(to, driest.moment)).waitingUntil(driest.moment);
+        DryMoment driest = driest(unit, length, to.crew());
+        for (Unit one : from.getUnits().subList(at, at + length)) saved += risk(one) - driest.risk();
+        return lots.run(unit, length, to, schedule.placeAt(to, driest.minute())).waitingUntil(driest.minute());
     }
 
     private Unit wettest() {
@@ -90,18 +87,17 @@ final class DrierRun {
         return lots.lists.focus.has(unit) && unit.fits(crew) && schedule.day[unit.tasks[0].index] == day;
     }
 
-    private Hours driest(Unit unit, int length, CrewCalendar crew) {
+    private DryMoment driest(Unit unit, int length, CrewCalendar crew) {
         int now = Math.max(0, schedule.start[unit.tasks[0].index]);
-        Hours best = new Hours(0, CERTAIN);
+        DryMoment best = new DryMoment(0, CERTAIN);
         long least = Long.MAX_VALUE;
         for (int i = 0; i < DAYS; i++) {
             int day = lots.random.nextInt(crew.days());
-            int moment = DryStart.of(unit, crew, day, lots.random);
-            int risk = DryStart.risk(unit.tasks[0], crew, day, moment);
-            long cost = (long) risk * length + Math.abs(moment - now) / DAY * NEARER;
-            if (risk == DryStart.NO_PLACE || cost >= least) continue;
+            DryMoment driest = lots.driest(unit, crew, day);
+            long cost = (long) driest.risk() * length + Math.abs(driest.minute() - now) / DAY * NEARER;
+            if (driest.risk() == DryStart.NO_PLACE || cost >= least) continue;
             least = cost;
-            best = new Hours(moment, risk);
+            best = driest;
         }
         return best;
     }

@@ -1,7 +1,6 @@
 package drylap.planning.solver;
 
 import drylap.kernel.Task;
-import java.util.Random;
 
 /**
  * The driest start of an install on a day of a crew. Rain is counted by the hours that it touches, so that none is better than
@@ -15,24 +14,14 @@ final class DryStart {
 
     private DryStart() {}
 
-    /**
-     * The moment, of half the draws in all of the day, of the others in the rest of it from some minute on, since the driest hours
-     * are soon taken; the earliest of equals. Where none fits, and for what rain does not harm, where the look began.
-     */
-    static int of(Unit unit, CrewCalendar crew, int day, Random random) {
-        int begins = Math.max(0, crew.from[day]);
-        int some = random.nextBoolean() ? 0 : random.nextInt(Math.max(1, crew.limit[day] - begins));
-        return from(begins + some, unit, crew, day);
-    }
-
-    /** In all of the day. */
+    /** In all of the day, the earliest of equals; where it begins, where none fits and for what rain does not harm. */
     static int of(Unit unit, CrewCalendar crew, int day) {
-        return from(Math.max(0, crew.from[day]), unit, crew, day);
+        int begins = Math.max(0, crew.from[day]);
+        return unit.kind == Task.INSTALL ? from(begins, unit.tasks[0], crew, day) : begins;
     }
 
-    private static int from(int from, Unit unit, CrewCalendar crew, int day) {
-        if (unit.kind != Task.INSTALL) return from;
-        WorkTask install = unit.tasks[0];
+    /** The same in the rest of the day from a minute on. */
+    static int from(int from, WorkTask install, CrewCalendar crew, int day) {
         int best = from;
         int least = risk(install, crew, day, from);
         for (int hour = install.odds.hourFrom(from); hour < crew.limit[day]; hour += HOUR) {

@@ -28,6 +28,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
         schedule = new Schedule(lists.problem());
         schedule.bind(lists.getRoutes(), lists.notBefore);
         lists.working = schedule;
+        lists.unobserved = hurried;
     }
 
     @Override

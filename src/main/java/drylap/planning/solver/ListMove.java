@@ -51,7 +51,7 @@ abstract class ListMove extends AbstractMove<CrewLists> {
         // a step is made without being scored again, so that what is taken back later must not reach back to it
         if (!takesBack && schedule != null && schedule.listsChanged()) schedule.settle();
         lists.takingBack = scored;
-        change(toDirector(director), lists);
+        change(lists.unobserved ? lists.toSchedule : toDirector(director), lists);
         lists.takingBack = false;
         if (scored) schedule.rollBack();
     }

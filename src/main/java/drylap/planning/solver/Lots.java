@@ -1,7 +1,6 @@
 package drylap.planning.solver;
 
 import drylap.kernel.Task;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
 
@@ -81,11 +80,25 @@ final class Lots {
         return new MoveRun(from, at, length, to, into);
     }
 
+    /** What stands just before or after it in its list; itself where nothing does. */
+    Unit beside(Unit unit) {
+        List<Unit> units = lists.working.positions.route(unit).getUnits();
+        int at = lists.working.positions.place(unit) + (random.nextBoolean() ? 1 : -1);
+        return at < 0 || at >= units.size() ? unit : units.get(at);
+    }
+
     Route someRoute(Unit unit) {
-        BitSet able = unit.crews();
-        int crew = -1;
-        for (int skip = random.nextInt(able.cardinality()); skip >= 0; skip--) crew = able.nextSetBit(crew + 1);
-        return lists.getRoutes().get(crew);
+        return lists.getRoutes().get(unit.able[random.nextInt(unit.able.length)]);
+    }
+
+    /**
+     * The driest moment of an install, of half the draws in all of the day, of the others in the rest of it from some minute on, since the
+     * driest hours are soon taken.
+     */
+    DryMoment driest(Unit install, CrewCalendar crew, int day) {
+        int begins = Math.max(0, crew.from[day]);
+        int some = random.nextBoolean() ? 0 : random.nextInt(Math.max(1, crew.limit[day] - begins));
+        return problem.dryHours().from(begins + some, install.tasks[0], crew, day);
     }
 
     /** The start, the middle or, for installs, the driest moment of the day on which a crew comes to a place of its list, or just after. */
@@ -95,7 +108,7 @@ final class Lots {
         int now =
                 place == 0 ? 0 : Math.max(0, lists.working.day[route.getUnits().get(place - 1).tasks[0].index]);
         int day = Math.min(crew.days() - 1, now + (random.nextInt(3) == 0 ? 1 : 0));
-        if (unit.kind == Task.INSTALL) return DryStart.of(unit, crew, day, random);
+        if (unit.kind == Task.INSTALL) return driest(unit, crew, day).minute();
         return Math.max(0, random.nextBoolean() ? crew.from[day] : crew.breakUntil[day]);
     }
 
@@ -104,7 +117,8 @@ final class Lots {
         if (crew.days() == 0) return 0;
         int now = Math.max(0, lists.working.day[unit.tasks[0].index]);
         int day = Math.min(crew.days() - 1, now + random.nextInt(4));
-        if (unit.kind == Task.INSTALL && random.nextBoolean()) return DryStart.of(unit, crew, day, random);
+        if (unit.kind == Task.INSTALL && random.nextBoolean())
+            return driest(unit, crew, day).minute();
         int hours = random.nextInt(2) == 0 ? 0 : random.nextInt(10);
         return Math.max(0, crew.from[day] + hours * 60);
     }

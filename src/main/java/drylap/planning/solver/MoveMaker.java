@@ -3,12 +3,16 @@ package drylap.planning.solver;
 import drylap.planning.LedgerTerm;
 import java.util.Iterator;
 import java.util.Random;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.Move;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /** Draws moves that fit the problem: work goes to crews that may do it, next to related work or at about the time it has now. */
 public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>> {
+    private @Nullable Random own;
+
     @Override
     public long getSize(ScoreDirector<CrewLists> director) {
         long units = director.getWorkingSolution().getUnits().size();
@@ -22,7 +26,14 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
 
     @Override
     public Iterator<Move<CrewLists>> createRandomMoveIterator(ScoreDirector<CrewLists> director, Random random) {
-        return new Draw(director.getWorkingSolution(), random);
+        CrewLists lists = director.getWorkingSolution();
+        return new Draw(lists, Cooling.isMany(lists.getUnits()) ? faster(random) : random);
+    }
+
+    /** Java's first random numbers are shared between threads, which takes a tenth of the time that a move takes. */
+    private Random faster(Random seed) {
+        if (own == null) own = Random.from(new SplittableRandom(seed.nextLong()));
+        return own;
     }
 
     static final class Draw implements Iterator<Move<CrewLists>> {
@@ -43,7 +54,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             this.random = random;
             problem = lists.problem();
             lots = new Lots(lists, random);
-            mix = lists.hasty ? Mix.HASTY : Mix.PATIENT;
+            mix = Mix.of(lists);
         }
 
         @Override
@@ -82,8 +93,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             if (dice < mix.near()) return nextTo(unit, lots.relative(unit));
             if (dice < mix.inTime()) return inTime(unit, 1, lots.someRoute(unit));
             if (dice < mix.anywhere()) return anywhere(unit);
-            if (dice < mix.swap())
-                return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit));
+            if (dice < mix.swap()) return mix.beside() == 0 ? swap(unit) : swapBeside(unit);
             if (dice < mix.run()) return run(unit);
             if (dice < mix.tails()) return tails(unit);
             return waiting(unit);
@@ -110,13 +120,24 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             return dice == 0 ? move : move.waitingUntil(dice == 1 ? 0 : lots.momentAt(to, before, unit));
         }
 
-        private ListMove swap(Unit unit, Unit other) {
+        private ListMove swap(Unit unit) {
+            return swap(unit, random.nextInt(2) == 0 ? lots.relative(unit) : lots.contemporary(unit), false);
+        }
+
+        /** What changes places with a relative, mostly its like, gains little. */
+        private ListMove swapBeside(Unit unit) {
+            boolean beside = random.nextInt(100) < mix.beside();
+            Unit other = beside ? lots.beside(lots.relative(unit)) : lots.contemporary(unit);
+            return swap(unit, other, random.nextBoolean());
+        }
+
+        private ListMove swap(Unit unit, Unit other, boolean waitsToo) {
             if (!lists.focus.has(other)) return inTime(unit, 1, lots.someRoute(unit));
             Route left = lists.working.positions.route(unit);
             Route right = lists.working.positions.route(other);
             if (!unit.fits(right.crew()) || !other.fits(left.crew())) return inTime(unit, 1, lots.someRoute(unit));
             return new SwapUnits(
-                    left, lists.working.positions.place(unit), right, lists.working.positions.place(other));
+                    left, lists.working.positions.place(unit), right, lists.working.positions.place(other), waitsToo);
         }
 
         private ListMove run(Unit unit) {

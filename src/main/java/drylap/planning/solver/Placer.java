@@ -1,14 +1,15 @@
 package drylap.planning.solver;
 
 import drylap.kernel.Task;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Arrays;
 
 /**
  * Puts units where their crews' states let them, and keeps what follows from it: starts, ends of courses, costs. A unit that is
  * told the same as last time is not placed again (see {@link UnitMemo}).
  */
 final class Placer {
+    private static final int KINDS = Task.values().length;
+
     private final Problem problem;
     private final Finder finder;
     private final Journal journal;
@@ -16,7 +17,12 @@ final class Placer {
     private final Readiness readiness;
     private final RoadCount road;
     private final boolean[][] courseChanged;
-    private final Deque<CourseWork> changedCourses = new ArrayDeque<>();
+    /** By number. */
+    private final CourseWork[] courses;
+    /** Numbers of courses, a stack. */
+    private final int[] changedCourses;
+
+    private int changed;
     private int mostOut = Integer.MAX_VALUE;
     private long dearest = Long.MAX_VALUE;
 
@@ -27,8 +33,8 @@ final class Placer {
 
     final int[] crew;
     final int[] day;
-    /** By kind: tasks of units that have no start. */
-    final int[] unplanned = new int[Task.values().length];
+    /** By kind, and of all at the end: tasks of units that have no start. */
+    final int[] unplanned = new int[KINDS + 1];
 
     Placer(Schedule schedule, Journal journal) {
         this.journal = journal;
@@ -42,9 +48,13 @@ final class Placer {
         finder = new Finder(problem.travel());
         road = new RoadCount(problem.travel());
         memo = new UnitMemo(problem.units().size(), problem.tasks().size(), journal);
-        courseChanged = new boolean[Task.values().length][problem.courses().size()];
+        courseChanged = new boolean[KINDS][problem.courses().size()];
+        courses = new CourseWork[problem.courses().size()];
+        for (CourseWork course : problem.courses()) courses[course.index] = course;
+        changedCourses = new int[KINDS * problem.courses().size()];
         for (Unit unit : problem.units())
             for (WorkTask task : unit.tasks) if (start[task.index] == TimeAxis.NEVER) unplanned[unit.kind.ordinal()]++;
+        unplanned[KINDS] = Arrays.stream(unplanned).sum();
     }
 
     /** What follows is wanted whatever comes of it. */
@@ -68,15 +78,15 @@ final class Placer {
     }
 
     private int out() {
-        int out = 0;
-        for (int of : unplanned) out += of;
-        return out;
+        return unplanned[KINDS];
     }
 
     /** Forgets which courses are still to be looked at. */
     void abandon() {
-        for (CourseWork course = changedCourses.poll(); course != null; course = changedCourses.poll())
-            for (boolean[] changed : courseChanged) changed[course.index] = false;
+        while (changed > 0) {
+            int course = changedCourses[--changed];
+            for (boolean[] of : courseChanged) of[course] = false;
+        }
     }
 
     /**
@@ -145,9 +155,10 @@ final class Placer {
         int kind = task.kind.ordinal();
         int more = (at == TimeAxis.NEVER ? 1 : 0) - (start[task.index] == TimeAxis.NEVER ? 1 : 0);
         journal.set(unplanned, kind, unplanned[kind] + more);
+        journal.set(unplanned, KINDS, unplanned[KINDS] + more);
         if (courseChanged[kind][task.course.index]) return;
         courseChanged[kind][task.course.index] = true;
-        changedCourses.push(task.course);
+        changedCourses[changed++] = task.course.index;
     }
 
     /** Brings the end of a course up to date, if any of its tasks moved; whether it has become another. */
@@ -161,8 +172,8 @@ final class Placer {
     /** The next course on which a task of the kind moved, its end and its cost brought up to date; null at the end. */
     @org.jspecify.annotations.Nullable
     CourseWork nextChanged(Task kind) {
-        CourseWork course = changedCourses.poll();
-        if (course == null) return null;
+        if (changed == 0) return null;
+        CourseWork course = courses[changedCourses[--changed]];
         courseChanged[kind.ordinal()][course.index] = false;
         ends.recompute(course, kind, start);
         tally.courseChanged(course, kind);

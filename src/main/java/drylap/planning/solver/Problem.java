@@ -42,7 +42,8 @@ record Problem(
         List<List<CrewCalendar>> crewsByKind,
         Kinship kinship,
         long[] weights,
-        List<Limits> limitsOfSites) {
+        List<Limits> limitsOfSites,
+        DryHours dryHours) {
     /** What an opening costs that stands open at the start and is not closed before the next rain. */
     static final long EXPOSED_COST = 5000;
 

@@ -73,7 +73,8 @@ final class ProblemCompiler {
                 crewsByKind(),
                 Problem.Kinship.of(units),
                 Problem.weights(folder),
-                folder.sites().stream().map(site -> limitsAt(site.id())).toList());
+                folder.sites().stream().map(site -> limitsAt(site.id())).toList(),
+                new DryHours(tasks, crews));
     }
 
     private void addFacade(Facade facade) {

@@ -11,6 +11,7 @@ import java.util.function.ToLongFunction;
  */
 final class Rebuild {
     private static final int PLACES = 12;
+    private static final ToLongFunction<Unit> NO_AIM = unit -> 0;
 
     private final CrewLists lists;
     private final Schedule schedule;
@@ -33,7 +34,7 @@ final class Rebuild {
      * @param place draws a move that takes a unit elsewhere
      */
     static Chain of(CrewLists lists, List<Unit> units, int forced, Function<Unit, ListMove> place) {
-        return of(lists, units, forced, place, unit -> 0);
+        return of(lists, units, forced, place, NO_AIM);
     }
 
     /** @param lateness by how much a unit misses its aim as the schedule stands; weighs more than costs, less than what is out */
@@ -67,7 +68,7 @@ final class Rebuild {
                 : new Cost(schedule.tally.medium(), lateness.applyAsLong(unit), schedule.tally.soft());
         for (int i = 0; i < PLACES; i++) {
             ListMove move = place.apply(unit);
-            if (!trial.of(move, () -> lateness.applyAsLong(unit))) continue;
+            if (!tried(move, unit, least)) continue;
             Cost cost = new Cost(trial.medium, trial.aim, trial.soft);
             if (cost.compareTo(least) >= 0) continue;
             best = move;
@@ -77,5 +78,12 @@ final class Rebuild {
         back.addFirst(best.opposite(lists));
         forth.add(best);
         trial.make(best);
+    }
+
+    /** Where nothing is out or late, what is much dearer than the best place so far is not looked at to its end. */
+    private boolean tried(ListMove move, Unit unit, Cost least) {
+        return lateness == NO_AIM && least.medium == 0
+                ? trial.ofUnlessDearer(move, least.soft)
+                : trial.of(move, () -> lateness.applyAsLong(unit));
     }
 }

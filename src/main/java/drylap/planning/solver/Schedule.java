@@ -80,14 +80,14 @@ final class Schedule {
         ripple.bind(notBefore);
         for (Route route : routes) {
             states[route.crew().index].units = route.getUnits();
-            positions.refresh(route, 0);
+            positions.refresh(route, 0, route.getUnits().size());
         }
         fresh = true;
     }
 
     /** Units of a route from one place to another are others than before, or wait otherwise; so may the one after them. */
     void listChanged(Route route, int from, int until) {
-        positions.refresh(route, from);
+        positions.refresh(route, from, until);
         ripple.listChanged(route.crew(), Task.of(route.crew().crew.trade()), from, until);
     }
 
@@ -134,14 +134,19 @@ final class Schedule {
      * @return false where it left off
      */
     boolean settleUnlessWorse(boolean hasty) {
+        return settleUnlessDearer(tally.soft(), hasty);
+    }
+
+    /** The same, but much dearer than what another plan would cost. */
+    boolean settleUnlessDearer(long than, boolean hasty) {
         if (fresh) {
             settle();
             return true;
         }
         begin();
         boolean whole = tally.medium() == 0;
-        long dearest = whole ? patience.dearest(tally.soft()) : Long.MAX_VALUE;
-        long within = whole ? patience.dearestWithin(tally.soft()) : Long.MAX_VALUE;
+        long dearest = whole ? patience.dearest(than) : Long.MAX_VALUE;
+        long within = whole ? patience.dearestWithin(than) : Long.MAX_VALUE;
         placer.beginUnlessOver(hasty ? dearest : within);
         for (Task kind : KINDS) {
             if (ripple.pending(kind)) pass(kind);

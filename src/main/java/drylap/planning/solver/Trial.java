@@ -1,5 +1,6 @@
 package drylap.planning.solver;
 
+import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 
 /** Tries moves on the working schedule, without the solver knowing. */
@@ -11,16 +12,6 @@ final class Trial {
 
     long soft;
     long aim;
-
-    private final ListMove.Announcer announcer = new ListMove.Announcer() {
-        @Override
-        public void before(Route route, int from, int until) {}
-
-        @Override
-        public void after(Route route, int from, int until) {
-            lists.listChanged(route, from, until);
-        }
-    };
 
     Trial(CrewLists lists) {
         this.lists = lists;
@@ -34,29 +25,42 @@ final class Trial {
 
     /** @param look is asked while the move is made; what it says is in {@link #aim} */
     boolean of(ListMove move, LongSupplier look) {
+        return made(move, () -> {
+            schedule.settle();
+            aim = look.getAsLong();
+            return true;
+        });
+    }
+
+    /** Makes a move and takes it back; false, too, where it leaves something out or is on the way to a plan much dearer than that. */
+    boolean ofUnlessDearer(ListMove move, long than) {
+        return made(move, () -> schedule.settleUnlessDearer(than, lists.hasty));
+    }
+
+    private boolean made(ListMove move, BooleanSupplier settle) {
         if (move.idle(lists) || move.closesRing(schedule.rings)) return false;
         ListMove undo = move.opposite(lists);
-        make(move);
+        move.change(lists.toSchedule, lists);
+        boolean settled = settle.getAsBoolean();
         lists.meter.count();
         medium = schedule.tally.medium();
         soft = schedule.tally.soft();
-        aim = look.getAsLong();
         lists.takingBack = true;
-        undo.change(announcer, lists);
+        undo.change(lists.toSchedule, lists);
         lists.takingBack = false;
         schedule.rollBack();
-        return true;
+        return settled;
     }
 
     /** Makes a move that stays. */
     void make(ListMove move) {
-        move.change(announcer, lists);
+        move.change(lists.toSchedule, lists);
         schedule.settle();
     }
 
     /** Makes several, and brings the schedule up to date once. */
     void makeAll(Iterable<ListMove> moves) {
-        for (ListMove move : moves) move.change(announcer, lists);
+        for (ListMove move : moves) move.change(lists.toSchedule, lists);
         if (schedule.listsChanged()) schedule.settle();
     }
 }

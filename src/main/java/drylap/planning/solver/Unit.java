@@ -11,6 +11,9 @@ public final class Unit {
     final Task kind;
     final CourseWork course;
     final WorkTask[] tasks;
+    /** Numbers of the crews that may do it, in order. */
+    final int[] able;
+
     private final BitSet crews;
 
     Unit(int index, List<WorkTask> tasks, BitSet crews) {
@@ -19,6 +22,7 @@ public final class Unit {
         this.kind = this.tasks[0].kind;
         this.course = this.tasks[0].course;
         this.crews = crews;
+        able = crews.stream().toArray();
     }
 
     boolean fits(CrewCalendar crew) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drylap.kernel.Task;
 import drylap.planning.JobFixture;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,16 +24,23 @@ class DryStartTests {
             }
     }
 
+    /** What a search remembers of a day is what a look at the day says, from whichever minute on. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2})
-    void a_look_at_the_rest_of_a_day_stays_within_it(long seed) {
+    void what_is_remembered_is_what_was_found(long seed) {
         Problem problem = Problem.of(JobFixture.job(30, seed), null);
-        CrewCalendar crew = problem.crews(Task.INSTALL).getFirst();
-        Random random = new Random(seed);
-        for (Unit unit : problem.units(Task.INSTALL))
-            for (int day = 0; day < crew.days(); day++)
-                assertThat(DryStart.of(unit, crew, day, random))
-                        .isBetween(Math.max(0, crew.from[day]), crew.limit[day]);
+        DryHours remembered = problem.dryHours();
+        for (CrewCalendar crew : problem.crews(Task.INSTALL))
+            for (Unit unit : problem.units(Task.INSTALL))
+                for (int day = 0; day < crew.days(); day++)
+                    for (int from = Math.max(0, crew.from[day]); from <= crew.limit[day]; from += 7)
+                        assertThat(remembered.from(from, unit.tasks[0], crew, day))
+                                .isEqualTo(found(from, unit.tasks[0], crew, day));
+    }
+
+    private static DryMoment found(int from, WorkTask install, CrewCalendar crew, int day) {
+        int minute = DryStart.from(from, install, crew, day);
+        return new DryMoment(minute, DryStart.risk(install, crew, day, minute));
     }
 
     private static int leastOfAllMinutes(WorkTask install, CrewCalendar crew, int day) {

@@ -125,7 +125,8 @@ final class JobShopProblem {
                 whole.crewsByKind(),
                 new Problem.Kinship(related, related, Problem.Kinship.of(units).ofKind()),
                 whole.weights(),
-                whole.limitsOfSites());
+                whole.limitsOfSites(),
+                whole.dryHours());
     }
 
     private JobFolder folder() {
