@@ -2,11 +2,9 @@ package drylap.pictures;
 
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * A picture once decoded, made smaller on the way, so that a large one takes little memory.
@@ -17,7 +15,7 @@ record Decoded(int width, int height, BufferedImage small) {
     /** Its size is read from its head and judged before anything is unpacked. */
     static Decoded of(MediaType type, byte[] kept) throws IOException, BadPicture {
         ImageReader reader = reader(type);
-        try (var in = new MemoryCacheImageInputStream(new ByteArrayInputStream(kept))) {
+        try (var in = new EndingInput(kept)) {
             reader.setInput(in, true, true);
             int width = reader.getWidth(0);
             int height = reader.getHeight(0);

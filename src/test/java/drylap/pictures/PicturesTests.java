@@ -24,6 +24,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.imageio.ImageIO;
@@ -131,6 +132,17 @@ class PicturesTests {
 
         assertThat(Pictures.lookAt(both, false).bytes())
                 .isEqualTo(Pictures.lookAt(sent, false).bytes());
+    }
+
+    /** Found by fuzzing: 65 bytes that kept a processor busy for more than 40 s. */
+    @Test
+    void a_few_bytes_that_claim_to_be_millions_of_pixels_are_refused() throws IOException {
+        byte[] sent;
+        try (var file = PicturesTests.class.getResourceAsStream("/fuzz/photo/cut-off-claims-millions.webp")) {
+            sent = Objects.requireNonNull(file).readAllBytes();
+        }
+
+        assertThatExceptionOfType(BadPicture.class).isThrownBy(() -> Pictures.lookAt(sent, false));
     }
 
     @ParameterizedTest
