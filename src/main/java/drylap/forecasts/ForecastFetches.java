@@ -32,7 +32,7 @@ public final class ForecastFetches {
     public boolean now(Person who, SiteId site) {
         who.demand(Operation.CHOOSE_FORECAST, site);
         if (book.leftAlone(site, clock.instant())) return false;
-        work.ask(FetchJob.KIND, site.value(), Asker.nobody("site " + site.value()));
+        work.ask(FetchJob.KIND, site.value(), Asker.nobody(site));
         return true;
     }
 }

@@ -64,11 +64,7 @@ public final class PlanRuns {
      * @throws UnknownFolder where there is no such folder
      */
     public RunId request(FolderId folder, PlanRequest request) {
-        return request(Asker.nobody(about(folder)), folder, request);
-    }
-
-    private static String about(FolderId folder) {
-        return "folder " + folder.value();
+        return request(Asker.nobody(folder), folder, request);
     }
 
     private RunId request(Asker asker, FolderId folder, PlanRequest request) {
@@ -89,7 +85,7 @@ public final class PlanRuns {
      */
     public RunId propose(Person who, FolderId folder, Duration time) {
         PlanRequest request = asked(who, folder, time);
-        return request(new Asker("person " + who.id(), about(folder)), folder, request);
+        return request(Asker.of(who.id(), folder), folder, request);
     }
 
     /** What such a run is asked; others who plan for a person without keeping the plan ask the same. */

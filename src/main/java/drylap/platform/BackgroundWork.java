@@ -107,6 +107,6 @@ public final class BackgroundWork {
                 SCHEDULED_TASKS,
                 SCHEDULED_TASKS.TASK_INSTANCE.in(
                         ids.stream().map(id -> JobTask.instance(id).getId()).toList()),
-                SCHEDULED_TASKS.TASK_NAME.eq(JobTask.instance(new JobId(0)).getTaskName()));
+                SCHEDULED_TASKS.TASK_NAME.eq(JobTask.NAME));
     }
 }

@@ -7,9 +7,8 @@ import org.springframework.stereotype.Component;
 
 /**
  * Whose job is next: of those that wait, the first of each asker about each matter comes before anybody's second, and of these the one whose last
- * turn is longest ago; equals in the order in which they were asked for. What runs counts as its asker's first, and what was
- * begun and given back goes before all. So one person who asks for ten plans
- * holds nobody else up for longer than the plan that is being made.
+ * turn is longest ago; equals in the order in which they were asked for. What runs counts as its asker's first, and what was begun and given back
+ * goes before all. So one person who asks for ten plans holds nobody else up for longer than the plan that is being made.
  */
 @Component
 class Turns {

@@ -83,10 +83,7 @@ public final class OddsRuns {
         transaction.executeWithoutResult(_ -> {
             hold(folder, plan);
             if (!rows.underWay(plan).isEmpty()) return;
-            JobId job = work.ask(
-                    OddsJob.KIND,
-                    Long.toString(plan.value()),
-                    new Asker("person " + who.id(), "folder " + folder.value()));
+            JobId job = work.ask(OddsJob.KIND, Long.toString(plan.value()), Asker.of(who.id(), folder));
             rows.open(job, folder, plan, request);
             tell(folder, plan);
         });

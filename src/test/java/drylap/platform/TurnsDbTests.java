@@ -136,8 +136,8 @@ class TurnsDbTests {
     void what_nobody_asked_for_is_in_nobodys_way() {
         ask("a1", "a", "1");
         ask("a2", "a", "2");
-        work.ask("noted", "by itself", Asker.nobody("3"));
-        work.ask("noted", "again", Asker.nobody("4"));
+        work.ask("noted", "by itself", new Asker(null, "3"));
+        work.ask("noted", "again", new Asker(null, "4"));
         open("a1", "by itself", "again", "a2");
     }
 

@@ -51,10 +51,6 @@ public final class Unit {
         return true;
     }
 
-    BitSet crews() {
-        return crews;
-    }
-
     @Override
     public String toString() {
         return kind.code() + " " + tasks[0].opening.id() + (tasks.length > 1 ? "+" + (tasks.length - 1) : "");

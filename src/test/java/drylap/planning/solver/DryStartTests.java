@@ -33,9 +33,11 @@ class DryStartTests {
         for (CrewCalendar crew : problem.crews(Task.INSTALL))
             for (Unit unit : problem.units(Task.INSTALL))
                 for (int day = 0; day < crew.days(); day++)
-                    for (int from = Math.max(0, crew.from[day]); from <= crew.limit[day]; from += 7)
-                        assertThat(remembered.from(from, unit.tasks[0], crew, day))
-                                .isEqualTo(found(from, unit.tasks[0], crew, day));
+                    for (int from = Math.max(0, crew.from[day]); from <= crew.limit[day]; from += 7) {
+                        DryMoment driest = remembered.from(from, unit.tasks[0], crew, day);
+                        assertThat(driest).isEqualTo(found(from, unit.tasks[0], crew, day));
+                        assertThat(driest.minute()).isBetween(from, crew.limit[day]);
+                    }
     }
 
     private static DryMoment found(int from, WorkTask install, CrewCalendar crew, int day) {
