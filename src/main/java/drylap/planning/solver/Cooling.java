@@ -3,6 +3,7 @@ package drylap.planning.solver;
 import drylap.planning.PlanRequest;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
@@ -71,7 +72,7 @@ record Cooling(
     }
 
     /** Regions have the time for one cooling, and of many units one finds more than several. */
-    private static boolean coolsOnce(CrewLists lists) {
+    static boolean coolsOnce(CrewLists lists) {
         return lists.hasty || isMany(lists.getUnits());
     }
 
@@ -85,22 +86,24 @@ record Cooling(
 
     /** What one lane's solver is told. */
     SolverConfig config(Meter meter) {
-        long seed = request.seed() + (long) number * meters.size() + meters.indexOf(meter);
-        return Search.config(new PlanRequest(null, time(), moves(meter), seed), heat, EnvironmentMode.REPRODUCIBLE);
+        return Search.config(
+                new PlanRequest(null, time(), moves(meter), seed(meter)), heat, EnvironmentMode.REPRODUCIBLE);
     }
 
-    /** How far what begins now will be, where it cools once and by a factor. */
-    Falling.Used used(Meter meter, CrewLists lists) {
-        if (!coolsOnce(lists)) return Falling.NEVER;
+    /** Of a lane's random numbers. */
+    long seed(Meter meter) {
+        return request.seed() + (long) number * meters.size() + meters.indexOf(meter);
+    }
+
+    /** What part of its time or moves a lane that begins now has used. */
+    DoubleSupplier used(Meter meter) {
         Long moves = moves(meter);
         Duration time = time();
         long before = meter.moves();
         long begins = System.nanoTime();
-        return () -> Math.min(
-                1,
-                Math.max(
-                        moves == null ? 0 : (double) (meter.moves() - before) / moves,
-                        time == null ? 0 : (double) (System.nanoTime() - begins) / time.toNanos()));
+        return () -> Math.max(
+                moves == null ? 0 : (double) (meter.moves() - before) / moves,
+                time == null ? 0 : (double) (System.nanoTime() - begins) / time.toNanos());
     }
 
     private @Nullable Duration time() {

@@ -56,8 +56,6 @@ public class CrewLists {
     boolean fromPublished;
     /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay and gives up sooner. */
     boolean hasty;
-    /** How far the search that begins with these lists is, where it cools by a factor. */
-    Falling.Used used = Falling.NEVER;
 
     @PlanningScore
     private HardMediumSoftLongScore score;
@@ -120,6 +118,14 @@ public class CrewLists {
         else working.listChanged(route, from, until);
     }
 
+    /** Takes a move back that was just settled, and the schedule with it. */
+    void takeBack(ListMove undo) {
+        takingBack = true;
+        undo.change(toSchedule, this);
+        takingBack = false;
+        working.rollBack();
+    }
+
     /** Decodes the lists from nothing. */
     Schedule schedule() {
         Schedule schedule = new Schedule(problem);
@@ -175,7 +181,6 @@ public class CrewLists {
             clone.focus = original.focus;
             clone.fromPublished = original.fromPublished;
             clone.hasty = original.hasty;
-            clone.used = original.used;
             return clone;
         }
     }

@@ -25,7 +25,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
     @Override
     public void resetWorkingSolution(CrewLists workingSolution) {
         lists = workingSolution;
-        schedule = new Schedule(lists.problem());
+        schedule = new Schedule(lists.problem(), Cooling.isFew(lists.getUnits()) ? Endless.ENDLESS : new Lately());
         schedule.bind(lists.getRoutes(), lists.notBefore);
         lists.working = schedule;
         lists.unobserved = hurried;
@@ -47,7 +47,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
     }
 
     private boolean settle() {
-        if (hurried) return schedule.settleUnlessWorse(lists.hasty);
+        if (hurried) return schedule.settleUnlessDearer(schedule.tally.soft());
         schedule.settle();
         return true;
     }

@@ -3,16 +3,12 @@ package drylap.planning.solver;
 import drylap.planning.LedgerTerm;
 import java.util.Iterator;
 import java.util.Random;
-import java.util.SplittableRandom;
-import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.Move;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /** Draws moves that fit the problem: work goes to crews that may do it, next to related work or at about the time it has now. */
 public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>> {
-    private @Nullable Random own;
-
     @Override
     public long getSize(ScoreDirector<CrewLists> director) {
         long units = director.getWorkingSolution().getUnits().size();
@@ -26,14 +22,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
 
     @Override
     public Iterator<Move<CrewLists>> createRandomMoveIterator(ScoreDirector<CrewLists> director, Random random) {
-        CrewLists lists = director.getWorkingSolution();
-        return new Draw(lists, Cooling.isMany(lists.getUnits()) ? faster(random) : random);
-    }
-
-    /** Java's first random numbers are shared between threads, which takes a tenth of the time that a move takes. */
-    private Random faster(Random seed) {
-        if (own == null) own = Random.from(new SplittableRandom(seed.nextLong()));
-        return own;
+        return new Draw(director.getWorkingSolution(), random);
     }
 
     static final class Draw implements Iterator<Move<CrewLists>> {

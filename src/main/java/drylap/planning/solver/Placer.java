@@ -25,6 +25,8 @@ final class Placer {
     private int changed;
     private int mostOut = Integer.MAX_VALUE;
     private long dearest = Long.MAX_VALUE;
+    /** What the plan cost at most after a unit was placed, since what follows began. */
+    long peak = Long.MIN_VALUE;
 
     final UnitMemo memo;
     final CourseEnds ends;
@@ -60,6 +62,7 @@ final class Placer {
     /** What follows is wanted whatever comes of it. */
     void begin() {
         mostOut = Integer.MAX_VALUE;
+        peak = Long.MIN_VALUE;
     }
 
     /**
@@ -70,6 +73,7 @@ final class Placer {
     void beginUnlessOver(long dearest) {
         mostOut = out();
         this.dearest = dearest;
+        peak = Long.MIN_VALUE;
     }
 
     /** Whether more is out than at the beginning or the plan costs too much, and that matters. */
@@ -110,6 +114,7 @@ final class Placer {
         road.clear();
         for (WorkTask task : unit.tasks) placeOne(state, task, wait);
         tally.roadChanged(unit, state.crew.pinned.length > 0 ? RoadCount.NOTHING : road);
+        peak = Math.max(peak, tally.soft());
         return memo.noteEnd(unit, state) | otherCrew;
     }
 

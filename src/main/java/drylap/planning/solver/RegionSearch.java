@@ -161,7 +161,9 @@ final class RegionSearch {
     private CrewLists solve(Cooling cooling, Meter meter, CrewLists from, BooleanSupplier stop) {
         CrewLists start = new CrewLists.Cloner().cloneSolution(from);
         start.meter = meter;
-        start.used = cooling.used(meter, from);
+        if (Cooling.coolsOnce(start))
+            return new Annealing(start, cooling.seed(meter), this::better)
+                    .run(cooling.heat(), cooling.used(meter), stop);
         Solver<CrewLists> solver =
                 SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();
         Thread bell = Thread.ofVirtual().start(() -> terminateWhenAsked(solver, stop));

@@ -39,8 +39,12 @@ final class Schedule {
     final Laps laps;
 
     Schedule(Problem problem) {
+        this(problem, Endless.ENDLESS);
+    }
+
+    Schedule(Problem problem, Patience patience) {
         this.problem = problem;
-        patience = new Patience(Cooling.isFew(problem.units()), !Cooling.isMany(problem.units()));
+        this.patience = patience;
         states = problem.crews().stream().map(CrewState::new).toArray(CrewState[]::new);
         int tasks = problem.tasks().size();
         start = new int[tasks];
@@ -122,35 +126,34 @@ final class Schedule {
     void settleStep() {
         long before = tally.soft();
         settle();
-        patience.note(tally.soft() - before);
+        taken(before);
+    }
+
+    /** What was settled last is a step that a search takes, from a plan that cost so much. */
+    void taken(long before) {
+        patience.note(tally.soft() - before, placer.peak - tally.soft());
     }
 
     /**
      * As {@link #settle}, but leaves off when a task has lost its place, since many moves push something off the end and these
-     * reach furthest, or when the plan is much dearer after a trade and nothing is out that could be put in. All that is left to do
-     * is then to {@link #rollBack}.
+     * reach furthest, or when the plan is too dear and nothing is out that could be put in. All that is left to do is then to
+     * {@link #rollBack}.
      *
-     * @param hasty whether to leave off within a trade as soon as after one
+     * @param limit what the plan may cost; on the way to it, more (see {@link Patience})
      * @return false where it left off
      */
-    boolean settleUnlessWorse(boolean hasty) {
-        return settleUnlessDearer(tally.soft(), hasty);
-    }
-
-    /** The same, but much dearer than what another plan would cost. */
-    boolean settleUnlessDearer(long than, boolean hasty) {
+    boolean settleUnlessDearer(long limit) {
         if (fresh) {
             settle();
             return true;
         }
         begin();
         boolean whole = tally.medium() == 0;
-        long dearest = whole ? patience.dearest(than) : Long.MAX_VALUE;
-        long within = whole ? patience.dearestWithin(than) : Long.MAX_VALUE;
-        placer.beginUnlessOver(hasty ? dearest : within);
+        long after = whole ? patience.after(limit) : Long.MAX_VALUE;
+        placer.beginUnlessOver(whole ? patience.within(limit) : Long.MAX_VALUE);
         for (Task kind : KINDS) {
             if (ripple.pending(kind)) pass(kind);
-            if (placer.hopeless() || tally.soft() > dearest && listsChanged()) {
+            if (placer.hopeless() || tally.soft() > after && listsChanged()) {
                 ripple.abandon();
                 placer.abandon();
                 return false;

@@ -19,7 +19,7 @@ final class Search {
 
     /** @param heat the soft cost by which a plan may at first get worse with a chance of one in e; at the end none */
     static SolverConfig config(PlanRequest request, long heat, EnvironmentMode mode) {
-        TerminationConfig termination = new TerminationConfig().withTerminationClass(Falling.class);
+        TerminationConfig termination = new TerminationConfig();
         if (request.time() != null)
             termination.withMillisecondsSpentLimit(Math.max(1, request.time().toMillis()));
         if (request.moves() != null) termination.withScoreCalculationCountLimit(request.moves());

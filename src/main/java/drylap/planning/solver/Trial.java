@@ -34,7 +34,7 @@ final class Trial {
 
     /** Makes a move and takes it back; false, too, where it leaves something out or is on the way to a plan much dearer than that. */
     boolean ofUnlessDearer(ListMove move, long than) {
-        return made(move, () -> schedule.settleUnlessDearer(than, lists.hasty));
+        return made(move, () -> schedule.settleUnlessDearer(than));
     }
 
     private boolean made(ListMove move, BooleanSupplier settle) {
@@ -45,10 +45,7 @@ final class Trial {
         lists.meter.count();
         medium = schedule.tally.medium();
         soft = schedule.tally.soft();
-        lists.takingBack = true;
-        undo.change(lists.toSchedule, lists);
-        lists.takingBack = false;
-        schedule.rollBack();
+        lists.takeBack(undo);
         return settled;
     }
 
