@@ -27,8 +27,14 @@ record Cooling(
     /** Fewer moves are not worth a second solver. */
     private static final int LEAST_MOVES = 5_000;
 
-    private static final int PART = 8;
-    private static final int PART_OF_REGION = 4;
+    /** A few units cool in no time, and a region has the time for few moves a unit. */
+    private static final Heat OF_FEW = new Heat(400, 4, 1);
+
+    private static final Heat OF_REGION = new Heat(400, 4, 4);
+    private static final Heat OF_SOME = new Heat(400, 4, 8);
+    /** What matters to many is what is cheap, which only many samples tell alike. */
+    private static final Heat OF_MANY = new Heat(1_600, 6, 5);
+
     private static final int FEW = 60;
     /** Up to so many units have so many moves each that it pays to heat up again. */
     private static final int SOME = 150;
@@ -38,7 +44,7 @@ record Cooling(
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
     static Cooling first(PlanRequest request, CrewLists lists, List<Meter> meters, int width) {
-        long heat = Heat.of(lists, request.seed(), part(lists));
+        long heat = heat(lists).of(lists, request.seed());
         return new Cooling(request, shares(request, lists), 0, heat, System.nanoTime(), meters, width);
     }
 
@@ -56,14 +62,14 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long next = last ? Heat.of(lists, request.seed() + number, part(lists)) : Math.max(1, heat / cooler(lists));
+        long next = last ? heat(lists).of(lists, request.seed() + number) : Math.max(1, heat / cooler(lists));
         return new Cooling(request, shares, number + 1, next, began, meters, width);
     }
 
-    /** What part of a move's cost it begins with: a few units cool in no time, and a region has the time for few moves a unit. */
-    private static int part(CrewLists lists) {
-        if (isFew(lists.getUnits())) return 1;
-        return lists.hasty ? PART_OF_REGION : PART;
+    private static Heat heat(CrewLists lists) {
+        if (isFew(lists.getUnits())) return OF_FEW;
+        if (lists.hasty) return OF_REGION;
+        return isMany(lists.getUnits()) ? OF_MANY : OF_SOME;
     }
 
     /** A few units take no time to cool down, and are better heated up again than looked at twice. */

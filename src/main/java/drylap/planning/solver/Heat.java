@@ -8,34 +8,34 @@ import java.util.Random;
 /**
  * How much worse a search may make a plan at first: in proportion to what moves cost that make this plan worse, so that it holds
  * for any weights. Every other way of setting it would have to know the folder's rules.
+ *
+ * @param samples moves that are tried
+ * @param oneIn of those that make the plan worse, one in so many is cheaper than the one that counts
+ * @param part of what that one costs, one in so many
  */
-final class Heat {
-    private static final int SAMPLES = 400;
-    private static final int QUARTER = 4;
+record Heat(int samples, int oneIn, int part) {
     private static final long LEAST = 1;
 
-    private Heat() {}
-
-    /** A part, one of so many, of the lower quartile of what moves from these lists cost, drawn with this seed. */
-    static long of(CrewLists lists, long seed, int part) {
+    /** For these lists, by moves drawn with this seed. */
+    long of(CrewLists lists, long seed) {
         CrewLists own = new CrewLists.Cloner().cloneSolution(lists);
         own.meter = new Meter();
         own.working = own.schedule();
-        return Math.max(LEAST, lowerQuartile(own, new Random(seed)) / part);
+        return Math.max(LEAST, cheap(own, new Random(seed)) / part);
     }
 
-    private static long lowerQuartile(CrewLists lists, Random random) {
+    private long cheap(CrewLists lists, Random random) {
         Tally tally = lists.working.tally;
         MoveMaker.Draw draw = new MoveMaker.Draw(lists, random);
         Trial trial = new Trial(lists);
         List<Long> worse = new ArrayList<>();
-        for (int i = 0; i < SAMPLES; i++) {
+        for (int i = 0; i < samples; i++) {
             boolean made = trial.of(draw.next());
             if (made && trial.medium == tally.medium() && trial.soft > tally.soft())
                 worse.add(trial.soft - tally.soft());
         }
         if (worse.isEmpty()) return LEAST;
         Collections.sort(worse);
-        return worse.get(worse.size() / QUARTER);
+        return worse.get(worse.size() / oneIn);
     }
 }
