@@ -15,7 +15,7 @@ final class Annealing {
     private static final double COOLER = 20;
 
     /** Draws between two looks at the clock. */
-    private static final int DRAWS_BETWEEN_LOOKS = 64;
+    private static final int DRAWS_BETWEEN_LOOKS = 16;
 
     private final CrewLists lists;
     private final Schedule schedule;

@@ -54,7 +54,7 @@ public class CrewLists {
     Focus focus;
     /** Whether these lists began as a plan that people have, which is not to be made anew. */
     boolean fromPublished;
-    /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay and gives up sooner. */
+    /** Whether a search of these lists has few moves for each unit: it then draws what is likely to pay. */
     boolean hasty;
 
     @PlanningScore
