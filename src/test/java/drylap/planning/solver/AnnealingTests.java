@@ -67,7 +67,7 @@ class AnnealingTests {
     void it_goes_on_until_it_is_stopped() {
         CrewLists first = first(30, 1);
         AtomicInteger asked = new AtomicInteger();
-        new Annealing(first, 1, better -> {}).run(HEAT, () -> 0, () -> asked.incrementAndGet() > 50);
+        new Annealing(first, 1, better -> {}).run(HEAT, () -> 0, () -> asked.incrementAndGet() > 100);
         assertThat(first.meter.moves()).isGreaterThan(1_000);
     }
 
