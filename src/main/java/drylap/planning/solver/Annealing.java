@@ -71,20 +71,19 @@ final class Annealing {
         move.change(lists.toSchedule, lists);
         boolean whole = schedule.settleUnlessDearer(soft + mayCost);
         lists.meter.count();
-        if (whole && compare(medium, soft + mayCost) <= 0) {
+        if (whole && costsAtMost(medium, soft + mayCost)) {
             schedule.taken(soft);
             keepBest();
         } else lists.takeBack(undo);
     }
 
-    /** Below 0 where the plan as it is now costs less than that. */
-    private int compare(long medium, long soft) {
-        int byMedium = Long.compare(schedule.tally.medium(), medium);
-        return byMedium != 0 ? byMedium : Long.compare(schedule.tally.soft(), soft);
+    private boolean costsAtMost(long medium, long soft) {
+        long now = schedule.tally.medium();
+        return now < medium || now == medium && schedule.tally.soft() <= soft;
     }
 
     private void keepBest() {
-        if (compare(-best.getScore().mediumScore(), -best.getScore().softScore()) >= 0) return;
+        if (CrewLists.scoreOf(schedule.tally).compareTo(best.getScore()) <= 0) return;
         best = copy();
         better.accept(best);
     }

@@ -21,7 +21,6 @@ record Cooling(
     /** Of the time, in percent. */
     private static final List<Integer> ONE = List.of(100);
 
-    private static final List<Integer> SHARES_OF_SOME = List.of(40, 15, 15, 15, 15);
     private static final List<Integer> SHARES_OF_FEW = List.of(13, 13, 13, 13, 12, 12, 12, 12);
 
     /** Fewer moves are not worth a second solver. */
@@ -31,15 +30,14 @@ record Cooling(
     private static final Heat OF_FEW = new Heat(400, 4, 1);
 
     private static final Heat OF_REGION = new Heat(400, 4, 4);
-    private static final Heat OF_SOME = new Heat(400, 4, 8);
+    /** So many moves a unit that much may change at first. */
+    private static final Heat OF_SOME = new Heat(1_600, 4, 3);
     /** What matters to many is what is cheap, which only many samples tell alike. */
     private static final Heat OF_MANY = new Heat(1_600, 6, 5);
 
     private static final int FEW = 60;
-    /** Up to so many units have so many moves each that it pays to heat up again. */
     private static final int SOME = 150;
 
-    private static final int COOLER = 2;
     /** A search without an end cools down in so long, again and again. */
     private static final Duration ENDLESS = Duration.ofSeconds(10);
 
@@ -48,12 +46,11 @@ record Cooling(
         return new Cooling(request, shares(request, lists), 0, heat, System.nanoTime(), meters, width);
     }
 
-    /** A region has the time for one. */
+    /** Of more than a few units one finds more than several. */
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
         if (brief) return ONE;
-        if (isFew(lists.getUnits())) return SHARES_OF_FEW;
-        return coolsOnce(lists) ? ONE : SHARES_OF_SOME;
+        return isFew(lists.getUnits()) ? SHARES_OF_FEW : ONE;
     }
 
     /** The round after this one; null where none is left. */
@@ -62,7 +59,7 @@ record Cooling(
         boolean last = number % shares.size() == shares.size() - 1;
         boolean endless = request.time() == null && request.moves() == null;
         if (last && !endless) return null;
-        long next = last ? heat(lists).of(lists, request.seed() + number) : Math.max(1, heat / cooler(lists));
+        long next = last ? heat(lists).of(lists, request.seed() + number) : heat;
         return new Cooling(request, shares, number + 1, next, began, meters, width);
     }
 
@@ -70,16 +67,6 @@ record Cooling(
         if (isFew(lists.getUnits())) return OF_FEW;
         if (lists.hasty) return OF_REGION;
         return isMany(lists.getUnits()) ? OF_MANY : OF_SOME;
-    }
-
-    /** A few units take no time to cool down, and are better heated up again than looked at twice. */
-    private static int cooler(CrewLists lists) {
-        return isFew(lists.getUnits()) ? 1 : COOLER;
-    }
-
-    /** Regions have the time for one cooling, and of many units one finds more than several. */
-    static boolean coolsOnce(CrewLists lists) {
-        return lists.hasty || isMany(lists.getUnits());
     }
 
     static boolean isMany(List<Unit> units) {

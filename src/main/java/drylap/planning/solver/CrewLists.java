@@ -120,8 +120,12 @@ public class CrewLists {
 
     /** Takes a move back that was just settled, and the schedule with it. */
     void takeBack(ListMove undo) {
+        takeBack(undo, toSchedule);
+    }
+
+    void takeBack(ListMove undo, ListMove.Announcer announcer) {
         takingBack = true;
-        undo.change(toSchedule, this);
+        undo.change(announcer, this);
         takingBack = false;
         working.rollBack();
     }

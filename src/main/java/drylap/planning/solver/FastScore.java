@@ -17,7 +17,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
     private Schedule schedule;
     private boolean hurried;
 
-    /** Whether a plan is not reckoned to its end that leaves out more than the one before, or is much dearer; set by the search's configuration. */
+    /** Whether a plan is not reckoned to its end that leaves out more than the one before; set by the search's configuration. */
     public void setHurried(boolean hurried) {
         this.hurried = hurried;
     }
@@ -25,7 +25,7 @@ public class FastScore implements IncrementalScoreCalculator<CrewLists, HardMedi
     @Override
     public void resetWorkingSolution(CrewLists workingSolution) {
         lists = workingSolution;
-        schedule = new Schedule(lists.problem(), Cooling.isFew(lists.getUnits()) ? Endless.ENDLESS : new Lately());
+        schedule = new Schedule(lists.problem());
         schedule.bind(lists.getRoutes(), lists.notBefore);
         lists.working = schedule;
         lists.unobserved = hurried;

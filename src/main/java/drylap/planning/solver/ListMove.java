@@ -50,10 +50,9 @@ abstract class ListMove extends AbstractMove<CrewLists> {
         boolean scored = takesBack && schedule != null && !schedule.listsChanged();
         // a step is made without being scored again, so that what is taken back later must not reach back to it
         if (!takesBack && schedule != null && schedule.listsChanged()) schedule.settle();
-        lists.takingBack = scored;
-        change(lists.unobserved ? lists.toSchedule : toDirector(director), lists);
-        lists.takingBack = false;
-        if (scored) schedule.rollBack();
+        Announcer announcer = lists.unobserved ? lists.toSchedule : toDirector(director);
+        if (scored) lists.takeBack(this, announcer);
+        else change(announcer, lists);
     }
 
     private static Announcer toDirector(ScoreDirector<CrewLists> director) {

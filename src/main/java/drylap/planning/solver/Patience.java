@@ -1,7 +1,7 @@
 package drylap.planning.solver;
 
 /** By how much a change may make a plan dearer while it is being decided, before the rest is not worth deciding. */
-sealed interface Patience permits Endless, Lately, Relief {
+sealed interface Patience permits Endless, Relief {
     /** What a plan may cost after a trade, on the way to one that may cost so much. */
     long after(long limit);
 

@@ -135,8 +135,8 @@ final class RegionSearch {
     }
 
     /**
-     * Searches until time or moves of the request end, or it is stopped: cools down once. Some units cool more often, each time from the best
-     * plan so far, and few from the first one, since they do not come out again of where they have come to rest.
+     * Searches until time or moves of the request end, or it is stopped: cools down once. A few units cool more often, each time from the
+     * first plan, since they do not come out again of where they have come to rest.
      *
      * @param lanes how many searches with seeds of their own share the moves, and the processors if there are enough
      */
@@ -161,7 +161,7 @@ final class RegionSearch {
     private CrewLists solve(Cooling cooling, Meter meter, CrewLists from, BooleanSupplier stop) {
         CrewLists start = new CrewLists.Cloner().cloneSolution(from);
         start.meter = meter;
-        if (Cooling.coolsOnce(start))
+        if (!Cooling.isFew(start.getUnits()))
             return new Annealing(start, cooling.seed(meter), this::better)
                     .run(cooling.heat(), cooling.used(meter), stop);
         Solver<CrewLists> solver =

@@ -32,7 +32,7 @@ final class Trial {
         });
     }
 
-    /** Makes a move and takes it back; false, too, where it leaves something out or is on the way to a plan much dearer than that. */
+    /** Makes a move and takes it back; false, too, where it leaves something out or has become dearer than that on the way. */
     boolean ofUnlessDearer(ListMove move, long than) {
         return made(move, () -> schedule.settleUnlessDearer(than));
     }

@@ -37,6 +37,15 @@ class JobShopTests {
         isASchedule(JobShop.FT06, found);
     }
 
+    /** More than a few units are searched another way than a few; {@code bench jobshop} has minutes for them. */
+    @Test
+    void in_some_seconds_the_search_comes_within_five_percent_of_the_optimum_of_ft10() {
+        JobShopSearch.Result found = search(JobShop.FT10, 400_000);
+
+        assertThat(found.end()).isBetween((long) JobShop.FT10.optimum(), JobShop.FT10.optimum() * 105L / 100);
+        isASchedule(JobShop.FT10, found);
+    }
+
     @ParameterizedTest
     @FieldSource("SHOPS")
     void whatever_comes_out_is_a_schedule_of_the_job_shop(JobShop shop) {
