@@ -49,8 +49,7 @@ record Cooling(
     /** Of more than a few units one finds more than several. */
     private static List<Integer> shares(PlanRequest request, CrewLists lists) {
         boolean brief = request.moves() != null && request.moves() < LEAST_MOVES;
-        if (brief) return ONE;
-        return isFew(lists.getUnits()) ? SHARES_OF_FEW : ONE;
+        return isFew(lists.getUnits()) && !brief ? SHARES_OF_FEW : ONE;
     }
 
     /** The round after this one; null where none is left. */
