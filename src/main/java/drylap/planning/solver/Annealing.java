@@ -22,12 +22,22 @@ final class Annealing {
     private final Random random;
     private final MoveMaker.Draw draw;
     private final Consumer<CrewLists> better;
+    private final boolean weighsOut;
     private CrewLists best;
 
     /** @param better is told of each plan that is better than all before it, in lists of its own */
     Annealing(CrewLists lists, long seed, Consumer<CrewLists> better) {
+        this(lists, seed, better, false);
+    }
+
+    /**
+     * @param weighsOut whether on the way what is out is weighed against costs, a point of medium cost as one of soft cost, rather than coming before
+     *     them; what is best is then judged as ever
+     */
+    Annealing(CrewLists lists, long seed, Consumer<CrewLists> better, boolean weighsOut) {
         this.lists = lists;
         this.better = better;
+        this.weighsOut = weighsOut;
         schedule = new Schedule(lists.problem(), new Relief());
         schedule.bind(lists.getRoutes(), lists.notBefore);
         schedule.settle();
@@ -69,7 +79,7 @@ final class Annealing {
         long soft = schedule.tally.soft();
         ListMove undo = move.opposite(lists);
         move.change(lists.toSchedule, lists);
-        boolean whole = schedule.settleUnlessDearer(soft + mayCost);
+        boolean whole = settle(soft + mayCost);
         lists.meter.count();
         if (whole && costsAtMost(medium, soft + mayCost)) {
             schedule.taken(soft);
@@ -77,8 +87,16 @@ final class Annealing {
         } else lists.takeBack(undo);
     }
 
+    /** False where it left off. */
+    private boolean settle(long mostSoft) {
+        if (!weighsOut) return schedule.settleUnlessDearer(mostSoft);
+        schedule.settle();
+        return true;
+    }
+
     private boolean costsAtMost(long medium, long soft) {
         long now = schedule.tally.medium();
+        if (weighsOut) return now + schedule.tally.soft() <= medium + soft;
         return now < medium || now == medium && schedule.tally.soft() <= soft;
     }
 

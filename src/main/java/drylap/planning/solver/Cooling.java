@@ -62,6 +62,14 @@ record Cooling(
         return new Cooling(request, shares, number + 1, next, began, meters, width);
     }
 
+    /**
+     * Whether what is out is weighed against costs, as every other time that a few units cool: where they just fit, many ways from one
+     * plan to another lead over some that leave something out.
+     */
+    boolean weighsOut(List<Unit> units) {
+        return isFew(units) && number % 2 == 1;
+    }
+
     private static Heat heat(CrewLists lists) {
         if (isFew(lists.getUnits())) return OF_FEW;
         if (lists.hasty) return OF_REGION;

@@ -46,6 +46,12 @@ final class CrewCalendar {
         return Arrays.binarySearch(dates, date);
     }
 
+    /** When work has to end that is going on at a minute of a day: at the break, or when the crew sets out for home. */
+    int pauseAfter(int day, int minute, int site) {
+        int home = end[day] - fromSite[site];
+        return minute < breakFrom[day] ? Math.min(breakFrom[day], home) : home;
+    }
+
     private static int breakStart(Shift shift, TimeAxis axis) {
         return shift.breakStart() == null ? TimeAxis.NEVER : axis.floor(shift.at(shift.breakStart()));
     }

@@ -169,18 +169,24 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             return Math.max(0, end - unit.minutes());
         }
 
-        /** So late that the crew goes on to its next unit without a pause, which keeps a course open for less long. */
+        /** So late that the crew goes on to its next unit, or to its break or its way home, without a pause: a course is open for less long. */
         private int upToTheNext(Route route, int at, Unit unit) {
             Schedule schedule = lists.working;
             WorkTask last = unit.tasks[unit.tasks.length - 1];
             int start = schedule.start[unit.tasks[0].index];
             int end = schedule.start[last.index];
-            if (at + 1 == route.getUnits().size() || start == TimeAxis.NEVER || end == TimeAxis.NEVER) return 0;
+            if (start == TimeAxis.NEVER || end == TimeAxis.NEVER) return 0;
+            int pause = route.crew().pauseAfter(schedule.day[last.index], end, last.site);
+            return Math.max(0, Math.min(pause, leavesForTheNext(route, at, last)) - (end + last.minutes - start));
+        }
+
+        /** When the crew has to leave; NEVER where nothing follows that has a place. */
+        private int leavesForTheNext(Route route, int at, WorkTask last) {
+            if (at + 1 == route.getUnits().size()) return TimeAxis.NEVER;
             WorkTask next = route.getUnits().get(at + 1).tasks[0];
-            int nextStart = schedule.start[next.index];
-            if (nextStart == TimeAxis.NEVER) return 0;
-            int way = problem.travel()[last.site][next.site] + next.setupAfter(last);
-            return Math.max(0, nextStart - way - (end + last.minutes - start));
+            int nextStart = lists.working.start[next.index];
+            if (nextStart == TimeAxis.NEVER) return TimeAxis.NEVER;
+            return nextStart - problem.travel()[last.site][next.site] - next.setupAfter(last);
         }
     }
 }

@@ -161,8 +161,9 @@ final class RegionSearch {
     private CrewLists solve(Cooling cooling, Meter meter, CrewLists from, BooleanSupplier stop) {
         CrewLists start = new CrewLists.Cloner().cloneSolution(from);
         start.meter = meter;
-        if (!Cooling.isFew(start.getUnits()))
-            return new Annealing(start, cooling.seed(meter), this::better)
+        boolean weighsOut = cooling.weighsOut(start.getUnits());
+        if (weighsOut || !Cooling.isFew(start.getUnits()))
+            return new Annealing(start, cooling.seed(meter), this::better, weighsOut)
                     .run(cooling.heat(), cooling.used(meter), stop);
         Solver<CrewLists> solver =
                 SolverFactory.<CrewLists>create(cooling.config(meter)).buildSolver();

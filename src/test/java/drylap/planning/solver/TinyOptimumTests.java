@@ -10,6 +10,7 @@ import drylap.planning.Planner;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Optima proved by OR-tools CP-SAT (com.google.ortools:ortools-java), a general constraint solver. */
 class TinyOptimumTests {
@@ -25,6 +26,19 @@ class TinyOptimumTests {
 
         Plan plan =
                 Planner.standard().plan(folder, new PlanRequest(null, null, 60_000L, 1), progress -> {}, () -> false);
+
+        assertThat(plan.unplanned()).isEmpty();
+        assertThat(plan.ledger().soft()).isEqualTo(ExactModel.leastCost(folder));
+    }
+
+    /** All of the first sixty jobs of eight openings that fit into their days, but those that take seconds. */
+    @ParameterizedTest
+    @ValueSource(longs = {3, 8, 12, 18, 22, 26, 30, 33, 34, 37, 38, 41, 42, 45, 48, 55, 56})
+    void the_planner_finds_the_proved_optimum_of_eight_openings(long seed) {
+        JobFolder folder = TinyJob.of(8, seed);
+
+        Plan plan =
+                Planner.standard().plan(folder, new PlanRequest(null, null, 400_000L, 1), progress -> {}, () -> false);
 
         assertThat(plan.unplanned()).isEmpty();
         assertThat(plan.ledger().soft()).isEqualTo(ExactModel.leastCost(folder));
