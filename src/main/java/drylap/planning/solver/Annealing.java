@@ -25,12 +25,8 @@ final class Annealing {
     private final boolean weighsOut;
     private CrewLists best;
 
-    /** @param better is told of each plan that is better than all before it, in lists of its own */
-    Annealing(CrewLists lists, long seed, Consumer<CrewLists> better) {
-        this(lists, seed, better, false);
-    }
-
     /**
+     * @param better is told of each plan that is better than all before it, in lists of its own
      * @param weighsOut whether on the way what is out is weighed against costs, a point of medium cost as one of soft cost, rather than coming before
      *     them; what is best is then judged as ever
      */

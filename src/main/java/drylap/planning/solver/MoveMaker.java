@@ -159,7 +159,7 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             int dice = random.nextInt(7);
             if (dice < 2 && lists.notBefore[unit.index] > 0) return new Wait(route, at, 0);
             if (dice < 4) return new Wait(route, at, lots.laterMoment(route.crew(), unit));
-            return new Wait(route, at, dice < 6 ? upToTheNext(route, at, unit) : endingWithTheCourse(unit));
+            return new Wait(route, at, dice < 6 ? upToThePause(route, at, unit) : endingWithTheCourse(unit));
         }
 
         /** So late that it ends with the last of its course, which keeps the course open for less long. */
@@ -169,8 +169,8 @@ public class MoveMaker implements MoveIteratorFactory<CrewLists, Move<CrewLists>
             return Math.max(0, end - unit.minutes());
         }
 
-        /** So late that the crew goes on to its next unit, or to its break or its way home, without a pause: a course is open for less long. */
-        private int upToTheNext(Route route, int at, Unit unit) {
+        /** So late that the crew goes on to its next unit, its break or its way home at once: a course is open for less long. */
+        private int upToThePause(Route route, int at, Unit unit) {
             Schedule schedule = lists.working;
             WorkTask last = unit.tasks[unit.tasks.length - 1];
             int start = schedule.start[unit.tasks[0].index];

@@ -80,7 +80,7 @@ final class Rebuild {
         trial.make(best);
     }
 
-    /** Where nothing is out or late, what is much dearer than the best place so far is not looked at to its end. */
+    /** Where nothing is out or late, what has become dearer on the way than the best place so far need not be looked at to its end. */
     private boolean tried(ListMove move, Unit unit, Cost least) {
         return lateness == NO_AIM && least.medium == 0
                 ? trial.ofUnlessDearer(move, least.soft)

@@ -27,7 +27,7 @@ class AnnealingTests {
         CrewLists first = first(openings, seed);
         List<CrewLists> better = new ArrayList<>();
 
-        CrewLists best = new Annealing(first, seed, better::add).run(HEAT, upTo(moves, first), NEVER);
+        CrewLists best = new Annealing(first, seed, better::add, false).run(HEAT, upTo(moves, first), NEVER);
 
         assertThat(better).hasSizeGreaterThan(10);
         assertThat(best).isSameAs(better.getLast());
@@ -41,7 +41,7 @@ class AnnealingTests {
     @Test
     void its_working_schedule_is_what_its_lists_decode_to_after_everything_that_was_taken_back() {
         CrewLists lists = first(120, 5);
-        new Annealing(lists, 1, better -> {}).run(HEAT, upTo(20_000, lists), NEVER);
+        new Annealing(lists, 1, better -> {}, false).run(HEAT, upTo(20_000, lists), NEVER);
         assertThat(lists.working.start).isEqualTo(lists.schedule().start);
         assertThat(lists.working.crew).isEqualTo(lists.schedule().crew);
         assertThat(CrewLists.scoreOf(lists.working.tally)).isEqualTo(CrewLists.scoreOf(lists.schedule().tally));
@@ -50,7 +50,7 @@ class AnnealingTests {
     @Test
     void constraint_streams_judge_its_best_plan_alike() {
         CrewLists first = first(120, 6);
-        CrewLists best = new Annealing(first, 1, better -> {}).run(HEAT, upTo(5_000, first), NEVER);
+        CrewLists best = new Annealing(first, 1, better -> {}, false).run(HEAT, upTo(5_000, first), NEVER);
         HardMediumSoftLongScore fast = best.getScore();
         HardMediumSoftLongScore judged = SolutionManager.<CrewLists, HardMediumSoftLongScore>create(Search.judging())
                 .update(best);
@@ -68,7 +68,7 @@ class AnnealingTests {
     void it_goes_on_until_it_is_stopped() {
         CrewLists first = first(30, 1);
         AtomicInteger asked = new AtomicInteger();
-        new Annealing(first, 1, better -> {}).run(HEAT, () -> 0, () -> asked.incrementAndGet() > 100);
+        new Annealing(first, 1, better -> {}, false).run(HEAT, () -> 0, () -> asked.incrementAndGet() > 100);
         assertThat(first.meter.moves()).isGreaterThan(1_000);
     }
 
@@ -77,10 +77,10 @@ class AnnealingTests {
     void without_heat_the_plan_gets_never_dearer() {
         CrewLists lists = first(30, 2);
         List<CrewLists> better = new ArrayList<>();
-        CrewLists best = new Annealing(lists, 1, better::add).run(0, upTo(5_000, lists), NEVER);
+        CrewLists best = new Annealing(lists, 1, better::add, false).run(0, upTo(5_000, lists), NEVER);
         assertThat(CrewLists.scoreOf(lists.working.tally)).isEqualTo(best.getScore());
         CrewLists hot = first(30, 2);
-        CrewLists bestOfHot = new Annealing(hot, 1, one -> {}).run(10_000, upTo(5_000, hot), NEVER);
+        CrewLists bestOfHot = new Annealing(hot, 1, one -> {}, false).run(10_000, upTo(5_000, hot), NEVER);
         assertThat(CrewLists.scoreOf(hot.working.tally)).isLessThan(bestOfHot.getScore());
     }
 
@@ -95,7 +95,7 @@ class AnnealingTests {
 
     private static CrewLists found(long seed) {
         CrewLists first = first(120, 3);
-        return new Annealing(first, seed, better -> {}).run(HEAT, upTo(3_000, first), NEVER);
+        return new Annealing(first, seed, better -> {}, false).run(HEAT, upTo(3_000, first), NEVER);
     }
 
     private static CrewLists first(int openings, long seed) {

@@ -22,23 +22,20 @@ class TinyOptimumTests {
     @ParameterizedTest
     @CsvSource({"3, 1", "4, 2", "5, 3", "6, 1", "6, 2", "6, 3", "6, 5", "6, 6", "6, 7", "6, 8", "6, 12"})
     void the_planner_finds_the_proved_optimum(int openings, long seed) {
-        JobFolder folder = TinyJob.of(openings, seed);
-
-        Plan plan =
-                Planner.standard().plan(folder, new PlanRequest(null, null, 60_000L, 1), progress -> {}, () -> false);
-
-        assertThat(plan.unplanned()).isEmpty();
-        assertThat(plan.ledger().soft()).isEqualTo(ExactModel.leastCost(folder));
+        findsTheOptimum(openings, seed, 60_000);
     }
 
     /** All of the first sixty jobs of eight openings that fit into their days, but those that take seconds. */
     @ParameterizedTest
     @ValueSource(longs = {3, 8, 12, 18, 22, 26, 30, 33, 34, 37, 38, 41, 42, 45, 48, 55, 56})
     void the_planner_finds_the_proved_optimum_of_eight_openings(long seed) {
-        JobFolder folder = TinyJob.of(8, seed);
+        findsTheOptimum(8, seed, 400_000);
+    }
 
-        Plan plan =
-                Planner.standard().plan(folder, new PlanRequest(null, null, 400_000L, 1), progress -> {}, () -> false);
+    private static void findsTheOptimum(int openings, long seed, long moves) {
+        JobFolder folder = TinyJob.of(openings, seed);
+
+        Plan plan = Planner.standard().plan(folder, new PlanRequest(null, null, moves, 1), progress -> {}, () -> false);
 
         assertThat(plan.unplanned()).isEmpty();
         assertThat(plan.ledger().soft()).isEqualTo(ExactModel.leastCost(folder));
